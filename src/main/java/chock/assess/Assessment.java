@@ -1,0 +1,24 @@
+package chock.assess;
+
+import chock.record.JobRecord;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What the rule book makes of a job record at one moment.
+ *
+ * @param record the record judged
+ * @param asOf the moment
+ * @param ruleBookVersion version of the rule book
+ * @param ruleBookDigest {@code sha256:…} over all of it
+ * @param localCode the local code in force, in words, or that there is none
+ * @param gates the gates judged, in the order asked
+ * @param unasked ids of entries that no check of these gates asked for
+ */
+public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
+                         List<GateVerdict> gates, List<String> unasked) {
+
+    public boolean allReleased() {
+        return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);
+    }
+}

@@ -1,0 +1,2 @@
+/** The trade's computations as pure functions; each names its source. */
+package chock.figure;

@@ -1,0 +1,143 @@
+package chock.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tech.units.indriya.function.Calculus;
+import tech.units.indriya.function.RationalNumber;
+
+/**
+ * A number with its unit, kept in the unit it was written in. Compares exactly, whatever the units.
+ *
+ * @param value the number as written
+ * @param unit its unit
+ */
+public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quantity> {
+
+    private static final Pattern WRITTEN = Pattern.compile(
+            "([+-]?)\\s*(?:(\\d{1,9})\\s*/\\s*(\\d{1,6})|(\\d{1,12}(?:\\.\\d{1,12})?)(?:\\s+(\\d{1,6})\\s*/\\s*(\\d{1,6}))?)\\s*(\\D.*)?");
+    private static final MathContext EXACT_ENOUGH = MathContext.DECIMAL64;
+
+    public Quantity {
+        Objects.requireNonNull(value);
+        Objects.requireNonNull(unit);
+    }
+
+    public static Quantity of(String value, Unit unit) {
+        return new Quantity(new BigDecimal(value), unit);
+    }
+
+    /**
+     * Reads {@code 1.2 mm}, {@code 3/64 in}, {@code 1 1/4 in}, {@code 36psi}, {@code 14°F}, {@code 95 %}.
+     *
+     * @throws UnreadableQuantity when it is not a number and a known unit; the message says what to write
+     */
+    public static Quantity parse(String text) {
+        String tidy = text.strip().replace('\u2212', '-').replace('\u00a0', ' ');
+        Matcher m = WRITTEN.matcher(tidy);
+        if (!m.matches()) {
+            throw new UnreadableQuantity(text, "write a number and a unit, such as 1.2 mm, 3/64 in or 36 psi");
+        }
+        String spelled = m.group(7) == null ? "" : m.group(7);
+        Unit unit = Unit.spelled(spelled).orElseThrow(() -> new UnreadableQuantity(text,
+                spelled.isBlank() ? "the unit is missing; write it behind the number, such as " + tidy + " mm"
+                        : "'" + spelled.strip() + "' is not a unit this program knows"));
+        if (unit == Unit.TIMES && spelled.isBlank()) {
+            throw new UnreadableQuantity(text, "the unit is missing; write it behind the number, such as " + tidy + " mm");
+        }
+        BigDecimal number = m.group(2) != null ? fraction(m.group(2), m.group(3), text) : new BigDecimal(m.group(4));
+        if (m.group(5) != null) {
+            number = number.add(fraction(m.group(5), m.group(6), text));
+        }
+        return new Quantity(m.group(1).equals("-") ? number.negate() : number, unit);
+    }
+
+    private static BigDecimal fraction(String above, String below, String text) {
+        long divisor = Long.parseLong(below);
+        if (divisor == 0 || Long.bitCount(divisor) != 1) {
+            throw new UnreadableQuantity(text, "a fraction is in halves, quarters, eighths … of an inch; write other numbers as decimals");
+        }
+        return new BigDecimal(above).divide(BigDecimal.valueOf(divisor));
+    }
+
+    /** The same amount in another unit, to 16 significant digits. */
+    public Quantity to(Unit other) {
+        return unit == other ? this : new Quantity(decimal(exactIn(other)), other);
+    }
+
+    /** The same amount as a difference (an interval, an uncertainty) in another unit: no zero-point shift. */
+    public Quantity differenceTo(Unit other) {
+        if (unit == other) {
+            return this;
+        }
+        Number zero = new Quantity(BigDecimal.ZERO, unit).exactIn(other);
+        Number here = exactIn(other);
+        return new Quantity(decimal(Calculus.currentNumberSystem().subtract(here, zero)), other);
+    }
+
+    private Number exactIn(Unit other) {
+        return unit.converterTo(other).convert((Number) value);
+    }
+
+    private static BigDecimal decimal(Number number) {
+        if (number instanceof BigDecimal exact) {
+            return exact;
+        }
+        if (number instanceof RationalNumber ratio) {
+            return new BigDecimal(ratio.getDividend()).divide(new BigDecimal(ratio.getDivisor()), EXACT_ENOUGH);
+        }
+        if (number instanceof Double inexact) {
+            return new BigDecimal(inexact, EXACT_ENOUGH);
+        }
+        return new BigDecimal(number.toString());
+    }
+
+    public Quantity plus(Quantity other) {
+        return new Quantity(value.add(other.differenceTo(unit).value), unit);
+    }
+
+    public Quantity minus(Quantity other) {
+        return new Quantity(value.subtract(unit.dimension() == Unit.Dimension.TEMPERATURE ? other.differenceTo(unit).value : other.to(unit).value), unit);
+    }
+
+    public Quantity times(BigDecimal factor) {
+        return new Quantity(value.multiply(factor), unit);
+    }
+
+    public Quantity abs() {
+        return new Quantity(value.abs(), unit);
+    }
+
+    /** This quantity with its number rounded to so many decimal places, half up. */
+    public Quantity rounded(int places) {
+        return new Quantity(value.setScale(places, RoundingMode.HALF_UP), unit);
+    }
+
+    /** Exact, whatever the two units. */
+    @Override
+    public int compareTo(Quantity other) {
+        if (unit == other.unit) {
+            return value.compareTo(other.value);
+        }
+        return Calculus.currentNumberSystem().compare(exactIn(other.unit), other.value);
+    }
+
+    /** The number without trailing zeros and without an exponent. */
+    public String number() {
+        BigDecimal plain = value.stripTrailingZeros();
+        return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
+    }
+
+    @Override
+    public String toString() {
+        String number = value.toPlainString();
+        return switch (unit) {
+            case DEGREES -> number + "°";
+            case TIMES -> number;
+            default -> number + " " + unit.symbol();
+        };
+    }
+}

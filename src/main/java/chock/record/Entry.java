@@ -1,0 +1,26 @@
+package chock.record;
+
+/**
+ * One dated line of a job record by one person.
+ *
+ * @param id unique in the record
+ * @param at when
+ * @param by id of the person
+ * @param deed what kind of line it is
+ * @param point the place on the machine ({@code front-brake/caliper/inner-pad}); for {@link Deed#FOUND_OUT} the instrument's id
+ * @param what the aspect looked at ({@code thickness}), the work done ({@code bled}), or the result of a licensed inspection
+ * @param is what was found, or null for work
+ * @param with id of the instrument, or null
+ * @param corrects id of the earlier entry this one replaces, or null
+ * @param reason why it corrects
+ * @param note free words, without influence
+ * @param line line of the file it stands on, from 1
+ */
+public record Entry(String id, Moment at, String by, Deed deed, String point, String what, Value is, String with,
+                    String corrects, String reason, String note, int line) {
+
+    /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */
+    public static boolean covers(String above, String below) {
+        return below.equals(above) || below.startsWith(above + "/");
+    }
+}

@@ -1,0 +1,32 @@
+package chock.record;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that was written about one machine.
+ *
+ * @param id the record's own id
+ * @param workshop name of the workshop
+ * @param zone the workshop's time zone; dates without a time mean that day there
+ * @param territory ISO 3166 code of where the machine will be ridden, such as {@code GB} or {@code US-VA}
+ * @param onePerson whether the workshop declares that one person works alone
+ * @param seeks the gates it asks for
+ */
+public record JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks,
+                        Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
+                        List<Entry> entries) {
+
+    public Optional<Instrument> instrument(String instrumentId) {
+        return instruments.stream().filter(i -> i.id().equals(instrumentId)).findFirst();
+    }
+
+    public Optional<Entry> entry(String entryId) {
+        return entries.stream().filter(e -> e.id().equals(entryId)).findFirst();
+    }
+
+    public String nameOf(String personId) {
+        return people.stream().filter(p -> p.id().equals(personId)).map(Person::name).findFirst().orElse(personId);
+    }
+}

@@ -1,0 +1,62 @@
+package chock.record;
+
+import chock.quantity.Quantity;
+import java.time.LocalDate;
+import java.time.Year;
+import java.util.List;
+
+/**
+ * The vehicle and the configuration that decides which checks apply. Every part of it must be written; {@code none} is
+ * an answer, absence is not.
+ */
+public record Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
+                      LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake,
+                      Brake rearBrake, boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts) {
+
+    /** What the law calls it. */
+    public enum Kind { MOTORCYCLE, MOTORCYCLE_SIDECAR, MOPED, MOPED_3W }
+
+    /** How the engine works. */
+    public enum Cycle { TWO_STROKE, FOUR_STROKE, ELECTRIC }
+
+    /** How an engine is oiled. */
+    public enum Oiling { OIL_INJECTION, PREMIX, WET_SUMP, DRY_SUMP, TOTAL_LOSS, NONE }
+
+    /** How the spark is made. */
+    public enum Ignition { POINTS, MAGNETO, ELECTRONIC, NONE }
+
+    /** How heat is carried off. */
+    public enum Cooling { AIR, LIQUID }
+
+    /** @param displacement swept volume of all cylinders, in any unit of volume; zero for an electric machine */
+    public record Engine(Cycle cycle, Quantity displacement, int cylinders, Oiling oiling, Ignition ignition, Cooling cooling) { }
+
+    /** Kind of friction brake. */
+    public enum BrakeType { DISC, DRUM, NONE }
+
+    /** How the control reaches the brake. */
+    public enum WorkedBy { HYDRAULIC, CABLE, ROD, NONE }
+
+    /** How friction material is held. */
+    public enum Lining { BONDED, RIVETED, SINTERED, NONE }
+
+    /** @param discs number of discs, 0 to 2 (0 for a drum or none) */
+    public record Brake(BrakeType type, WorkedBy workedBy, int discs, Lining lining, boolean stopLampSwitch) { }
+
+    /** What a rim is made of. */
+    public enum Rim { STEEL, ALLOY }
+
+    /** @param tube whether the tyre runs with an inner tube */
+    public record Wheel(Rim rim, boolean spoked, boolean tube) { }
+
+    /** Final drive. */
+    public enum Drive { CHAIN, BELT, SHAFT, NONE }
+
+    /** All brakes, with the end of the machine they stop. */
+    public List<End> ends() {
+        return List.of(new End("front", frontBrake, frontWheel), new End("rear", rearBrake, rearWheel));
+    }
+
+    /** One end of the machine. */
+    public record End(String name, Brake brake, Wheel wheel) { }
+}

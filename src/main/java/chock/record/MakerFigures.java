@@ -1,0 +1,27 @@
+package chock.record;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The maker's figures, and those that were looked for and not found.
+ *
+ * @param figures found
+ * @param noneFound limit ids, each alone or as {@code limit @ point}, for which the manual was searched in vain
+ */
+public record MakerFigures(List<MakerFigure> figures, List<String> noneFound) {
+
+    /** The figure for a limit at a place: one for that place or a part above it first, else one for every place. */
+    public Optional<MakerFigure> figure(String limit, String point) {
+        return figures.stream().filter(f -> f.limit().equals(limit) && f.point() != null && Entry.covers(f.point(), point)).findFirst()
+                .or(() -> figures.stream().filter(f -> f.limit().equals(limit) && f.point() == null).findFirst());
+    }
+
+    /** True when the record says that no figure was found for this limit at this place. */
+    public boolean saysNone(String limit, String point) {
+        return noneFound.stream().map(String::strip).anyMatch(none -> {
+            String[] parts = none.split("\\s*@\\s*", 2);
+            return parts[0].equals(limit) && (parts.length == 1 || Entry.covers(parts[1], point));
+        });
+    }
+}

@@ -1,0 +1,2 @@
+/** What people and scripts read: text, JSON, HTML. Decides nothing. */
+package chock.report;

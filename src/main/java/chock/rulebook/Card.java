@@ -1,0 +1,50 @@
+package chock.rulebook;
+
+import chock.record.Deed;
+import chock.record.Gate;
+import chock.record.Vocabulary;
+import chock.quantity.Unit;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A check as it is written down: one question with a stable id.
+ *
+ * @param id {@code <system>.<thing>}
+ * @param question what the check asks
+ * @param applies to what it applies, in words that complete "asked of …"
+ * @param gates the gates that ask it
+ * @param critical whether somebody gets hurt when it is wrong
+ * @param place pattern of the points it is asked at
+ * @param wants the evidence it wants
+ * @param limit id of the limit, or null
+ * @param holds how long evidence holds
+ * @param undoneBy work that undoes it, besides work on the point itself or above it
+ * @param remedy what clears it, in the imperative
+ * @param caution where people get hurt, or null
+ * @param file file it stands in
+ * @param line line of that file
+ */
+public record Card(String id, String question, String applies, Set<Gate> gates, boolean critical, Place place,
+                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, String remedy, String caution,
+                   List<String> formerly, String file, int line) {
+
+    /**
+     * One piece of evidence.
+     *
+     * @param name its name on the card, unique there
+     * @param weakest the weakest kind accepted; {@link Deed#DONE} when work itself is wanted
+     * @param aspect what is measured, tried or seen, or the work
+     * @param form how it is written
+     * @param unit unit of an amount, else null
+     * @param good answers that meet it
+     * @param bad answers that are a fault
+     * @param place where it is looked for when not at the place of the check, or null
+     * @param holds how long it holds when not as the card says, or null
+     */
+    public record Want(String name, Deed weakest, String aspect, Vocabulary.Form form, Unit unit, Set<String> good,
+                       Set<String> bad, Place place, Holds holds) { }
+
+    /** Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it. */
+    public record Undo(Set<String> works, Place place) { }
+}

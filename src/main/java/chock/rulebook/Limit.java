@@ -1,0 +1,57 @@
+package chock.rulebook;
+
+import chock.quantity.Bounds;
+import chock.quantity.Quantity;
+import java.time.LocalDate;
+
+/**
+ * A number with its unit, sense, dates and source.
+ *
+ * @param id stable id, such as {@code brakes.pad-thickness}
+ * @param of what it limits, in words
+ * @param sense which side is allowed
+ * @param value the number as printed; for {@code within}, the tolerance on the maker's figure
+ * @param upper the other end of {@code between}, else null
+ * @param passesAtLimit whether exactly the limit is allowed
+ * @param resolution the step in which it is meaningful
+ * @param from first day on which it applies
+ * @param registeredFrom first registration date from which it applies to a machine, or null
+ * @param registeredBefore first registration date before which it applies, or null
+ * @param source where it comes from
+ * @param reviewed day it was last looked up
+ * @param maker whether a maker's figure is asked for
+ * @param local whether a local code's value is asked for
+ * @param territory code of the territory that sets it, or null
+ * @param file file it stands in, for messages
+ * @param line line of that file
+ */
+public record Limit(String id, String of, Sense sense, Quantity value, Quantity upper, boolean passesAtLimit,
+                    Quantity resolution, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore,
+                    Source source, LocalDate reviewed, Maker maker, boolean local, String territory, String file, int line) {
+
+    /** Which side of the number is allowed. */
+    public enum Sense {
+        AT_LEAST, AT_MOST, BETWEEN, WITHIN, MAKER_ONLY;
+
+        public String key() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /** What a maker's figure does to a limit. */
+    public enum Maker {
+        /** Asked for: the record gives one, or says that none was found; it replaces common practice. */ REPLACES,
+        /** Asked for, and nothing passes without it. */ NEEDED,
+        /** Not asked for. */ NONE
+    }
+
+    /** The range allowed by this limit alone. Not for {@code within} and {@code maker-only}, which need the maker's figure. */
+    public Bounds bounds() {
+        return switch (sense) {
+            case AT_LEAST -> new Bounds(value, passesAtLimit, null, false);
+            case AT_MOST -> new Bounds(null, false, value, passesAtLimit);
+            case BETWEEN -> new Bounds(value, passesAtLimit, upper, passesAtLimit);
+            case WITHIN, MAKER_ONLY -> throw new IllegalStateException(id + " needs the maker's figure");
+        };
+    }
+}
