@@ -4,6 +4,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import java.time.Instant;
 import java.util.List;
+import chock.rulebook.Applied;
 
 /**
  * The outcome of one check: that of its worst place, with every place listed.

@@ -41,9 +41,10 @@ public record Card(String id, String question, String applies, Set<Gate> gates, 
      * @param bad answers that are a fault
      * @param place where it is looked for when not at the place of the check, or null
      * @param holds how long it holds when not as the card says, or null
+     * @param judged whether it alone is held against the limit
      */
     public record Want(String name, Deed weakest, String aspect, Vocabulary.Form form, Unit unit, Set<String> good,
-                       Set<String> bad, Place place, Holds holds) { }
+                       Set<String> bad, Place place, Holds holds, boolean judged) { }
 
     /** Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it. */
     public record Undo(Set<String> works, Place place) { }

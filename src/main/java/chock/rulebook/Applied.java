@@ -1,8 +1,6 @@
-package chock.assess;
+package chock.rulebook;
 
 import chock.quantity.Bounds;
-import chock.rulebook.Limit;
-import chock.rulebook.Source;
 import java.util.List;
 
 /**

@@ -1,0 +1,160 @@
+package chock.assess;
+
+import chock.assess.facts.AsOf;
+import chock.assess.facts.Current;
+import chock.assess.facts.Derived;
+import chock.assess.facts.Evidence;
+import chock.assess.facts.Judgement;
+import chock.assess.facts.Lack;
+import chock.assess.facts.Required;
+import chock.assess.facts.Standing;
+import chock.assess.facts.Wanted;
+import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.quantity.Unit;
+import chock.record.Deed;
+import chock.record.Entry;
+import chock.rulebook.Applied;
+import chock.rulebook.LimitFor;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Holds one value against one limit, and says it in a sentence. */
+public final class Judge {
+    private Judge() { }
+
+    public static Lack nothingRecorded(Wanted wanted) {
+        return new Lack(wanted.required(), State.MISSING, switch (wanted.want().weakest()) {
+            case DONE -> "nobody wrote that it was " + wanted.want().aspect() + at(wanted);
+            case MEASURED -> words(wanted.want().aspect()) + at(wanted) + " was never measured";
+            case TRIED -> words(wanted.want().aspect()) + at(wanted) + " was never tried";
+            default -> words(wanted.want().aspect()) + at(wanted) + " was never looked at";
+        });
+    }
+
+    private static String at(Wanted wanted) {
+        return wanted.point().equals(wanted.required().point()) ? "" : " (" + Points.words(wanted.point()) + ")";
+    }
+
+    public static Lack provenOnce(Wanted wanted) {
+        return new Lack(wanted.required(), State.STALE, words(wanted.want().aspect()) + at(wanted) + " was proven once and no longer counts");
+    }
+
+    public static Lack nothingThatCounts(Wanted wanted) {
+        Deed weakest = wanted.want().weakest();
+        return new Lack(wanted.required(), State.MISSING, words(wanted.want().aspect()) + at(wanted) + " was written down, but not by somebody who "
+                + switch (weakest) {
+                    case DONE -> "did it";
+                    case MEASURED -> "measured it";
+                    case TRIED -> "tried it";
+                    default -> "looked";
+                });
+    }
+
+    /** Judges evidence that decides without a rule of its own: an answer, work, or a value held against the limit. */
+    public static Judgement alone(Current current, AsOf asOf) {
+        Wanted wanted = current.wanted();
+        Required required = current.required();
+        if (wanted.want().weakest() == Deed.DONE) {
+            return new Judgement(required, current.want(), State.MET, wanted.want().aspect() + " " + current.moment(), null, null, null, ids(current), current.lapses());
+        }
+        if (current.answer() != null) {
+            boolean good = wanted.want().good().contains(current.answer());
+            String heard = current.evidence().entry().deed().atLeast(wanted.want().weakest()) ? "" : ", as told";
+            return new Judgement(required, current.want(), good ? State.MET : State.FAULT, words(wanted.want().aspect()) + at(wanted) + " " + words(current.answer()) + heard,
+                    null, null, null, ids(current), current.lapses());
+        }
+        Applied applied = wanted.limit().applied();
+        if (current.days() != null) {
+            return age(required, current.want(), current.days().from(), "marked " + current.days(), applied, ids(current), current.lapses(), asOf);
+        }
+        return amount(required, current.want(), words(wanted.want().aspect()), current.measured(), applied, ids(current), current.lapses());
+    }
+
+    /** Judges what a rule of a check worked out. */
+    public static Judgement derived(Derived derived, LimitFor limit, AsOf asOf) {
+        if (derived.state() != null) {
+            return new Judgement(derived.required(), null, derived.state(), derived.says(), null, null, null, derived.ids(), derived.lapses());
+        }
+        if (limit == null) {
+            throw new IllegalStateException(derived.required().check() + " works out a value and has no limit to hold it against");
+        }
+        if (derived.made() != null) {
+            return age(derived.required(), null, derived.made(), "made " + derived.made(), limit.applied(), derived.ids(), derived.lapses(), asOf);
+        }
+        return amount(derived.required(), null, "worked out", derived.value(), limit.applied(), derived.ids(), derived.lapses());
+    }
+
+    private static Judgement amount(Required required, String want, String what, Measured measured, Applied applied, List<String> evidence, Instant lapses) {
+        Bounds.Standing standing = applied.bounds().standing(measured);
+        Quantity margin = applied.bounds().margin(measured.value());
+        State state = switch (standing) {
+            case INSIDE -> State.MET;
+            case TOO_CLOSE -> State.DOUBT;
+            case OUTSIDE -> State.FAULT;
+        };
+        String says = what + " " + measured + ", " + applied.words();
+        if (state == State.DOUBT) {
+            says += "; inside by " + shown(margin) + ", which this instrument cannot tell from outside";
+        }
+        return new Judgement(required, want, state, says, measured, applied, margin, evidence, state == State.MET ? lapses : null);
+    }
+
+    private static String shown(Quantity margin) {
+        BigDecimal value = margin.value().round(new java.math.MathContext(4, RoundingMode.HALF_UP)).stripTrailingZeros();
+        return new Quantity(value.scale() < 0 ? value.setScale(0) : value, margin.unit()).toString();
+    }
+
+    private static Judgement age(Required required, String want, LocalDate made, String how, Applied applied, List<String> evidence, Instant lapses, AsOf asOf) {
+        Quantity high = applied.bounds().high();
+        LocalDate last = made.plus(period(high));
+        LocalDate firstOver = applied.bounds().highPasses() ? last.plusDays(1) : last;
+        Period age = Period.between(made, asOf.date());
+        Measured measured = new Measured(high.unit() == Unit.YEARS
+                ? new Quantity(BigDecimal.valueOf(age.toTotalMonths()).divide(BigDecimal.valueOf(12), 1, RoundingMode.DOWN), Unit.YEARS)
+                : new Quantity(BigDecimal.valueOf(age.toTotalMonths()), Unit.MONTHS), null);
+        boolean over = !asOf.date().isBefore(firstOver);
+        Instant end = firstOver.atStartOfDay(asOf.zone()).toInstant();
+        Quantity margin = high.minus(measured.value());
+        String says = how + ", age " + measured + ", " + applied.words() + (over ? "" : "; good until " + firstOver.minusDays(1));
+        return new Judgement(required, want, over ? State.FAULT : State.MET, says, measured, applied, margin, evidence, over ? null : earlier(end, lapses));
+    }
+
+    /** The calendar period of a limit of age given in years or months. */
+    static Period period(Quantity age) {
+        BigDecimal months = age.unit() == Unit.YEARS ? age.value().multiply(BigDecimal.valueOf(12)) : age.value();
+        return Period.ofMonths(months.intValueExact());
+    }
+
+    static Instant earlier(Instant a, Instant b) {
+        return a == null || b != null && b.isBefore(a) ? b : a;
+    }
+
+    /** Two readings of one thing with no work between them that cannot both be right. */
+    public static Judgement disagreement(Standing first, Standing second) {
+        Evidence a = first.evidence();
+        Evidence b = second.evidence();
+        return new Judgement(first.wanted().required(), first.wanted().name(), State.DOUBT,
+                words(first.wanted().want().aspect()) + " " + a.entry().is() + " (" + a.id() + ") and " + b.entry().is() + " (" + b.id() + ") differ by more than their uncertainties together, with no work between them",
+                null, null, null, Stream.of(a.id(), b.id()).sorted().toList(), null);
+    }
+
+    private static List<String> ids(Current current) {
+        return List.of(current.id());
+    }
+
+    private static String words(String aspect) {
+        return aspect.replace('-', ' ');
+    }
+
+    /** What an entry says, for a sentence about why it no longer counts. */
+    static String brief(Entry entry) {
+        return entry.deed() == Deed.DONE ? entry.what() + " " + Points.words(entry.point()) : words(entry.what()) + " " + entry.is();
+    }
+}

@@ -1,0 +1,80 @@
+package chock.assess;
+
+import chock.assess.facts.Evidence;
+import chock.assess.facts.Judgement;
+import chock.assess.facts.Required;
+import chock.assess.facts.Wanted;
+import chock.record.Deed;
+import chock.record.JobRecord;
+import chock.record.Vocabulary.Form;
+import chock.rulebook.Card;
+import chock.rulebook.LimitFor;
+import chock.rulebook.RuleBook;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
+public final class Requirements {
+    private final RuleBook book;
+    private final JobRecord record;
+    private final LocalDate day;
+    private final Map<Required, LimitFor> limits = new HashMap<>();
+
+    Requirements(RuleBook book, JobRecord record, LocalDate day) {
+        this.book = book;
+        this.record = record;
+        this.day = day;
+    }
+
+    Card card(Required required) {
+        Card card = book.cards().get(required.check());
+        if (card == null) {
+            throw new IllegalStateException("a rule requires '" + required.check() + "', which has no card");
+        }
+        return card;
+    }
+
+    /** Everything the card wants, at the places that belong to this one. */
+    public List<Wanted> wantedFor(Required required) {
+        Card card = card(required);
+        Map<String, List<String>> words = book.library().places();
+        Map<String, String> binding = card.place().match(required.point(), words).orElseThrow(() -> new IllegalStateException(
+                "rule '" + required.check() + "' asks at '" + required.point() + "', its card at " + card.place()));
+        List<Wanted.Undoer> undoers = new ArrayList<>();
+        card.undoneBy().forEach(undo -> undo.place().points(binding, words).forEach(point -> undoers.add(new Wanted.Undoer(undo.works(), point))));
+        List<Wanted> wanted = new ArrayList<>();
+        for (Card.Want want : card.wants()) {
+            String point = want.place() == null ? required.point() : want.place().points(binding, words).get(0);
+            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), undoers,
+                    book.library().disturbing(), limitFor(required)));
+        }
+        return wanted;
+    }
+
+    /** The limit in force for a requirement, or null when its check has none. */
+    public LimitFor limitFor(Required required) {
+        String id = required.limit() == null ? card(required).limit() : required.limit();
+        return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
+    }
+
+    public boolean lacksLimit(Required required) {
+        LimitFor limit = limitFor(required);
+        return limit != null && limit.applied() == null;
+    }
+
+    public String whyNoLimit(Required required) {
+        return limitFor(required).gap();
+    }
+
+    /** True when this judgement is of the kind that closes the check: a derived one where a rule has to derive it. */
+    public boolean settledBy(Judgement judgement) {
+        return judgement.want() == null || card(judgement.required()).wants().stream().allMatch(w -> decidesAlone(w));
+    }
+
+    private static boolean decidesAlone(Card.Want want) {
+        return want.judged() || want.weakest() == Deed.DONE || want.form() == Form.ANSWER;
+    }
+}

@@ -1,0 +1,52 @@
+package chock.assess.facts;
+
+import chock.quantity.Measured;
+import chock.record.Moment;
+import chock.record.Value;
+import java.time.Instant;
+
+/** Evidence that decides: the newest that stands, and every fault that stands. */
+public record Current(Wanted wanted, Evidence evidence) {
+
+    public Required required() {
+        return wanted.required();
+    }
+
+    /** Name of the want it answers. */
+    public String want() {
+        return wanted.name();
+    }
+
+    public String id() {
+        return evidence.id();
+    }
+
+    /** The amount, or null when it is none. */
+    public Measured measured() {
+        return evidence.entry().is() instanceof Value.Amount amount ? amount.measured() : null;
+    }
+
+    /** The answer, or null when it is none. */
+    public String answer() {
+        return evidence.entry().is() instanceof Value.Answer answer ? answer.word() : null;
+    }
+
+    /** The marked days, or null when it is none. */
+    public Value.Days days() {
+        return evidence.entry().is() instanceof Value.Days days ? days : null;
+    }
+
+    /** The marked code, or null when it is none. */
+    public String code() {
+        return evidence.entry().is() instanceof Value.Code code ? code.text() : null;
+    }
+
+    public Moment moment() {
+        return evidence.entry().at();
+    }
+
+    /** First instant at which it is too old, or null. */
+    public Instant lapses() {
+        return wanted.lapse(evidence);
+    }
+}

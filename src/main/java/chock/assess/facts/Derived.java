@@ -1,0 +1,59 @@
+package chock.assess.facts;
+
+import chock.assess.State;
+import chock.figure.Uncertainty;
+import chock.quantity.Measured;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a rule of a check works out from several pieces of evidence.
+ *
+ * @param required the check it answers
+ * @param value an amount to be held against the limit, or null
+ * @param made earliest day of manufacture, to be held against a limit of age, or null
+ * @param state an outcome that needs no limit, or null
+ * @param says the sentence that goes with it, or null
+ * @param from what it was worked out from
+ */
+public record Derived(Required required, Measured value, LocalDate made, State state, String says, List<Current> from) {
+
+    /** An amount to be held against the limit. */
+    public static Derived of(Required required, Measured value, Current... from) {
+        return new Derived(required, value, null, null, null, List.of(from));
+    }
+
+    /** The distance between two readings, with the root of the sum of the squares of their uncertainties. */
+    public static Derived difference(Required required, Current first, Current second) {
+        return of(required, Uncertainty.difference(first.measured(), second.measured()), first, second);
+    }
+
+    /** A day of manufacture, to be held against a limit of age. */
+    public static Derived made(Required required, LocalDate earliest, Current... from) {
+        return new Derived(required, null, earliest, null, null, List.of(from));
+    }
+
+    public static Derived met(Required required, String says, Current... from) {
+        return new Derived(required, null, null, State.MET, says, List.of(from));
+    }
+
+    public static Derived fault(Required required, String says, Current... from) {
+        return new Derived(required, null, null, State.FAULT, says, List.of(from));
+    }
+
+    public static Derived missing(Required required, String says, Current... from) {
+        return new Derived(required, null, null, State.MISSING, says, List.of(from));
+    }
+
+    public List<String> ids() {
+        return from.stream().map(Current::id).sorted().toList();
+    }
+
+    /** First instant at which one of its pieces is too old, or null. */
+    public Instant lapses() {
+        return from.stream().map(Current::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
+    }
+}

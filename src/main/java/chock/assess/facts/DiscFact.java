@@ -1,0 +1,4 @@
+package chock.assess.facts;
+
+/** One brake disc. */
+public record DiscFact(String end, String point, String caliperPoint) { }

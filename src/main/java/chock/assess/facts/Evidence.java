@@ -1,0 +1,33 @@
+package chock.assess.facts;
+
+import chock.record.Entry;
+import chock.record.Instrument;
+
+/**
+ * An entry that says something about the machine, work included.
+ *
+ * @param entry the entry
+ * @param key point and aspect together, as {@link #key(String, String)} makes it
+ * @param instrument what it was measured with, or null
+ */
+public record Evidence(Entry entry, String key, Instrument instrument) {
+
+    public static String key(String point, String aspect) {
+        return point + " " + aspect;
+    }
+
+    public String id() {
+        return entry.id();
+    }
+
+    /** True when measured with an instrument that was not inside its calibration on that day. */
+    public boolean outOfCalibration() {
+        return instrument != null && (entry.at().date().isBefore(instrument.calibrated()) || entry.at().date().isAfter(instrument.due()));
+    }
+
+    /** A total order by time; entries of one moment by id. */
+    public boolean newerThan(Evidence other) {
+        int order = entry.at().earliest().compareTo(other.entry.at().earliest());
+        return order > 0 || order == 0 && entry.id().compareTo(other.entry.id()) > 0;
+    }
+}

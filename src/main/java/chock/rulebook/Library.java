@@ -1,0 +1,14 @@
+package chock.rulebook;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The words shared by all cards.
+ *
+ * @param places words behind the names in braces
+ * @param works every work, with what it means
+ * @param disturbing works that undo whatever lies on or below the part worked on
+ */
+public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing) { }

@@ -1,0 +1,27 @@
+package chock.rulebook;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What one territory's law says.
+ *
+ * @param code ISO 3166 code
+ * @param name the territory in words
+ * @param members territories it covers besides its own
+ * @param limits numbers it sets
+ * @param setsNone limits it was searched for without finding a number, with the source searched
+ */
+public record LocalCode(String code, String name, List<String> members, List<Limit> limits, Map<String, Source> setsNone) {
+
+    /** True for the territory itself, a part of it, or a member. */
+    public boolean covers(String territory) {
+        String country = territory.replaceFirst("-.*", "");
+        return code.equals(territory) || code.equals(country) || members.contains(territory) || members.contains(country);
+    }
+
+    /** True when this code has been searched for that limit, whether or not it sets a number. */
+    public boolean speaksOf(String limit) {
+        return setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
+    }
+}

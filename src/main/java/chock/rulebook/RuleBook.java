@@ -1,0 +1,199 @@
+package chock.rulebook;
+
+import chock.quantity.Bounds;
+import chock.quantity.Quantity;
+import chock.record.JobRecord;
+import chock.record.MakerFigure;
+import chock.record.Vocabulary;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.kie.api.KieBase;
+
+/** All checks, limits, local codes and reasoning in force, with a version and a digest. */
+public final class RuleBook {
+    private final String version;
+    private final String digest;
+    private final Library library;
+    private final SortedMap<String, Card> cards;
+    private final List<Limit> limits;
+    private final SortedMap<String, LocalCode> codes;
+    private final Vocabulary vocabulary;
+    private final KieBase rules;
+
+    RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
+             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, KieBase rules) {
+        this.version = version;
+        this.digest = digest;
+        this.library = library;
+        this.cards = cards;
+        this.limits = limits;
+        this.codes = codes;
+        this.vocabulary = vocabulary;
+        this.rules = rules;
+    }
+
+    /**
+     * The rule book inside the program.
+     *
+     * @throws chock.record.UnusableInput when it is not sound; it never loads half
+     */
+    public static RuleBook shipped() {
+        return RuleBookLoader.shipped();
+    }
+
+    public String version() {
+        return version;
+    }
+
+    /** {@code sha256:} over every file of the rule book, in order of name. */
+    public String digest() {
+        return digest;
+    }
+
+    public Library library() {
+        return library;
+    }
+
+    /** Every check, by id. */
+    public SortedMap<String, Card> cards() {
+        return cards;
+    }
+
+    /** Every limit that is not a local code's. */
+    public List<Limit> limits() {
+        return limits;
+    }
+
+    /** Local codes by ISO 3166 code. */
+    public SortedMap<String, LocalCode> codes() {
+        return codes;
+    }
+
+    public Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    /** The compiled reasoning. */
+    public KieBase rules() {
+        return rules;
+    }
+
+    /** A limit under all its dates and territories. */
+    public List<Limit> limitsNamed(String id) {
+        List<Limit> all = new ArrayList<>(limits.stream().filter(l -> l.id().equals(id)).toList());
+        codes.values().forEach(code -> code.limits().stream().filter(l -> l.id().equals(id)).forEach(all::add));
+        return all;
+    }
+
+    /** The local codes that cover a territory. */
+    public List<LocalCode> codesOf(String territory) {
+        return codes.values().stream().filter(c -> c.covers(territory)).toList();
+    }
+
+    /**
+     * Which limit applies: the maker's figure replaces common practice, the law where the machine will be ridden always
+     * applies as well, and the stricter decides. Nothing applies when something asked for is not there.
+     *
+     * @param id id of the limit
+     * @param point the place
+     * @param record the job record, for the maker's figures, the territory and the first registration
+     * @param day the day of judgement
+     */
+    public LimitFor limitFor(String id, String point, JobRecord record, LocalDate day) {
+        Optional<Limit> inForce = limits.stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day))
+                .max(java.util.Comparator.comparing(Limit::from));
+        if (inForce.isEmpty()) {
+            return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day);
+        }
+        Limit base = inForce.get();
+        List<LocalCode> local = codesOf(record.territory());
+        if (base.local() && local.stream().noneMatch(c -> c.speaksOf(id))) {
+            return new LimitFor(null, "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector");
+        }
+        Optional<MakerFigure> maker = record.maker().figure(id, point);
+        if (base.maker() != Limit.Maker.NONE && maker.isEmpty()) {
+            if (!record.maker().saysNone(id, point)) {
+                return new LimitFor(null, "the record gives no maker's figure for " + id + " and does not say that none was found");
+            }
+            if (base.maker() == Limit.Maker.NEEDED) {
+                return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it");
+            }
+        }
+        List<Candidate> candidates = new ArrayList<>();
+        List<String> others = new ArrayList<>();
+        if (maker.isEmpty()) {
+            candidates.add(new Candidate(base.bounds(), base.source()));
+        } else {
+            withMaker(base, maker.get(), candidates, others);
+        }
+        local.forEach(code -> code.limits().stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day) && registered(l, record))
+                .forEach(l -> candidates.add(new Candidate(l.bounds(), l.source()))));
+        return new LimitFor(strictest(id, base.sense(), candidates, others), null);
+    }
+
+    private record Candidate(Bounds bounds, Source source) {
+        String words() {
+            return bounds.words() + " (" + source.words() + ")";
+        }
+    }
+
+    private static boolean registered(Limit limit, JobRecord record) {
+        LocalDate first = record.machine().firstRegistered();
+        return (limit.registeredFrom() == null || !first.isBefore(limit.registeredFrom()))
+                && (limit.registeredBefore() == null || first.isBefore(limit.registeredBefore()));
+    }
+
+    private static void withMaker(Limit base, MakerFigure figure, List<Candidate> candidates, List<String> others) {
+        Source source = new Source(Source.Kind.MAKER, figure.document(), figure.page(), Source.Known.READ);
+        Candidate makers = new Candidate(makersBounds(base, figure), source);
+        if (base.sense() == Limit.Sense.WITHIN || base.sense() == Limit.Sense.MAKER_ONLY) {
+            candidates.add(makers);
+            return;
+        }
+        Candidate own = new Candidate(base.bounds(), base.source());
+        boolean looser = !makers.bounds.within(own.bounds);
+        if (base.source().kind() != Source.Kind.PRACTICE) {
+            candidates.add(own);
+            candidates.add(makers);
+        } else if (looser && figure.secondedBy() == null) {
+            candidates.add(own);
+            others.add(makers.words() + " is looser and was read by one person only");
+        } else {
+            candidates.add(makers);
+            others.add("in place of " + own.words());
+        }
+    }
+
+    private static Bounds makersBounds(Limit base, MakerFigure figure) {
+        if (figure.nominal() != null) {
+            BigDecimal share = base.sense() == Limit.Sense.WITHIN ? base.value().value().movePointLeft(2) : BigDecimal.ZERO;
+            Quantity nominal = figure.nominal();
+            return new Bounds(nominal.times(BigDecimal.ONE.subtract(share)), true, nominal.times(BigDecimal.ONE.add(share)), true);
+        }
+        return new Bounds(figure.atLeast(), true, figure.atMost(), true);
+    }
+
+    private static Applied strictest(String id, Limit.Sense sense, List<Candidate> candidates, List<String> others) {
+        Bounds all = candidates.get(0).bounds;
+        Candidate decides = candidates.get(0);
+        for (Candidate next : candidates.subList(1, candidates.size())) {
+            Bounds both = all.and(next.bounds);
+            if (!both.equals(all)) {
+                decides = next;
+            }
+            all = both;
+        }
+        Source source = decides.source;
+        for (Candidate candidate : candidates) {
+            if (candidate != decides) {
+                others.add("also " + candidate.words());
+            }
+        }
+        return new Applied(id, all, sense, source, List.copyOf(others));
+    }
+}

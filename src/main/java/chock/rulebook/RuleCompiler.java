@@ -1,0 +1,104 @@
+package chock.rulebook;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.drools.compiler.kie.builder.impl.InternalKieModule;
+import org.drools.model.codegen.ExecutableModelProject;
+import org.kie.api.KieServices;
+import org.kie.api.builder.KieBuilder;
+import org.kie.api.builder.KieFileSystem;
+import org.kie.api.builder.Message;
+import org.kie.internal.builder.InternalKieBuilder;
+
+/**
+ * Turns DRL into the classes of Drools' executable model. The build runs it once over {@code rules/}, so that no
+ * compiler stands on the start-up path; the build plug-in for this reported success on no rules at all.
+ */
+public final class RuleCompiler {
+    static final String INDEX = "META-INF/chock/rule-models";
+    static final String FILES = "META-INF/chock/rule-files";
+
+    private RuleCompiler() { }
+
+    /**
+     * Compiles every DRL file below the first folder into the second.
+     *
+     * @param folders the rules folder and the folder for class files
+     */
+    public static void main(String[] folders) throws IOException {
+        Path rules = Path.of(folders[0]);
+        Path classes = Path.of(folders[1]);
+        Map<String, String> sources = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(rules)) {
+            files.filter(f -> f.toString().endsWith(".drl")).forEach(f -> sources.put(rules.relativize(f).toString().replace('\\', '/'), text(f)));
+        }
+        Map<String, byte[]> compiled = compile(sources);
+        compiled.put(FILES, names(rules).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        for (Map.Entry<String, byte[]> file : compiled.entrySet()) {
+            Path target = classes.resolve(file.getKey());
+            Files.createDirectories(target.getParent());
+            Files.write(target, file.getValue());
+        }
+    }
+
+    // A jar cannot list its own folders, so the build writes down which files make up the rule book.
+    private static String names(Path rules) throws IOException {
+        try (Stream<Path> files = Files.walk(rules)) {
+            return files.filter(Files::isRegularFile).map(f -> rules.relativize(f).toString().replace('\\', '/')).sorted()
+                    .collect(java.util.stream.Collectors.joining("\n", "", "\n"));
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * @param sources DRL by name, such as {@code brakes/brakes.drl}
+     * @return class files by name, and under {@link #INDEX} the names of the model classes
+     * @throws IllegalArgumentException when a rule does not compile, or there is none
+     */
+    static Map<String, byte[]> compile(Map<String, String> sources) {
+        if (sources.isEmpty()) {
+            throw new IllegalArgumentException("no rule files were found");
+        }
+        KieServices services = KieServices.get();
+        KieFileSystem files = services.newKieFileSystem();
+        sources.forEach((name, text) -> files.write("src/main/resources/rules/" + name, text));
+        files.generateAndWritePomXML(services.newReleaseId("chock", "rules", "1"));
+        KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
+        List<Message> wrong = builder.getResults().getMessages(Message.Level.ERROR);
+        if (!wrong.isEmpty()) {
+            StringBuilder all = new StringBuilder("the rules do not compile:");
+            wrong.forEach(m -> all.append("\n  ").append(m.getPath()).append(':').append(m.getLine()).append(": ").append(m.getText()));
+            throw new IllegalArgumentException(all.toString());
+        }
+        InternalKieModule module = (InternalKieModule) ((InternalKieBuilder) builder).getKieModuleIgnoringErrors();
+        Map<String, byte[]> out = new LinkedHashMap<>();
+        StringBuilder models = new StringBuilder();
+        module.getFileNames().stream().sorted().forEach(name -> {
+            if (name.endsWith(".class") && !name.startsWith("org/")) {
+                out.put(name, module.getBytes(name));
+            } else if (name.endsWith("/drools-model")) {
+                new String(module.getBytes(name), java.nio.charset.StandardCharsets.UTF_8).lines().map(String::strip)
+                        .filter(line -> line.startsWith("rules.")).forEach(line -> models.append(line).append('\n'));
+            }
+        });
+        if (models.isEmpty()) {
+            throw new IllegalArgumentException("the rule files hold no rules");
+        }
+        out.put(INDEX, models.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        return out;
+    }
+}

@@ -1,0 +1,264 @@
+package chock.rulebook;
+
+import chock.quantity.Quantity;
+import chock.quantity.UnreadableQuantity;
+import chock.record.Fault;
+import java.io.StringReader;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * A mapping in a rule book file, read strictly: every key is asked for by name, and what was not asked for is a fault.
+ * Faults are collected, not thrown, so that a file reports all of them at once.
+ */
+final class Sheet {
+    private final String file;
+    private final String path;
+    private final int line;
+    private final Map<String, Node> fields = new LinkedHashMap<>();
+    private final Set<String> asked = new LinkedHashSet<>();
+    private final List<Fault> faults;
+
+    private Sheet(String file, String path, Node node, List<Fault> faults) {
+        this.file = file;
+        this.path = path;
+        this.line = lineOf(node);
+        this.faults = faults;
+        if (node instanceof MappingNode mapping) {
+            for (NodeTuple tuple : mapping.getValue()) {
+                String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "?";
+                if (fields.put(key, tuple.getValueNode()) != null) {
+                    faults.add(new Fault(file, lineOf(tuple.getKeyNode()), inside(key), "the key stands twice", "Keep one of them."));
+                }
+            }
+        } else {
+            faults.add(new Fault(file, line, path, "a mapping is wanted here", "Write key: value pairs."));
+        }
+    }
+
+    private static int lineOf(Node node) {
+        return node.getStartMark().getLine() + 1;
+    }
+
+    /** Reads a file that is one list of mappings. */
+    static List<Sheet> list(String file, String text, List<Fault> faults) {
+        Node root = compose(file, text, faults);
+        if (root == null) {
+            return List.of();
+        }
+        if (!(root instanceof SequenceNode list)) {
+            faults.add(new Fault(file, lineOf(root), "", "a list is wanted here", "Begin each item with a dash."));
+            return List.of();
+        }
+        return items(file, "", list, faults);
+    }
+
+    /** Reads a file that is one mapping. */
+    static Sheet one(String file, String text, List<Fault> faults) {
+        Node root = compose(file, text, faults);
+        return root == null ? null : new Sheet(file, "", root, faults);
+    }
+
+    private static Node compose(String file, String text, List<Fault> faults) {
+        LoaderOptions options = new LoaderOptions();
+        options.setMaxAliasesForCollections(0);
+        options.setNestingDepthLimit(12);
+        try {
+            Node root = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
+            if (root == null) {
+                faults.add(new Fault(file, 0, "", "the file is empty", "Write at least one item, or remove the file."));
+            }
+            return root;
+        } catch (MarkedYAMLException e) {
+            int at = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
+            faults.add(new Fault(file, at, "", "not readable as YAML: " + e.getProblem(), "Mend the line."));
+        } catch (org.yaml.snakeyaml.error.YAMLException e) {
+            faults.add(new Fault(file, 0, "", "not readable as YAML: " + e.getMessage(), "Mend the file."));
+        }
+        return null;
+    }
+
+    private static List<Sheet> items(String file, String path, SequenceNode list, List<Fault> faults) {
+        List<Sheet> sheets = new ArrayList<>();
+        for (Node item : list.getValue()) {
+            sheets.add(new Sheet(file, path + "[" + sheets.size() + "]", item, faults));
+        }
+        return sheets;
+    }
+
+    private String inside(String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    int line() {
+        return line;
+    }
+
+    String file() {
+        return file;
+    }
+
+    boolean has(String key) {
+        return fields.containsKey(key);
+    }
+
+    void fault(String key, String what, String advice) {
+        faults.add(new Fault(file, fields.containsKey(key) ? lineOf(fields.get(key)) : line, inside(key), what, advice));
+    }
+
+    /** The text under a key, or null after a fault. */
+    String text(String key) {
+        String text = optional(key);
+        if (text == null && !fields.containsKey(key)) {
+            fault(key, "the key is missing", "Add " + key + ":");
+        }
+        return text;
+    }
+
+    /** The text under a key, or null when it is not there. */
+    String optional(String key) {
+        asked.add(key);
+        Node node = fields.get(key);
+        if (node == null) {
+            return null;
+        }
+        if (node instanceof ScalarNode scalar && !scalar.getValue().isBlank() && !scalar.getValue().equals("null")) {
+            return scalar.getValue().strip();
+        }
+        fault(key, "a text is wanted here", "Write one value.");
+        return null;
+    }
+
+    /** The text under a key, turned into something; what the function refuses becomes a fault. */
+    <T> T as(String key, Function<String, T> reading) {
+        String text = text(key);
+        return text == null ? null : read(key, text, reading);
+    }
+
+    <T> T optionalAs(String key, Function<String, T> reading) {
+        String text = optional(key);
+        return text == null ? null : read(key, text, reading);
+    }
+
+    private <T> T read(String key, String text, Function<String, T> reading) {
+        try {
+            return reading.apply(text);
+        } catch (UnreadableQuantity e) {
+            fault(key, e.getMessage(), "");
+        } catch (DateTimeException e) {
+            fault(key, "'" + text + "' is not a date", "Write it as 2026-11-25.");
+        } catch (IllegalArgumentException e) {
+            fault(key, e.getMessage() == null ? "'" + text + "' is not understood" : e.getMessage(), "");
+        }
+        return null;
+    }
+
+    Quantity quantity(String key) {
+        return as(key, Quantity::parse);
+    }
+
+    LocalDate date(String key) {
+        return as(key, LocalDate::parse);
+    }
+
+    boolean yes(String key) {
+        return Boolean.TRUE.equals(as(key, Sheet::yesNo));
+    }
+
+    boolean yesOr(String key, boolean otherwise) {
+        Boolean value = optionalAs(key, Sheet::yesNo);
+        return value == null ? otherwise : value;
+    }
+
+    private static Boolean yesNo(String text) {
+        return switch (text) {
+            case "yes", "true" -> true;
+            case "no", "false" -> false;
+            default -> throw new IllegalArgumentException("'" + text + "': write yes or no");
+        };
+    }
+
+    /** One of the words of an enumeration, spelled in lower case with dashes. */
+    <E extends Enum<E>> E word(String key, Class<E> type) {
+        return as(key, text -> wordOf(text, type));
+    }
+
+    static <E extends Enum<E>> E wordOf(String text, Class<E> type) {
+        for (E constant : type.getEnumConstants()) {
+            if (constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-').equals(text)) {
+                return constant;
+            }
+        }
+        List<String> words = java.util.Arrays.stream(type.getEnumConstants()).map(c -> c.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')).toList();
+        throw new IllegalArgumentException("'" + text + "': write one of " + String.join(", ", words));
+    }
+
+    /** The texts under a key; a single text counts as a list of one. Empty when the key is not there. */
+    List<String> texts(String key) {
+        asked.add(key);
+        Node node = fields.get(key);
+        if (node == null) {
+            return List.of();
+        }
+        if (node instanceof ScalarNode scalar) {
+            return List.of(scalar.getValue());
+        }
+        if (node instanceof SequenceNode list && list.getValue().stream().allMatch(n -> n instanceof ScalarNode)) {
+            return list.getValue().stream().map(n -> ((ScalarNode) n).getValue()).toList();
+        }
+        fault(key, "a list of texts is wanted here", "Write [a, b].");
+        return List.of();
+    }
+
+    /** The mappings of a list under a key; empty when the key is not there. */
+    List<Sheet> sheets(String key) {
+        asked.add(key);
+        Node node = fields.get(key);
+        if (node == null) {
+            return List.of();
+        }
+        if (node instanceof SequenceNode list) {
+            return items(file, inside(key), list, faults);
+        }
+        fault(key, "a list is wanted here", "Begin each item with a dash.");
+        return List.of();
+    }
+
+    Sheet sheet(String key) {
+        asked.add(key);
+        Node node = fields.get(key);
+        if (node == null) {
+            fault(key, "the key is missing", "Add " + key + ":");
+            return null;
+        }
+        return new Sheet(file, inside(key), node, faults);
+    }
+
+    /** Every key of this mapping, each asked for. */
+    Set<String> keys() {
+        asked.addAll(fields.keySet());
+        return fields.keySet();
+    }
+
+    /** Faults every key that was not asked for. Call it last. */
+    void done() {
+        fields.keySet().stream().filter(key -> !asked.contains(key)).toList().forEach(key -> fault(key, "unknown key '" + key + "'",
+                "Known here: " + String.join(", ", asked) + "."));
+    }
+}
