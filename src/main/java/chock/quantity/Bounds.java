@@ -35,8 +35,9 @@ public record Bounds(Quantity low, boolean lowPasses, Quantity high, boolean hig
             return Standing.OUTSIDE;
         }
         Quantity u = measured.uncertainty();
-        Quantity margin = margin(measured.value());
-        return u == null || margin.compareTo(u.differenceTo(margin.unit())) > 0 ? Standing.INSIDE : Standing.TOO_CLOSE;
+        boolean clear = u == null || (low == null || measured.value().isAboveByMoreThan(low, u))
+                && (high == null || high.isAboveByMoreThan(measured.value(), u));
+        return clear ? Standing.INSIDE : Standing.TOO_CLOSE;
     }
 
     public boolean contains(Quantity value) {
@@ -45,7 +46,7 @@ public record Bounds(Quantity low, boolean lowPasses, Quantity high, boolean hig
         return (overLow > 0 || overLow == 0 && lowPasses) && (underHigh > 0 || underHigh == 0 && highPasses);
     }
 
-    /** Distance to the nearer bound, negative outside, in the value's own unit (as a difference). */
+    /** Distance to the nearer bound, negative outside, in the value's own unit (as a difference), to 16 significant digits. */
     public Quantity margin(Quantity value) {
         Quantity fromLow = low == null ? null : value.minus(inUnitOf(low, value));
         Quantity fromHigh = high == null ? null : inUnitOf(high, value).minus(value);

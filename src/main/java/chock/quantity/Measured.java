@@ -8,7 +8,11 @@ package chock.quantity;
  */
 public record Measured(Quantity value, Quantity uncertainty) {
 
-    /** Reads {@code 1.2 mm} or {@code 1.2 mm ± 0.1 mm} ({@code +/-} will do; the unit may be written once). */
+    /**
+     * Reads {@code 1.2 mm} or {@code 1.2 mm ± 0.1 mm} ({@code +/-} will do; the unit may be written once).
+     *
+     * @throws UnreadableQuantity when either part is unreadable, the kinds of unit differ, or the uncertainty is not above zero
+     */
     public static Measured parse(String text) {
         String[] parts = text.split("±|\\+/-|\\+-", -1);
         if (parts.length > 2) {
@@ -24,9 +28,15 @@ public record Measured(Quantity value, Quantity uncertainty) {
         } else if (right.matches("[\\d./ ]+")) {
             right = right + " " + left.replaceFirst("^[-+\\d./ ]+", "");
         }
+        if (left.isEmpty() || right.isEmpty()) {
+            throw new UnreadableQuantity(text, "a number stands on both sides of ±, such as 1.2 mm ± 0.1 mm");
+        }
         Measured measured = new Measured(Quantity.parse(left), Quantity.parse(right));
         if (measured.uncertainty.unit().dimension() != measured.value.unit().dimension()) {
             throw new UnreadableQuantity(text, "the uncertainty is of another kind than the value");
+        }
+        if (measured.uncertainty.value().signum() <= 0) {
+            throw new UnreadableQuantity(text, "the uncertainty is above zero; no instrument reads exactly");
         }
         return measured;
     }

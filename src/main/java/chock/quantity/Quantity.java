@@ -1,6 +1,7 @@
 package chock.quantity;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
@@ -31,7 +32,8 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
     }
 
     /**
-     * Reads {@code 1.2 mm}, {@code 3/64 in}, {@code 1 1/4 in}, {@code 36psi}, {@code 14°F}, {@code 95 %}.
+     * Reads {@code 1.2 mm}, {@code 3/64 in}, {@code 1 1/4 in}, {@code 36psi}, {@code 14°F}, {@code 95 %}: at most twelve
+     * digits before and after the point.
      *
      * @throws UnreadableQuantity when it is not a number and a known unit; the message says what to write
      */
@@ -42,17 +44,25 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
             throw new UnreadableQuantity(text, "write a number and a unit, such as 1.2 mm, 3/64 in or 36 psi");
         }
         String spelled = m.group(7) == null ? "" : m.group(7);
-        Unit unit = Unit.spelled(spelled).orElseThrow(() -> new UnreadableQuantity(text,
-                spelled.isBlank() ? "the unit is missing; write it behind the number, such as " + tidy + " mm"
-                        : "'" + spelled.strip() + "' is not a unit this program knows"));
-        if (unit == Unit.TIMES && spelled.isBlank()) {
-            throw new UnreadableQuantity(text, "the unit is missing; write it behind the number, such as " + tidy + " mm");
-        }
+        Unit unit = Unit.spelled(spelled).orElseThrow(() -> new UnreadableQuantity(text, unitAdvice(tidy, spelled.strip())));
         BigDecimal number = m.group(2) != null ? fraction(m.group(2), m.group(3), text) : new BigDecimal(m.group(4));
         if (m.group(5) != null) {
+            if (number.scale() > 0) {
+                throw new UnreadableQuantity(text, "write either decimals or a fraction, not both");
+            }
             number = number.add(fraction(m.group(5), m.group(6), text));
         }
         return new Quantity(m.group(1).equals("-") ? number.negate() : number, unit);
+    }
+
+    private static String unitAdvice(String tidy, String spelled) {
+        if (spelled.isEmpty()) {
+            return "the unit is missing; write it behind the number, such as " + tidy + " mm";
+        }
+        if (spelled.matches(",\\d.*")) {
+            return "write the decimals behind a point, such as 1.2 mm, and leave out commas between thousands";
+        }
+        return "'" + spelled + "' is not a unit this program knows" + Unit.almostSpelled(spelled).map(u -> "; perhaps " + u.symbol()).orElse("");
     }
 
     private static BigDecimal fraction(String above, String below, String text) {
@@ -73,34 +83,43 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
         if (unit == other) {
             return this;
         }
-        Number zero = new Quantity(BigDecimal.ZERO, unit).exactIn(other);
-        Number here = exactIn(other);
-        return new Quantity(decimal(Calculus.currentNumberSystem().subtract(here, zero)), other);
+        return new Quantity(decimal(exactDifferenceIn(other)), other);
     }
 
+    /** A ratio or a whole number, never rounded: the library rounds decimals on the way and keeps ratios exact. */
     private Number exactIn(Unit other) {
-        return unit.converterTo(other).convert((Number) value);
+        return unit.converterTo(other).convert((Number) ratio(value));
+    }
+
+    private static RationalNumber ratio(BigDecimal number) {
+        return number.scale() > 0 ? RationalNumber.of(number.unscaledValue(), BigInteger.TEN.pow(number.scale()))
+                : RationalNumber.ofInteger(number.toBigIntegerExact());
+    }
+
+    private Number exactDifferenceIn(Unit other) {
+        return Calculus.currentNumberSystem().subtract(exactIn(other), new Quantity(BigDecimal.ZERO, unit).exactIn(other));
     }
 
     private static BigDecimal decimal(Number number) {
-        if (number instanceof BigDecimal exact) {
-            return exact;
-        }
-        if (number instanceof RationalNumber ratio) {
-            return new BigDecimal(ratio.getDividend()).divide(new BigDecimal(ratio.getDivisor()), EXACT_ENOUGH);
-        }
-        if (number instanceof Double inexact) {
-            return new BigDecimal(inexact, EXACT_ENOUGH);
-        }
-        return new BigDecimal(number.toString());
+        return number instanceof RationalNumber ratio
+                ? new BigDecimal(ratio.getDividend()).divide(new BigDecimal(ratio.getDivisor()), EXACT_ENOUGH)
+                : new BigDecimal(number.toString());
     }
 
+    /** True when this lies above the other by more than the interval; exact, whatever the three units. */
+    boolean isAboveByMoreThan(Quantity other, Quantity interval) {
+        Number gap = Calculus.currentNumberSystem().subtract(exactIn(other.unit), ratio(other.value));
+        return Calculus.currentNumberSystem().compare(gap, interval.exactDifferenceIn(other.unit)) > 0;
+    }
+
+    /** The sum in this unit; the other is taken as an interval. */
     public Quantity plus(Quantity other) {
         return new Quantity(value.add(other.differenceTo(unit).value), unit);
     }
 
+    /** The difference in this unit; the other is taken as an interval where the units differ. */
     public Quantity minus(Quantity other) {
-        return new Quantity(value.subtract(unit.dimension() == Unit.Dimension.TEMPERATURE ? other.differenceTo(unit).value : other.to(unit).value), unit);
+        return new Quantity(value.subtract(other.differenceTo(unit).value), unit);
     }
 
     public Quantity times(BigDecimal factor) {
@@ -116,13 +135,17 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
         return new Quantity(value.setScale(places, RoundingMode.HALF_UP), unit);
     }
 
-    /** Exact, whatever the two units. */
+    /**
+     * Exact, whatever the two units. 1.0 mm and 1.00 mm compare as the same amount and are not equal as records.
+     *
+     * @throws IllegalArgumentException when the units are not of one kind
+     */
     @Override
     public int compareTo(Quantity other) {
         if (unit == other.unit) {
             return value.compareTo(other.value);
         }
-        return Calculus.currentNumberSystem().compare(exactIn(other.unit), other.value);
+        return Calculus.currentNumberSystem().compare(exactIn(other.unit), ratio(other.value));
     }
 
     /** The number without trailing zeros and without an exponent. */
