@@ -7,6 +7,7 @@ import chock.assess.facts.DiscFact;
 import chock.assess.facts.EngineFact;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.FoundOut;
+import chock.assess.facts.Inspection;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.MachineFact;
@@ -116,6 +117,9 @@ public final class Assessor {
             }
             if (entry.deed() == Deed.FOUND_OUT) {
                 facts.add(new FoundOut(entry));
+            }
+            if (entry.deed() == Deed.INSPECTED) {
+                facts.add(new Inspection(entry));
             }
             if (entry.corrects() != null) {
                 facts.add(new Correction(entry));

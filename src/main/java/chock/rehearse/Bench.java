@@ -103,6 +103,10 @@ public final class Bench {
         add(Deed.DONE, point, work, null, null, ago);
     }
 
+    void inspected(String result, Period ago) {
+        add(Deed.INSPECTED, "machine", result, new Value.Code("L-2231"), null, ago);
+    }
+
     private void checkPoint(String point) {
         if (!book.vocabulary().points().contains(point)) {
             throw new IllegalArgumentException("'" + point + "' is not a known point");

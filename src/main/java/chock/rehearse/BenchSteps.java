@@ -122,6 +122,11 @@ public final class BenchSteps {
         bench.work(point, work, ago(count, unit));
     }
 
+    @Given("^a licensed inspector (passed|refused) it(?: (\\d+) (day|month|year)s? ago)?$")
+    public void inspected(String result, Integer count, String unit) {
+        bench.inspected(result, ago(count, unit));
+    }
+
     private static Period ago(Integer count, String unit) {
         if (count == null) {
             return Period.ZERO;

@@ -279,8 +279,8 @@ final class RuleBookLoader {
                 wants.add(read);
             }
         }
-        if (wanted.isEmpty()) {
-            sheet.fault("wants", "a check wants at least one piece of evidence", "Write wants: and a list.");
+        if (!sheet.has("wants")) {
+            sheet.fault("wants", "the key is missing", "Write wants: and a list; [] only when rules of the check decide from the record itself.");
         }
         wants = alone(wants, limit);
         List<Card.Undo> undoneBy = new ArrayList<>();

@@ -1,0 +1,59 @@
+package chock;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+
+/** The plan of the house, held against the code. */
+@AnalyzeClasses(packages = "chock", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+
+    @ArchTest
+    static final ArchRule data_flows_one_way = layeredArchitecture().consideringOnlyDependenciesInAnyPackage("chock..")
+            .layer("quantity").definedBy("chock.quantity..")
+            .layer("figure").definedBy("chock.figure..")
+            .layer("record").definedBy("chock.record..")
+            .layer("rulebook").definedBy("chock.rulebook..")
+            .layer("assess").definedBy("chock.assess..")
+            .layer("report").definedBy("chock.report..")
+            .layer("rehearse").definedBy("chock.rehearse..")
+            .layer("cli").definedBy("chock.cli..")
+            .whereLayer("quantity").mayNotAccessAnyLayer()
+            .whereLayer("figure").mayOnlyAccessLayers("quantity")
+            .whereLayer("record").mayOnlyAccessLayers("quantity")
+            .whereLayer("rulebook").mayOnlyAccessLayers("quantity", "record")
+            .whereLayer("assess").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook")
+            .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("cli").mayNotBeAccessedByAnyLayer()
+            .because("a verdict must be traceable from the record to the report without turning back");
+
+    @ArchTest
+    static final ArchRule no_cycles = SlicesRuleDefinition.slices().matching("chock.(*)..").should().beFreeOfCycles()
+            .because("each line knows its room");
+
+    @ArchTest
+    static final ArchRule drools_stays_in_its_rooms = noClasses().that().resideOutsideOfPackages("chock.assess..", "chock.rulebook..")
+            .and().resideInAPackage("chock..").should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..")
+            .because("only the rule book and the assessment know the engine");
+
+    @ArchTest
+    static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
+            .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
+
+    @ArchTest
+    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.report..")
+            .should().callMethod(java.time.Instant.class, "now").orShould().callMethod(java.time.LocalDate.class, "now")
+            .orShould().callMethod(java.time.LocalDateTime.class, "now").orShould().callMethod(System.class, "currentTimeMillis")
+            .because("the clock is a parameter: same inputs, same bytes out");
+
+    @ArchTest
+    static final ArchRule only_commands_print = noClasses().that().resideOutsideOfPackage("chock.cli..")
+            .should().accessField(System.class, "out").orShould().accessField(System.class, "err")
+            .because("results go to standard output through the commands alone");
+}
