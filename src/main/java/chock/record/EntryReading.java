@@ -1,0 +1,237 @@
+package chock.record;
+
+import chock.quantity.Measured;
+import chock.quantity.UnreadableQuantity;
+import java.time.Year;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** Reads the entries, each for itself and then against one another. */
+final class EntryReading {
+    private static final List<String> ALL_DEEDS = Arrays.stream(Deed.values()).map(Deed::key).toList();
+    /** Keys of which each belongs to some kinds of entry only. */
+    static final List<String> PARTICULAR = List.of("point", "is", "with", "instrument", "licence", "inspector", "document");
+
+    private final Reading read;
+    private final Uncertainty uncertainty;
+    private final Set<String> people;
+    private final Map<String, Instrument> instruments;
+    private final Year built;
+    private final Map<String, Integer> lines;
+
+    /** @param built the year the machine was built, or null when that is not known */
+    EntryReading(Reading read, Set<String> people, Map<String, Instrument> instruments, Year built, Map<String, Integer> lines) {
+        this.read = read;
+        this.uncertainty = new Uncertainty(read);
+        this.people = people;
+        this.instruments = instruments;
+        this.built = built;
+        this.lines = lines;
+    }
+
+    List<Entry> entries(List<Raw.Entry> raw) {
+        List<Entry> all = new ArrayList<>();
+        Map<String, Integer> places = new HashMap<>();
+        for (int i = 0; i < raw.size(); i++) {
+            Raw.Entry one = raw.get(i);
+            all.add(one == null ? null : entry("entries[" + i + "]", one));
+            Integer first = one == null || Reading.blank(one.id()) ? null : places.putIfAbsent(one.id(), i);
+            if (first != null) {
+                wrong("entries[" + i + "].id", "the id " + Faults.quoted(one.id()) + " is used twice, first on line " + lines.get("entries[" + first + "]"), "Give this entry an id of its own");
+            }
+        }
+        corrections(all, places);
+        return all;
+    }
+
+    private Entry entry(String path, Raw.Entry raw) {
+        Moment at = read.moment(path + ".at", raw.at());
+        if (at != null && built != null && at.date().getYear() < built.getValue()) {
+            wrong(path + ".at", at + " lies before the machine was built (" + built + ")", "Write the day it was, or look at built again");
+        }
+        String by = read.known(path + ".by", raw.by(), "one of the people of this record", people);
+        if (read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
+            boolean reason = read.isWritten(path + ".reason");
+            wrong(path, reason ? "a reason, but nothing is corrected" : "a correction without a reason",
+                    reason ? "Write corrects with the id of the earlier entry, or call it note" : "Write reason, in a few words");
+        }
+        List<Deed> deeds = Arrays.stream(Deed.values()).filter(d -> read.isWritten(path + "." + d.key())).toList();
+        if (deeds.size() != 1) {
+            wrong(path, deeds.isEmpty() ? "nothing is said: no key tells what was done" : "one entry says one thing, here are " + deeds.stream().map(Deed::key).collect(Collectors.joining(", ")),
+                    deeds.isEmpty() ? "Write one of " + String.join(", ", ALL_DEEDS) : "Make an entry of each");
+            return new Entry(raw.id(), at, by, null, raw.point(), null, null, null, raw.corrects(), raw.reason(), raw.note(), lines.get(path));
+        }
+        Deed deed = deeds.get(0);
+        checkKeys(path, deed);
+        Entry plain = new Entry(raw.id(), at, by, deed, null, raw.under(deed), null, null, raw.corrects(), raw.reason(), raw.note(), lines.get(path));
+        return switch (deed) {
+            case DONE -> work(path, plain, raw);
+            case FOUND_OUT -> foundOut(path, plain, raw);
+            case INSPECTED -> inspected(path, plain, raw);
+            default -> evidence(path, plain, raw);
+        };
+    }
+
+    /** The keys that an entry of this kind has besides those that every entry has. */
+    static List<String> keysFor(Deed deed) {
+        return switch (deed) {
+            case MEASURED -> List.of("point", "is", "with");
+            case TRIED, SEEN, TOLD, ASSUMED -> List.of("point", "is");
+            case DONE -> List.of("point");
+            case FOUND_OUT -> List.of("instrument");
+            case INSPECTED -> List.of("licence", "inspector", "document");
+        };
+    }
+
+    private void checkKeys(String path, Deed deed) {
+        List<String> wanted = keysFor(deed);
+        for (String key : PARTICULAR) {
+            boolean written = read.isWritten(path + "." + key);
+            if (wanted.contains(key) && !written) {
+                read.faults.addIfNew(path + "." + key, "this is missing", missing(key));
+            } else if (written && !wanted.contains(key)) {
+                read.faults.addIfNew(path + "." + key, key + " does not go with " + deed.key(), "Leave it out; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and "));
+            }
+        }
+    }
+
+    private static String missing(String key) {
+        return switch (key) {
+            case "point" -> "Write the place on the machine, such as front-brake/hydraulic/hose";
+            case "is" -> "Write what was found";
+            case "with" -> "Write the id of the instrument it was read from; what was only looked at is seen";
+            case "instrument" -> "Write the id of the instrument";
+            case "licence" -> "Write the number of the inspector's licence";
+            case "inspector" -> "Write the inspector's name";
+            default -> "Write which document was issued";
+        };
+    }
+
+    private Entry work(String path, Entry plain, Raw.Entry raw) {
+        String point = read.point(path + ".point", raw.point());
+        String work = read.known(path + ".done", raw.done(), "work this rule book knows", read.words.works().keySet());
+        return with(plain, point, work, null, null, plain.note());
+    }
+
+    private Entry foundOut(String path, Entry plain, Raw.Entry raw) {
+        return with(plain, instrument(path + ".instrument", raw.instrument()), raw.foundOut(), null, null, plain.note());
+    }
+
+    private Entry inspected(String path, Entry plain, Raw.Entry raw) {
+        String result = read.known(path + ".inspected", raw.inspected(), "a result of an inspection", List.of("passed", "refused"));
+        String kept = "document " + raw.document() + ", inspector " + raw.inspector() + (Reading.blank(raw.note()) ? "" : "; " + raw.note());
+        return with(plain, "machine", result, Reading.blank(raw.licence()) ? null : new Value.Code(raw.licence()), null, kept);
+    }
+
+    private Entry evidence(String path, Entry plain, Raw.Entry raw) {
+        String point = read.point(path + ".point", raw.point());
+        String tool = plain.deed() == Deed.MEASURED ? instrument(path + ".with", raw.with()) : null;
+        String aspect = read.known(path + "." + plain.deed().key(), plain.what(), "something this rule book looks at", aspectsFor(plain));
+        Value is = aspect == null || Reading.blank(raw.is()) || read.faults.at(path + ".is") ? null
+                : value(path, plain.deed(), read.words.aspects().get(aspect), raw.is(), tool);
+        return with(plain, point, aspect, is, tool, plain.note());
+    }
+
+    /** For the advice on a misspelt aspect: something that can be measured where it says measured. */
+    private Set<String> aspectsFor(Entry plain) {
+        Map<String, Vocabulary.Aspect> all = read.words.aspects();
+        if (plain.deed() != Deed.MEASURED || all.containsKey(plain.what())) {
+            return all.keySet();
+        }
+        return all.values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private String instrument(String path, String text) {
+        return read.known(path, text, "one of the instruments of this record", instruments.keySet());
+    }
+
+    private static Entry with(Entry e, String point, String what, Value is, String with, String note) {
+        return new Entry(e.id(), e.at(), e.by(), e.deed(), point, what, is, with, e.corrects(), e.reason(), note, e.line());
+    }
+
+    private Value value(String path, Deed deed, Vocabulary.Aspect aspect, String text, String tool) {
+        if (deed == Deed.MEASURED && aspect.form() != Vocabulary.Form.AMOUNT) {
+            wrong(path + ".measured", aspect.name() + " is not measured with an instrument", "Write seen or tried instead of measured, without with");
+            return null;
+        }
+        return switch (aspect.form()) {
+            case AMOUNT -> amount(path + ".is", deed, aspect, text, tool);
+            case ANSWER -> answer(path + ".is", aspect, text);
+            case DAYS -> read.days(path + ".is", text);
+            case CODE -> new Value.Code(text);
+        };
+    }
+
+    private Value answer(String path, Vocabulary.Aspect aspect, String text) {
+        String word = read.known(path, text, "an answer to " + aspect.name(), new TreeSet<>(aspect.answers()));
+        return word == null ? null : new Value.Answer(word);
+    }
+
+    private Value amount(String path, Deed deed, Vocabulary.Aspect aspect, String text, String tool) {
+        Measured written;
+        try {
+            written = Measured.parse(text);
+        } catch (UnreadableQuantity e) {
+            read.unreadable(path, e);
+            return null;
+        }
+        if (!read.ofKind(path, written.value(), aspect.dimension())) {
+            return null;
+        }
+        if (deed != Deed.MEASURED) {
+            if (written.uncertainty() != null) {
+                wrong(path, "an uncertainty, but " + deed.key(), "Leave the ± out, or write measured with an instrument");
+            }
+            return new Value.Amount(new Measured(written.value(), null));
+        }
+        Measured complete = tool == null ? null : uncertainty.of(path, written, instruments.get(tool));
+        return complete == null ? null : new Value.Amount(complete);
+    }
+
+    private void corrections(List<Entry> all, Map<String, Integer> places) {
+        Map<String, String> correctedBy = new HashMap<>();
+        for (int i = 0; i < all.size(); i++) {
+            Entry entry = all.get(i);
+            if (entry == null || Reading.blank(entry.corrects())) {
+                continue;
+            }
+            String path = "entries[" + i + "].corrects";
+            Integer target = places.get(entry.corrects());
+            if (target == null) {
+                wrong(path, "there is no entry " + Faults.quoted(entry.corrects()), Choices.advice("Write", entry.corrects(), places.keySet().stream().filter(id -> !id.equals(entry.id())).sorted().toList()));
+                continue;
+            }
+            if (!isEarlier(all, target, i)) {
+                wrong(path, entry.corrects() + " is not earlier than this entry", "A correction is a later entry; look at the ids and times of both, and give both a time when they are of one day");
+            }
+            String other = correctedBy.putIfAbsent(entry.corrects(), entry.id());
+            if (other != null) {
+                wrong(path, entry.corrects() + " is corrected already by " + other, "Correct " + other);
+            }
+        }
+    }
+
+    /**
+     * By time, and by place in the file where two times are equal. A day without a time counts as its end, so that the
+     * order is total and no entries can correct each other in a circle.
+     */
+    private static boolean isEarlier(List<Entry> all, int earlier, int later) {
+        Moment first = all.get(earlier).at();
+        Moment second = all.get(later).at();
+        if (first == null || second == null) {
+            return true;
+        }
+        int order = first.latest().compareTo(second.latest());
+        return order < 0 || order == 0 && earlier < later;
+    }
+
+    private void wrong(String path, String what, String advice) {
+        read.faults.add(path, what, advice);
+    }
+}

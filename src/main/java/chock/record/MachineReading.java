@@ -1,0 +1,187 @@
+package chock.record;
+
+import chock.quantity.Quantity;
+import chock.quantity.Unit;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.Year;
+import java.util.List;
+
+/** Reads the machine, and refuses a configuration that no machine has: it would switch checks off by mistake. */
+final class MachineReading {
+    /** The first motorcycles were built in 1885 (from memory). */
+    private static final int FIRST_YEAR = 1885;
+
+    private final Reading read;
+
+    MachineReading(Reading read) {
+        this.read = read;
+    }
+
+    Machine machine(Raw.Machine raw) {
+        Year built = built(raw.built());
+        LocalDate registered = read.pastDay("machine.first-registered", raw.firstRegistered());
+        if (built != null && registered != null && registered.getYear() < built.getValue()) {
+            wrong("machine.first-registered", "first registered " + registered + ", before the machine was built (" + built + ")", "Look at both again in the papers");
+        }
+        Quantity speed = read.amount("machine.top-speed", raw.topSpeed(), Unit.Dimension.SPEED);
+        if (speed != null && speed.value().signum() <= 0) {
+            wrong("machine.top-speed", "a top speed of " + speed, "Write the speed the maker gives, such as 120 km/h");
+        }
+        Integer seats = read.wholeNumber("machine.seats", raw.seats(), 1, 9);
+        Machine.Brake front = brake("machine.front-brake", raw.frontBrake());
+        Machine.Brake rear = brake("machine.rear-brake", raw.rearBrake());
+        Boolean linked = read.yesNo("machine.linked-brakes", raw.linkedBrakes());
+        if (Boolean.TRUE.equals(linked) && (isNone(front) || isNone(rear))) {
+            wrong("machine.linked-brakes", "linked brakes, but one of the two is none", "Write no, or the missing brake");
+        }
+        Integer volts = read.wholeNumber("machine.volts", raw.volts(), 0, 200);
+        return new Machine(raw.marque(), raw.model(), raw.frameNumber(), raw.engineNumber(),
+                read.choice("machine.kind", raw.kind(), Machine.Kind.class), built, registered, speed, orZero(seats),
+                raw.engine() == null ? null : engine(raw.engine()), front, rear, orNo(linked),
+                wheel("machine.front-wheel", raw.frontWheel()), wheel("machine.rear-wheel", raw.rearWheel()),
+                read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts));
+    }
+
+    private Year built(String text) {
+        String path = "machine.built";
+        if (Reading.blank(text) || read.faults.at(path)) {
+            return null;
+        }
+        Year year = Year.parse(text);
+        if (year.getValue() < FIRST_YEAR) {
+            wrong(path, "built in " + year + ", before there were motorcycles", "Write the year it was built, such as 1974");
+            return null;
+        }
+        if (read.today() != null && year.getValue() > read.today().getYear()) {
+            wrong(path, "built in " + year + ", after the moment judged (" + read.asOfWords() + ")", "Write the year it was built");
+            return null;
+        }
+        return year;
+    }
+
+    private Machine.Engine engine(Raw.Engine raw) {
+        String path = "machine.engine";
+        Machine.Engine engine = new Machine.Engine(
+                read.choice(path + ".cycle", raw.cycle(), Machine.Cycle.class),
+                read.amount(path + ".displacement", raw.displacement(), Unit.Dimension.VOLUME),
+                orZero(read.wholeNumber(path + ".cylinders", raw.cylinders(), 0, 12)),
+                read.choice(path + ".oiling", raw.oiling(), Machine.Oiling.class),
+                read.choice(path + ".ignition", raw.ignition(), Machine.Ignition.class),
+                read.choice(path + ".cooling", raw.cooling(), Machine.Cooling.class));
+        if (engine.cycle() == Machine.Cycle.ELECTRIC) {
+            electric(path, engine);
+        } else if (engine.cycle() != null) {
+            combustion(path, engine, raw);
+        }
+        return engine;
+    }
+
+    private void electric(String path, Machine.Engine engine) {
+        if (engine.displacement() != null && engine.displacement().value().signum() != 0) {
+            wrong(path + ".displacement", "an electric machine has no swept volume", "Write 0 cc");
+        }
+        if (engine.cylinders() != 0) {
+            wrong(path + ".cylinders", "an electric machine has no cylinders", "Write 0");
+        }
+        if (engine.oiling() != null && engine.oiling() != Machine.Oiling.NONE) {
+            wrong(path + ".oiling", "an electric machine has no engine oil", "Write none");
+        }
+        if (engine.ignition() != null && engine.ignition() != Machine.Ignition.NONE) {
+            wrong(path + ".ignition", "an electric machine has no ignition", "Write none");
+        }
+    }
+
+    private void combustion(String path, Machine.Engine engine, Raw.Engine raw) {
+        String cycle = Reading.spelled(engine.cycle());
+        Quantity volume = engine.displacement();
+        if (volume != null && (volume.value().signum() <= 0 || volume.to(Unit.CC).value().compareTo(BigDecimal.valueOf(10_000)) > 0)) {
+            wrong(path + ".displacement", "a " + cycle + " of " + volume, "Write the swept volume of all cylinders, such as 246 cc");
+        }
+        if (engine.cylinders() == 0 && "0".equals(raw.cylinders())) {
+            wrong(path + ".cylinders", "a " + cycle + " without cylinders", "Write how many it has");
+        }
+        if (engine.ignition() == Machine.Ignition.NONE) {
+            wrong(path + ".ignition", "a " + cycle + " without ignition", "Write points, magneto or electronic");
+        }
+        boolean two = engine.cycle() == Machine.Cycle.TWO_STROKE;
+        if (engine.oiling() != null && !oilings(two).contains(engine.oiling())) {
+            wrong(path + ".oiling", "a " + cycle + " is not oiled by " + Reading.spelled(engine.oiling()),
+                    "Write " + Reading.orList(oilings(two).stream().map(Reading::spelled).toList()));
+        }
+    }
+
+    private static List<Machine.Oiling> oilings(boolean twoStroke) {
+        return twoStroke ? List.of(Machine.Oiling.OIL_INJECTION, Machine.Oiling.PREMIX, Machine.Oiling.TOTAL_LOSS)
+                : List.of(Machine.Oiling.WET_SUMP, Machine.Oiling.DRY_SUMP, Machine.Oiling.TOTAL_LOSS);
+    }
+
+    private Machine.Brake brake(String path, Raw.Brake raw) {
+        if (raw == null) {
+            return null;
+        }
+        Machine.BrakeType type = read.choice(path + ".type", raw.type(), Machine.BrakeType.class);
+        Machine.WorkedBy workedBy = read.choice(path + ".worked-by", raw.workedBy(), Machine.WorkedBy.class);
+        Integer discs = read.wholeNumber(path + ".discs", raw.discs(), 0, 2);
+        Machine.Lining lining = read.choice(path + ".lining", raw.lining(), Machine.Lining.class);
+        Boolean lamp = read.yesNo(path + ".stop-lamp-switch", raw.stopLampSwitch());
+        if (type == Machine.BrakeType.NONE) {
+            noBrake(path, workedBy, discs, lining, lamp);
+        } else if (type != null) {
+            aBrake(path, type, workedBy, discs, lining);
+        }
+        return new Machine.Brake(type, workedBy, orZero(discs), lining, orNo(lamp));
+    }
+
+    private void aBrake(String path, Machine.BrakeType type, Machine.WorkedBy workedBy, Integer discs, Machine.Lining lining) {
+        boolean disc = type == Machine.BrakeType.DISC;
+        String name = "a " + Reading.spelled(type) + " brake";
+        if (workedBy == Machine.WorkedBy.NONE || disc && workedBy == Machine.WorkedBy.ROD) {
+            wrong(path + ".worked-by", name + " worked by " + Reading.spelled(workedBy), disc ? "Write hydraulic or cable" : "Write hydraulic, cable or rod");
+        }
+        if (discs != null && disc != discs > 0) {
+            wrong(path + ".discs", name + " with " + discs + " discs", disc ? "Write 1 or 2" : "Write 0");
+        }
+        if (lining == Machine.Lining.NONE) {
+            wrong(path + ".lining", name + " without friction material", "Write bonded, riveted or sintered");
+        }
+    }
+
+    private void noBrake(String path, Machine.WorkedBy workedBy, Integer discs, Machine.Lining lining, Boolean lamp) {
+        String advice = "where the type is none";
+        if (workedBy != null && workedBy != Machine.WorkedBy.NONE) {
+            wrong(path + ".worked-by", "no brake, but worked by " + Reading.spelled(workedBy), "Write none " + advice);
+        }
+        if (discs != null && discs > 0) {
+            wrong(path + ".discs", "no brake, but " + discs + (discs == 1 ? " disc" : " discs"), "Write 0 " + advice);
+        }
+        if (lining != null && lining != Machine.Lining.NONE) {
+            wrong(path + ".lining", "no brake, but a lining", "Write none " + advice);
+        }
+        if (Boolean.TRUE.equals(lamp)) {
+            wrong(path + ".stop-lamp-switch", "no brake, but a stop lamp switch", "Write no " + advice);
+        }
+    }
+
+    private Machine.Wheel wheel(String path, Raw.Wheel raw) {
+        return raw == null ? null : new Machine.Wheel(read.choice(path + ".rim", raw.rim(), Machine.Rim.class),
+                orNo(read.yesNo(path + ".spoked", raw.spoked())), orNo(read.yesNo(path + ".tube", raw.tube())));
+    }
+
+    private static boolean isNone(Machine.Brake brake) {
+        return brake != null && brake.type() == Machine.BrakeType.NONE;
+    }
+
+    private void wrong(String path, String what, String advice) {
+        read.faults.add(path, what, advice);
+    }
+
+    // A null here means that a fault is known already, so the record is refused and what stands in is never seen.
+    private static int orZero(Integer number) {
+        return number == null ? 0 : number;
+    }
+
+    private static boolean orNo(Boolean answer) {
+        return answer != null && answer;
+    }
+}

@@ -1,0 +1,127 @@
+package chock.record;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotEmpty;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import java.util.List;
+
+/**
+ * A job record as it is typed: keys in their places, every value still a text. The message of a constraint is the
+ * advice that the reader is given. The keys of the file are the names here with dashes.
+ */
+final class Raw {
+    private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
+    private static final String ID_ADVICE = "Write a short id of letters, figures, dots and dashes, such as e1";
+    private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+
+    private Raw() { }
+
+    record Job(
+            @NotBlank(message = "Write job-record/1") @Pattern(regexp = "job-record/1", message = "Write job-record/1, the only form this program reads") String chock,
+            @NotBlank(message = "Write the record's own number, such as HV-0142") String record,
+            @NotBlank(message = "Write the workshop's name") String workshop,
+            @NotBlank(message = "Write the workshop's time zone, such as Europe/London") String zone,
+            @NotBlank(message = "Write the ISO 3166 code of where the machine will be ridden, such as GB or US-VA")
+            @Pattern(regexp = "[A-Z]{2}(-[A-Z0-9]{1,3})?", message = "Write the ISO 3166 code in capitals, such as GB or US-VA") String territory,
+            @NotBlank(message = "Write no, or yes when one person works alone") String onePerson,
+            @NotEmpty(message = "Write the gates asked for, such as [road-test]") List<String> seeks,
+            @NotNull(message = "Write the machine") @Valid Machine machine,
+            @NotNull(message = "Write the maker's figures, and those looked for and not found") @Valid Maker maker,
+            @NotEmpty(message = "Write at least the person who makes the entries") List<@NotNull(message = "Write a person") @Valid Person> people,
+            @NotNull(message = "Write the instruments, or [] when nothing was measured") List<@NotNull(message = "Write an instrument") @Valid Instrument> instruments,
+            @NotNull(message = "Write the entries, or [] when there are none yet") List<@NotNull(message = "Write an entry") @Valid Entry> entries) { }
+
+    record Machine(
+            @NotBlank(message = "Write the marque") String marque,
+            @NotBlank(message = "Write the model") String model,
+            @NotBlank(message = "Write the number, or the word none") String frameNumber,
+            @NotBlank(message = "Write the number, or the word none") String engineNumber,
+            @NotBlank(message = "Write motorcycle, motorcycle-sidecar, moped or moped-3w") String kind,
+            @NotBlank(message = "Write the year, such as 1974") @Pattern(regexp = "\\d{4}", message = "Write the year alone, such as 1974") String built,
+            @NotBlank(message = "Write the day, such as 1974-06-14") @Pattern(regexp = DAY, message = "Write the day, such as 1974-06-14") String firstRegistered,
+            @NotBlank(message = "Write the speed with its unit, such as 120 km/h") String topSpeed,
+            @NotBlank(message = "Write how many people it seats, such as 2") String seats,
+            @NotNull(message = "Write the engine") @Valid Engine engine,
+            @NotNull(message = "Write the brake; when there is none, its type is none") @Valid Brake frontBrake,
+            @NotNull(message = "Write the brake; when there is none, its type is none") @Valid Brake rearBrake,
+            @NotBlank(message = "Write yes or no") String linkedBrakes,
+            @NotNull(message = "Write the wheel") @Valid Wheel frontWheel,
+            @NotNull(message = "Write the wheel") @Valid Wheel rearWheel,
+            @NotBlank(message = "Write chain, belt, shaft or none") String drive,
+            @NotBlank(message = "Write the battery's volts, such as 6, or 0 when it has no battery") String volts) { }
+
+    record Engine(
+            @NotBlank(message = "Write two-stroke, four-stroke or electric") String cycle,
+            @NotBlank(message = "Write the swept volume, such as 246 cc, or 0 cc when electric") String displacement,
+            @NotBlank(message = "Write how many, or 0 when electric") String cylinders,
+            @NotBlank(message = "Write oil-injection, premix, wet-sump, dry-sump, total-loss or none") String oiling,
+            @NotBlank(message = "Write points, magneto, electronic or none") String ignition,
+            @NotBlank(message = "Write air or liquid") String cooling) { }
+
+    record Brake(
+            @NotBlank(message = "Write disc, drum or none") String type,
+            @NotBlank(message = "Write hydraulic, cable, rod or none") String workedBy,
+            @NotBlank(message = "Write 1 or 2 for a disc brake, else 0") String discs,
+            @NotBlank(message = "Write bonded, riveted, sintered or none") String lining,
+            @NotBlank(message = "Write yes or no") String stopLampSwitch) { }
+
+    record Wheel(
+            @NotBlank(message = "Write steel or alloy") String rim,
+            @NotBlank(message = "Write yes or no") String spoked,
+            @NotBlank(message = "Write yes or no") String tube) { }
+
+    record Maker(
+            @NotNull(message = "Write the figures found, or [] when there are none") List<@NotNull(message = "Write a figure") @Valid Figure> figures,
+            @NotNull(message = "Write the ids looked for and not found, or [] when there are none") List<String> noneFound) { }
+
+    record Figure(
+            @JsonProperty("for") @NotBlank(message = "Write the id of the limit it speaks to") String limit,
+            String at, String atLeast, String atMost, String is,
+            @NotBlank(message = "Write the title of the manual") String document,
+            @NotBlank(message = "Write the page or section") String page,
+            @NotBlank(message = "Write the id of the person who read it") String by,
+            String secondedBy, String note) { }
+
+    record Person(
+            @NotBlank(message = ID_ADVICE) @Pattern(regexp = ID, message = ID_ADVICE) String id,
+            @NotBlank(message = "Write the full name") String name,
+            @NotBlank(message = "Write technician, inspector or lead") @Pattern(regexp = "technician|inspector|lead", message = "Write technician, inspector or lead") String role,
+            String note) { }
+
+    record Instrument(
+            @NotBlank(message = ID_ADVICE) @Pattern(regexp = ID, message = ID_ADVICE) String id,
+            @NotBlank(message = "Write the kind of instrument, such as caliper") String kind,
+            @NotBlank(message = "Write its uncertainty (k = 2), such as 0.1 mm, or by-kind") String uncertainty,
+            @NotBlank(message = "Write the day of its last calibration, such as 2026-03-02") @Pattern(regexp = DAY, message = "Write the day, such as 2026-03-02") String calibrated,
+            @NotBlank(message = "Write the last day on which that calibration counts") @Pattern(regexp = DAY, message = "Write the day, such as 2027-03-02") String due,
+            String note) { }
+
+    record Entry(
+            @NotBlank(message = ID_ADVICE) @Pattern(regexp = ID, message = ID_ADVICE) String id,
+            @NotBlank(message = "Write the day, or day and time, such as 2026-11-20 09:40") String at,
+            @NotBlank(message = "Write the id of the person") String by,
+            String corrects, String reason, String point,
+            String measured, String tried, String seen, String told, String assumed, String done,
+            String is, String with,
+            String instrument, String foundOut,
+            String inspected, String licence, String inspector, String document,
+            String note) {
+
+        /** What is written under the key of this kind of entry, or null. */
+        String under(Deed deed) {
+            return switch (deed) {
+                case MEASURED -> measured;
+                case TRIED -> tried;
+                case SEEN -> seen;
+                case TOLD -> told;
+                case ASSUMED -> assumed;
+                case DONE -> done;
+                case FOUND_OUT -> foundOut;
+                case INSPECTED -> inspected;
+            };
+        }
+    }
+}

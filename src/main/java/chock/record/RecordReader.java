@@ -1,0 +1,130 @@
+package chock.record;
+
+import chock.quantity.Quantity;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Reads job records, YAML or JSON (JSON when the first sign is an opening brace). First the file as written, then every
+ * value in its place, then whether it makes sense. A file with anything wrong in it is refused as a whole, with
+ * everything that is wrong.
+ */
+public final class RecordReader {
+
+    /**
+     * @param fileName how the file is called in messages
+     * @param bytes UTF-8 text, with or without a byte order mark, up to 5 MB
+     * @param words the words the rule book in force knows
+     * @param asOf the moment judged; nothing in the record may be later
+     * @return the record; every measured amount in it has an uncertainty above zero
+     * @throws UnusableInput with every fault, each with its line, its path and what to write instead
+     */
+    public JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(fileName, lines);
+        JsonNode written = Written.read(bytes, faults, lines);
+        Raw.Job raw = written == null ? null : new Binding(faults, lines).bind(written);
+        JobRecord record = raw == null ? null : record(raw, new Reading(faults, words, asOf, lines.keySet()), lines);
+        if (faults.any()) {
+            throw faults.toException();
+        }
+        return record;
+    }
+
+    private JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
+        ZoneId zone = read.zone("zone", raw.zone());
+        Machine machine = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
+        List<Person> people = people(orNone(raw.people()), read);
+        Set<String> ids = people.stream().map(Person::id).filter(Objects::nonNull).collect(LinkedHashSet::new, Set::add, Set::addAll);
+        Boolean onePerson = read.yesNo("one-person", raw.onePerson());
+        if (Boolean.TRUE.equals(onePerson) && ids.size() > 1) {
+            read.faults.add("one-person", "one person works alone, but " + ids.size() + " people stand in this record", "Write no");
+        }
+        MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, ids).maker(raw.maker());
+        Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
+        List<Entry> entries = new EntryReading(read, ids, instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
+        List<Gate> seeks = gates(orNone(raw.seeks()), read);
+        return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
+                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries));
+    }
+
+    private static List<Gate> gates(List<String> seeks, Reading read) {
+        List<Gate> gates = new ArrayList<>();
+        for (int i = 0; i < seeks.size(); i++) {
+            String path = "seeks[" + i + "]";
+            Gate gate = read.choice(path, seeks.get(i), Gate.class);
+            if (gate != null && gates.contains(gate)) {
+                read.faults.add(path, gate + " stands here twice", "Keep one");
+            }
+            gates.add(gate);
+        }
+        return Collections.unmodifiableList(gates);
+    }
+
+    private static List<Person> people(List<Raw.Person> raw, Reading read) {
+        List<Person> people = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (int i = 0; i < raw.size(); i++) {
+            Raw.Person one = raw.get(i);
+            if (one != null) {
+                isUsed("people[" + i + "].id", one.id(), ids, read);
+                ids.add(one.id());
+                people.add(new Person(one.id(), one.name(), one.role()));
+            }
+        }
+        return List.copyOf(people);
+    }
+
+    private static Map<String, Instrument> instruments(List<Raw.Instrument> raw, Reading read) {
+        Map<String, Instrument> instruments = new LinkedHashMap<>();
+        for (int i = 0; i < raw.size(); i++) {
+            Raw.Instrument one = raw.get(i);
+            if (one != null) {
+                Instrument instrument = instrument("instruments[" + i + "]", one, read);
+                if (!isUsed("instruments[" + i + "].id", one.id(), instruments.keySet(), read)) {
+                    instruments.put(one.id(), instrument);
+                }
+            }
+        }
+        instruments.remove(null);
+        return instruments;
+    }
+
+    private static Instrument instrument(String path, Raw.Instrument raw, Reading read) {
+        String kind = read.known(path + ".kind", raw.kind(), "a kind of instrument this rule book knows", read.words.instruments().keySet());
+        Quantity stated = "by-kind".equals(raw.uncertainty()) ? null : read.amount(path + ".uncertainty", raw.uncertainty(), null);
+        if (stated != null && kind != null) {
+            new Uncertainty(read).checkStated(path + ".uncertainty", stated, read.words.instruments().get(kind));
+        }
+        LocalDate calibrated = read.pastDay(path + ".calibrated", raw.calibrated());
+        LocalDate due = read.day(path + ".due", raw.due());
+        if (calibrated != null && due != null && due.isBefore(calibrated)) {
+            read.faults.add(path + ".due", "due " + due + ", before it was calibrated (" + calibrated + ")", "Look at both again on the certificate");
+        }
+        return new Instrument(raw.id(), kind, stated, calibrated, due);
+    }
+
+    private static boolean isUsed(String path, String id, Set<String> ids, Reading read) {
+        boolean used = id != null && ids.contains(id);
+        if (used) {
+            read.faults.add(path, "the id " + Faults.quoted(id) + " is used twice", "Give each an id of its own");
+        }
+        return used;
+    }
+
+    private static <T> List<T> orNone(List<T> list) {
+        return list == null ? List.of() : list;
+    }
+}

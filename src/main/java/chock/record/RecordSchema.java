@@ -1,0 +1,301 @@
+package chock.record;
+
+import chock.quantity.Unit;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The form of a job record as a JSON Schema (draft 2020-12), for editors that complete and underline while somebody
+ * types. It is never stricter than {@link RecordReader}, which alone decides: what needs two places of a record to be
+ * compared is left to it.
+ */
+public final class RecordSchema {
+    private static final String DAY = "^\\d{4}-\\d{2}-\\d{2}$";
+    private static final String MOMENT = "^\\d{4}-\\d{2}-\\d{2}([ T]+\\d{2}:\\d{2})?$";
+    private static final String MARKED_DAY = "^\\d{4}(-\\d{2}(-\\d{2})?)?$";
+    private static final String ID = "^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$";
+    private static final String NUMBER = "[-+\\u2212]?\\s*(\\d+(\\.\\d+)?(\\s+\\d+\\s*/\\s*\\d+)?|\\d+\\s*/\\s*\\d+)";
+    private static final String AMOUNT = "^" + NUMBER + "\\s*[^\\d\\s].*$";
+    private static final List<String> EVIDENCE = Arrays.stream(Deed.values()).filter(Deed::isEvidence).map(Deed::key).toList();
+
+    private final JsonNodeFactory nodes = JsonNodeFactory.instance;
+    private final Vocabulary words;
+
+    private RecordSchema(Vocabulary words) {
+        this.words = words;
+    }
+
+    /** The schema for records that use the words of one rule book. */
+    public static ObjectNode schema(Vocabulary words) {
+        return new RecordSchema(words).job();
+    }
+
+    private ObjectNode job() {
+        ObjectNode job = nodes.objectNode();
+        job.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        job.put("title", "Job record");
+        job.put("description", "All that was written about one machine.");
+        ObjectNode keys = nodes.objectNode();
+        keys.set("chock", oneOf(List.of("job-record/1"), "The form of this file."));
+        keys.set("record", text("The record's own number."));
+        keys.set("workshop", text("Name of the workshop."));
+        keys.set("zone", text("The workshop's time zone, such as Europe/London."));
+        keys.set("territory", pattern("^[A-Z]{2}(-[A-Z0-9]{1,3})?$", "ISO 3166 code of where the machine will be ridden, such as GB or US-VA."));
+        keys.set("one-person", yesNo("Yes only when one person works alone."));
+        ObjectNode seeks = list(oneOf(Arrays.stream(Gate.values()).map(Gate::id).toList(), "A gate."), "The gates asked for.", 1);
+        seeks.put("uniqueItems", true);
+        keys.set("seeks", seeks);
+        keys.set("machine", machine());
+        keys.set("maker", maker());
+        keys.set("people", list(person(), "Everybody who writes in this record.", 1));
+        keys.set("instruments", list(instrument(), "What readings are taken with.", 0));
+        keys.set("entries", list(entry(), "What was measured, seen and done, each with its day and writer.", 0));
+        return object(job, keys, List.of());
+    }
+
+    private ObjectNode machine() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("marque", text("Who built it."));
+        keys.set("model", text("Model."));
+        keys.set("frame-number", text("As stamped, or none."));
+        keys.set("engine-number", text("As stamped, or none."));
+        keys.set("kind", choice(Machine.Kind.class, "What the law calls it."));
+        keys.set("built", number("^\\d{4}$", "Year it was built."));
+        keys.set("first-registered", pattern(DAY, "Day of first registration."));
+        keys.set("top-speed", amount(Unit.Dimension.SPEED, "Top speed by the maker."));
+        keys.set("seats", number("^[1-9]$", "How many people it seats."));
+        keys.set("engine", engine());
+        keys.set("front-brake", brake());
+        keys.set("rear-brake", brake());
+        keys.set("linked-brakes", yesNo("Whether one control works both brakes."));
+        keys.set("front-wheel", wheel());
+        keys.set("rear-wheel", wheel());
+        keys.set("drive", choice(Machine.Drive.class, "Final drive."));
+        keys.set("volts", number("^\\d{1,3}$", "Volts of the battery; 0 when it has none."));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode engine() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("cycle", choice(Machine.Cycle.class, "How the engine works."));
+        keys.set("displacement", amount(Unit.Dimension.VOLUME, "Swept volume of all cylinders; 0 cc when electric."));
+        keys.set("cylinders", number("^\\d{1,2}$", "How many; 0 when electric."));
+        keys.set("oiling", choice(Machine.Oiling.class, "How it is oiled."));
+        keys.set("ignition", choice(Machine.Ignition.class, "How the spark is made."));
+        keys.set("cooling", choice(Machine.Cooling.class, "How heat is carried off."));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode brake() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("type", choice(Machine.BrakeType.class, "Kind of brake."));
+        keys.set("worked-by", choice(Machine.WorkedBy.class, "How the control reaches it."));
+        keys.set("discs", number("^[0-2]$", "Number of discs; 0 for a drum or none."));
+        keys.set("lining", choice(Machine.Lining.class, "How the friction material is held."));
+        keys.set("stop-lamp-switch", yesNo("Whether its control works a stop lamp."));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode wheel() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("rim", choice(Machine.Rim.class, "What the rim is made of."));
+        keys.set("spoked", yesNo("Whether it has wire spokes."));
+        keys.set("tube", yesNo("Whether the tyre runs with a tube."));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode maker() {
+        ObjectNode figure = nodes.objectNode();
+        figure.set("for", oneOf(new TreeSet<>(words.limits().keySet()), "The limit it speaks to."));
+        figure.set("at", oneOf(words.points(), "The place it is for; left out, it is for every place."));
+        figure.set("at-least", pattern(AMOUNT, "Lowest allowed."));
+        figure.set("at-most", pattern(AMOUNT, "Highest allowed."));
+        figure.set("is", pattern(AMOUNT, "The figure to be met within a tolerance."));
+        figure.set("document", text("Title of the manual."));
+        figure.set("page", text("Page or section."));
+        figure.set("by", pattern(ID, "Who read it."));
+        figure.set("seconded-by", pattern(ID, "Who read it as well."));
+        figure.set("note", anyText());
+        ObjectNode figureForm = object(nodes.objectNode(), figure, List.of("at", "at-least", "at-most", "is", "seconded-by", "note"));
+        figureForm.set("oneOf", nodes.arrayNode().add(requires("is")).add(nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("at-least")).add(requires("at-most")))));
+        ObjectNode keys = nodes.objectNode();
+        keys.set("figures", list(figureForm, "Figures found.", 0));
+        keys.set("none-found", list(pattern("^[^\\s@]+(\\s*@\\s*\\S+)?$", "Id of a limit, alone or as 'limit @ place'."), "Looked for and not found.", 0));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode person() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("id", pattern(ID, "Short id used in entries."));
+        keys.set("name", text("Full name."));
+        keys.set("role", oneOf(List.of("technician", "inspector", "lead"), "Role."));
+        keys.set("note", anyText());
+        return object(nodes.objectNode(), keys, List.of("note"));
+    }
+
+    private ObjectNode instrument() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("id", pattern(ID, "Short id used in entries."));
+        keys.set("kind", oneOf(new TreeSet<>(words.instruments().keySet()), "Kind of instrument."));
+        keys.set("uncertainty", pattern("^by-kind$|" + AMOUNT, "Its expanded uncertainty (k = 2), or by-kind."));
+        keys.set("calibrated", pattern(DAY, "Day of its last calibration."));
+        keys.set("due", pattern(DAY, "Last day on which that calibration counts."));
+        keys.set("note", anyText());
+        return object(nodes.objectNode(), keys, List.of("note"));
+    }
+
+    private ObjectNode entry() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("id", pattern(ID, "Its own id."));
+        keys.set("at", pattern(MOMENT, "Day, or day and time, in the workshop's time."));
+        keys.set("by", pattern(ID, "Who writes it."));
+        keys.set("corrects", pattern(ID, "The earlier entry it replaces."));
+        keys.set("reason", text("Why it corrects."));
+        keys.set("point", oneOf(words.points(), "The place on the machine."));
+        Collection<String> aspects = new TreeSet<>(words.aspects().keySet());
+        keys.set("measured", oneOf(new TreeSet<>(words.aspects().values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).toList()), "Read off an instrument."));
+        keys.set("tried", oneOf(aspects, "Tried by the writer."));
+        keys.set("seen", oneOf(aspects, "Looked at by the writer."));
+        keys.set("told", oneOf(aspects, "Said by somebody else."));
+        keys.set("assumed", oneOf(aspects, "Taken for granted."));
+        keys.set("done", oneOf(new TreeSet<>(words.works().keySet()), "Work on a part."));
+        keys.set("is", text("What was found."));
+        keys.set("with", pattern(ID, "The instrument it was read from."));
+        keys.set("instrument", pattern(ID, "An instrument found out of tolerance."));
+        keys.set("found-out", text("How it was found out of tolerance."));
+        keys.set("inspected", oneOf(List.of("passed", "refused"), "Result of a licensed inspection."));
+        keys.set("licence", text("Number of the inspector's licence."));
+        keys.set("inspector", text("Name of the inspector."));
+        keys.set("document", text("The document issued."));
+        keys.set("note", anyText());
+        List<String> optional = Binding.keysOf(Raw.Entry.class).stream().filter(k -> !List.of("id", "at", "by").contains(k)).toList();
+        ObjectNode entry = object(nodes.objectNode(), keys, optional);
+        ObjectNode together = nodes.objectNode();
+        together.set("corrects", nodes.arrayNode().add("reason"));
+        together.set("reason", nodes.arrayNode().add("corrects"));
+        entry.set("dependentRequired", together);
+        ArrayNode exactlyOne = nodes.arrayNode();
+        ArrayNode rules = nodes.arrayNode();
+        for (Deed deed : Deed.values()) {
+            exactlyOne.add(requires(deed.key()));
+            rules.add(ifThen(requires(deed.key()), goesWith(deed)));
+        }
+        words.aspects().values().stream().sorted(Comparator.comparing(Vocabulary.Aspect::name)).forEach(a -> rules.add(ifThen(asks(a), answeredBy(a))));
+        entry.set("oneOf", exactlyOne);
+        entry.set("allOf", rules);
+        return entry;
+    }
+
+    private ObjectNode goesWith(Deed deed) {
+        List<String> wanted = EntryReading.keysFor(deed);
+        ObjectNode then = requires(wanted.toArray(String[]::new));
+        ObjectNode keys = nodes.objectNode();
+        EntryReading.PARTICULAR.stream().filter(k -> !wanted.contains(k)).forEach(k -> keys.put(k, false));
+        then.set("properties", keys);
+        return then;
+    }
+
+    /** True of an entry that says something about this aspect, in whatever way. */
+    private ObjectNode asks(Vocabulary.Aspect aspect) {
+        ArrayNode ways = nodes.arrayNode();
+        for (String key : EVIDENCE) {
+            ObjectNode way = requires(key);
+            way.set("properties", nodes.objectNode().set(key, nodes.objectNode().put("const", aspect.name())));
+            ways.add(way);
+        }
+        return nodes.objectNode().set("anyOf", ways);
+    }
+
+    private ObjectNode answeredBy(Vocabulary.Aspect aspect) {
+        ObjectNode is = switch (aspect.form()) {
+            case AMOUNT -> amount(aspect.dimension(), "An amount, with ± and its uncertainty where it is measured.");
+            case ANSWER -> oneOf(new TreeSet<>(aspect.answers()), "What was found.");
+            case DAYS -> number(MARKED_DAY, "A day, month or year as marked.");
+            case CODE -> text("As marked.");
+        };
+        return nodes.objectNode().set("properties", nodes.objectNode().set("is", is));
+    }
+
+    private ObjectNode object(ObjectNode into, ObjectNode keys, List<String> optional) {
+        into.put("type", "object");
+        into.set("properties", keys);
+        ArrayNode required = nodes.arrayNode();
+        keys.fieldNames().forEachRemaining(k -> {
+            if (!optional.contains(k)) {
+                required.add(k);
+            }
+        });
+        into.set("required", required);
+        into.put("additionalProperties", false);
+        return into;
+    }
+
+    private ObjectNode requires(String... keys) {
+        ArrayNode required = nodes.arrayNode();
+        for (String key : keys) {
+            required.add(key);
+        }
+        return nodes.objectNode().set("required", required);
+    }
+
+    private ObjectNode ifThen(ObjectNode when, ObjectNode then) {
+        ObjectNode rule = nodes.objectNode();
+        rule.set("if", when);
+        rule.set("then", then);
+        return rule;
+    }
+
+    private ObjectNode list(ObjectNode items, String says, int least) {
+        ObjectNode list = nodes.objectNode().put("type", "array").put("description", says);
+        list.set("items", items);
+        return least == 0 ? list : list.put("minItems", least);
+    }
+
+    private ObjectNode oneOf(Collection<String> choices, String says) {
+        ObjectNode node = nodes.objectNode().put("description", says);
+        ArrayNode all = nodes.arrayNode();
+        choices.forEach(all::add);
+        return node.set("enum", all);
+    }
+
+    private ObjectNode choice(Class<? extends Enum<?>> kind, String says) {
+        return oneOf(Reading.spellings(kind), says);
+    }
+
+    /** Editors read a bare yes as a word or as true, by their version of YAML. */
+    private ObjectNode yesNo(String says) {
+        ObjectNode node = oneOf(List.of("yes", "no", "true", "false"), says);
+        ((ArrayNode) node.get("enum")).add(true).add(false);
+        return node;
+    }
+
+    /** Any text that is not blank; a bare number is a text to the reader. */
+    private ObjectNode text(String says) {
+        ObjectNode node = nodes.objectNode().put("description", says).put("pattern", "\\S");
+        return node.set("type", nodes.arrayNode().add("string").add("number").add("boolean"));
+    }
+
+    private ObjectNode anyText() {
+        return text("Free words, without influence.");
+    }
+
+    private ObjectNode pattern(String pattern, String says) {
+        return nodes.objectNode().put("description", says).put("type", "string").put("pattern", pattern);
+    }
+
+    /** A number as digits, quoted or not. */
+    private ObjectNode number(String pattern, String says) {
+        ObjectNode node = nodes.objectNode().put("description", says).put("pattern", pattern);
+        return node.set("type", nodes.arrayNode().add("string").add("integer"));
+    }
+
+    private ObjectNode amount(Unit.Dimension kind, String says) {
+        return pattern(AMOUNT, kind == null ? says : says + " In " + Reading.orList(Unit.symbolsOf(kind)) + ".");
+    }
+}
