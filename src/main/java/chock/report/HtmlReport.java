@@ -59,7 +59,7 @@ public final class HtmlReport {
 
     private static void verdict(Assessment assessment, GateVerdict gate, StringBuilder html) {
         html.append("<p class=\"verdict\"><strong>").append(gate.verdict().toUpperCase(Locale.ROOT)).append("</strong> at ").append(gate.gate());
-        html.append(escape(gate.released() ? " " + Wording.until(assessment, gate) : ": " + Wording.tally(gate))).append("</p>\n");
+        html.append(escape(gate.released() ? " " + Wording.until(assessment, gate) + ", " + Wording.UNTOUCHED : ": " + Wording.tally(gate))).append("</p>\n");
     }
 
     private static void details(GateVerdict gate, StringBuilder html) {

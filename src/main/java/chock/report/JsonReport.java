@@ -1,12 +1,12 @@
 package chock.report;
 
-import chock.assess.Applied;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.rulebook.Applied;
 import chock.rulebook.Source;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -130,7 +130,7 @@ public final class JsonReport {
         node.put("section", source.section());
         node.put("known", source.known() == null ? null : source.known().words());
         node.put("says", source.words());
-        node.set("appliedAsWell", texts(others));
+        node.set("others", texts(others));
         return node;
     }
 

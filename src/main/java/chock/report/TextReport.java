@@ -43,7 +43,7 @@ public final class TextReport {
 
     private static void verdict(Assessment assessment, GateVerdict gate, Page page) {
         if (gate.released()) {
-            page.heading("RELEASED at " + gate.gate() + " " + Wording.until(assessment, gate));
+            page.heading("RELEASED at " + gate.gate() + " " + Wording.until(assessment, gate)).put(2, Wording.UNTOUCHED);
         } else {
             page.heading("BLOCKED at " + gate.gate() + ": " + Wording.tally(gate));
         }
@@ -100,7 +100,7 @@ public final class TextReport {
             page.put(0, "No check of these gates asked for: ", String.join(", ", assessment.unasked()));
         }
         page.gap().put(0, "Local code: ", assessment.localCode());
-        page.put(0, "Rule book:  ", assessment.ruleBookVersion() + ", " + assessment.ruleBookDigest());
+        page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
         page.gap().put(0, Wording.NOTICE);
     }
 }

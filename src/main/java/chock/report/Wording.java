@@ -19,6 +19,7 @@ import java.util.Set;
 
 /** The words every report shares, so that paper, page and terminal say the same. */
 final class Wording {
+    static final String UNTOUCHED = "if nobody touches the machine before that";
     static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
 
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -89,7 +90,7 @@ final class Wording {
     }
 
     static String until(Assessment assessment, GateVerdict gate) {
-        return "until " + moment(gate.holdsUntil(), assessment.record().zone()) + ", if nobody touches the machine";
+        return "until " + moment(gate.holdsUntil(), assessment.record().zone());
     }
 
     static String margin(Quantity margin) {
@@ -125,7 +126,7 @@ final class Wording {
             parts.add((finding.evidence().size() == 1 ? "entry " : "entries ") + String.join(", ", finding.evidence()));
         }
         if (finding.limit() != null && !finding.limit().others().isEmpty()) {
-            parts.add("applied as well: " + String.join(", ", finding.limit().others()));
+            parts.addAll(finding.limit().others());
         }
         String all = String.join("; ", parts);
         return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
