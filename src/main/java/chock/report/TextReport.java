@@ -28,6 +28,18 @@ public final class TextReport {
         return page.toString();
     }
 
+    /** Only the verdicts of one assessment, each with the sentence about the worst that holds it. */
+    public static String verdicts(Assessment assessment, boolean bold) {
+        Page page = new Page(bold);
+        for (GateVerdict gate : assessment.gates()) {
+            verdict(assessment, gate, page);
+            gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
+            gate.findings().stream().filter(f -> f.state() != State.MET).findFirst()
+                    .ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
+        }
+        return page.toString();
+    }
+
     private static void write(Assessment assessment, Page page) {
         assessment.gates().forEach(gate -> verdict(assessment, gate, page));
         if (assessment.gates().isEmpty()) {
