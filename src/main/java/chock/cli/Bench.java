@@ -1,0 +1,113 @@
+package chock.cli;
+
+import chock.record.UnusableInput;
+import chock.report.Page;
+import chock.rulebook.RuleBook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/**
+ * What a command works with: where it reads and prints, and the time of day. Results go to {@code out}, messages to
+ * {@code err}.
+ *
+ * @param in standard input
+ * @param out takes the result and nothing else
+ * @param err takes messages
+ * @param clock the only clock of the program
+ * @param bold whether headings may be bold
+ * @param trace file that takes the details when the program itself fails, or null
+ */
+record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, boolean bold, String trace) {
+    static final int RELEASED = 0;
+    static final int BLOCKED = 1;
+    static final int UNUSABLE = 2;
+    static final int FAILED = 3;
+
+    /** A record is some hundred lines; anything much larger is another file, or one that never ends. */
+    private static final int LARGEST = 4 * 1024 * 1024;
+
+    /**
+     * The bytes of a file, or of standard input for {@code -}.
+     *
+     * @throws UnusableInput when it cannot be read, or is larger than 4 MiB
+     */
+    byte[] read(String file) {
+        try (InputStream source = file.equals("-") ? in : Files.newInputStream(path(file))) {
+            byte[] bytes = source.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
+                throw UnusableInput.of(name(file), "it is larger than 4 MiB", "Name a job record");
+            }
+            return bytes;
+        } catch (NoSuchFileException e) {
+            throw UnusableInput.of(file, "there is no such file", "");
+        } catch (AccessDeniedException e) {
+            throw UnusableInput.of(file, "it may not be read by this user", "");
+        } catch (IOException e) {
+            throw UnusableInput.of(name(file), "it cannot be read", "");
+        }
+    }
+
+    private static Path path(String file) {
+        Path path;
+        try {
+            path = Path.of(file);
+        } catch (InvalidPathException e) {
+            throw UnusableInput.of(file, "this is not the name of a file", "");
+        }
+        if (Files.isDirectory(path)) {
+            throw UnusableInput.of(file, "it is a folder", "Name the record file inside it");
+        }
+        return path;
+    }
+
+    /** The name of a source in messages. */
+    static String name(String file) {
+        return file.equals("-") ? "standard input" : file;
+    }
+
+    /** The rule book inside the program. When it is not sound, that is the program's fault and not the user's. */
+    RuleBook ruleBook() {
+        try {
+            return RuleBook.shipped();
+        } catch (UnusableInput e) {
+            throw new IllegalStateException("its rule book is not sound: " + e.getMessage(), e);
+        }
+    }
+
+    void print(String result) {
+        out.print(result);
+    }
+
+    /** Prints a message, each of its lines cleaned of anything that could steer a terminal. */
+    void say(String message) {
+        message.lines().forEach(line -> err.print(Page.clean(line) + "\n"));
+    }
+
+    int refuse(UnusableInput input) {
+        say(input.getMessage());
+        return UNUSABLE;
+    }
+
+    /** Says in one sentence that the program failed, and keeps the details only where the user asked for them. */
+    int failed(Throwable cause) {
+        String what = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
+        say("chock itself failed: " + what.strip().replaceAll("\\s+", " "));
+        if (trace != null) {
+            try (PrintWriter details = new PrintWriter(trace, StandardCharsets.UTF_8)) {
+                cause.printStackTrace(details);
+            } catch (IOException e) {
+                say("The details could not be written to " + trace + ".");
+            }
+        }
+        return FAILED;
+    }
+}

@@ -1,0 +1,96 @@
+package chock.cli;
+
+import chock.quantity.Quantity;
+import chock.record.Gate;
+import chock.rulebook.Card;
+import chock.rulebook.Limit;
+import chock.rulebook.RuleBook;
+import chock.rulebook.Source;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Locale;
+
+/** The rule book for scripts. Numbers are decimal strings, days are ISO dates. */
+final class CatalogueJson {
+    private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
+
+    private CatalogueJson() { }
+
+    /** Every check. */
+    static ObjectNode of(RuleBook book) {
+        ObjectNode node = MAKE.objectNode();
+        node.putObject("rulebook").put("version", book.version()).put("digest", book.digest());
+        ArrayNode codes = node.putArray("codes");
+        book.codes().values().forEach(code -> codes.addObject().put("code", code.code()).put("name", code.name()).set("members", texts(code.members())));
+        ArrayNode checks = node.putArray("checks");
+        book.cards().values().forEach(card -> checks.add(of(card, book)));
+        return node;
+    }
+
+    /** One check. */
+    static ObjectNode of(Card card, RuleBook book) {
+        ObjectNode node = MAKE.objectNode().put("check", card.id()).put("question", card.question()).put("applies", card.applies());
+        node.set("gates", texts(card.gates().stream().sorted().map(Gate::id).toList()));
+        node.put("critical", card.critical()).put("place", card.place().pattern());
+        ArrayNode wants = node.putArray("wants");
+        card.wants().forEach(want -> wants.add(want(want)));
+        ArrayNode limits = node.putArray("limits");
+        Catalogue.limits(card, book).forEach(limit -> limits.add(limit(limit)));
+        ArrayNode none = node.putArray("setsNone");
+        book.codes().values().stream().filter(code -> card.limit() != null && code.setsNone().containsKey(card.limit()))
+                .forEach(code -> none.addObject().put("territory", code.code()).set("source", source(code.setsNone().get(card.limit()))));
+        node.put("holds", card.holds().words());
+        ArrayNode undone = node.putArray("undoneBy");
+        card.undoneBy().forEach(undo -> undone.addObject().put("place", undo.place().pattern()).set("work", sorted(undo.works())));
+        node.put("remedy", card.remedy()).put("caution", card.caution());
+        node.set("formerly", texts(card.formerly()));
+        return node;
+    }
+
+    private static ObjectNode want(Card.Want want) {
+        ObjectNode node = MAKE.objectNode().put("name", want.name()).put("weakest", want.weakest().key()).put("aspect", want.aspect());
+        node.put("form", want.form() == null ? null : want.form().name().toLowerCase(Locale.ROOT));
+        node.put("unit", want.unit() == null ? null : want.unit().symbol());
+        node.set("good", sorted(want.good()));
+        node.set("bad", sorted(want.bad()));
+        node.put("place", want.place() == null ? null : want.place().pattern());
+        node.put("holds", want.holds() == null ? null : want.holds().words());
+        return node;
+    }
+
+    private static ObjectNode limit(Limit limit) {
+        ObjectNode node = MAKE.objectNode().put("id", limit.id()).put("territory", limit.territory()).put("sense", limit.sense().key());
+        node.put("value", decimal(limit.value())).put("upper", decimal(limit.upper()));
+        node.put("unit", limit.value() == null ? null : limit.value().unit().symbol()).put("passesAtLimit", limit.passesAtLimit());
+        node.put("from", day(limit.from())).put("registeredFrom", day(limit.registeredFrom())).put("registeredBefore", day(limit.registeredBefore()));
+        node.put("reviewed", day(limit.reviewed()));
+        node.set("source", source(limit.source()));
+        return node;
+    }
+
+    private static ObjectNode source(Source source) {
+        return MAKE.objectNode().put("kind", source.kind().name().toLowerCase(Locale.ROOT)).put("document", source.document())
+                .put("section", source.section()).put("known", source.known() == null ? null : source.known().words());
+    }
+
+    private static String decimal(Quantity quantity) {
+        return quantity == null ? null : quantity.value().toPlainString();
+    }
+
+    private static String day(LocalDate day) {
+        return day == null ? null : day.toString();
+    }
+
+    private static ArrayNode sorted(Collection<String> words) {
+        return texts(words.stream().sorted().toList());
+    }
+
+    private static ArrayNode texts(Collection<String> words) {
+        ArrayNode node = MAKE.arrayNode();
+        words.forEach(node::add);
+        return node;
+    }
+}

@@ -1,0 +1,106 @@
+package chock.cli;
+
+import chock.record.UnusableInput;
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/**
+ * The program. Exit status: 0 every gate judged is released, 1 any of them is blocked, 2 unusable input or usage, 3 the
+ * program itself failed.
+ */
+@Command(name = "chock", synopsisSubcommandLabel = "COMMAND", versionProvider = Chock.Version.class,
+        description = "Holds an old motorcycle until the evidence releases it.",
+        footer = {"", "Exit status: 0 released, 1 blocked, 2 unusable input or usage, 3 chock itself failed.",
+            "This is a working aid. Local law and the licensed inspector or technician decide."})
+public final class Chock implements Runnable {
+    @Spec private CommandSpec spec;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version.")
+    private boolean version;
+
+    private Chock() { }
+
+    /** Runs one command and ends the process with its exit status. */
+    public static void main(String[] args) {
+        Map<String, String> env = System.getenv();
+        boolean bold = System.console() != null && env.getOrDefault("NO_COLOR", "").isEmpty() && !"dumb".equals(env.get("TERM"));
+        Bench bench = new Bench(System.in, utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemUTC(), bold, env.get("CHOCK_TRACE"));
+        System.exit(run(bench, args));
+    }
+
+    /** Reports carry signs such as ±, which a terminal set up for plain ASCII would otherwise turn into question marks. */
+    private static PrintStream utf8(FileDescriptor to) {
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(to)), false, StandardCharsets.UTF_8);
+    }
+
+    /** Runs one command; the result is its exit status. */
+    static int run(Bench bench, String... args) {
+        int status;
+        try {
+            status = commands(bench).execute(args);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
+            status = bench.failed(e);
+        }
+        if (bench.out().checkError()) {
+            status = bench.failed(new IllegalStateException("the result could not be written"));
+        }
+        bench.err().flush();
+        return status;
+    }
+
+    private static CommandLine commands(Bench bench) {
+        CommandLine line = new CommandLine(new Chock())
+                .addSubcommand(new AssessCommand(bench))
+                .addSubcommand(new RulesCommand(bench))
+                .addSubcommand(new FigureCommand(bench))
+                .addSubcommand(new SchemaCommand(bench))
+                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)))
+                .addSubcommand(new DemoCommand(bench));
+        return line.setExpandAtFiles(false).setUsageHelpWidth(80)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(bench.bold() ? Ansi.ON : Ansi.OFF))
+                .setOut(new PrintWriter(bench.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(bench.err(), true, StandardCharsets.UTF_8))
+                .setParameterExceptionHandler((e, args) -> misused(e, bench))
+                .setExecutionExceptionHandler((e, command, result) -> e instanceof UnusableInput input ? bench.refuse(input) : bench.failed(e));
+    }
+
+    private static int misused(ParameterException e, Bench bench) {
+        bench.say(e.getMessage());
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            unmatched.getSuggestions().stream().limit(3).forEach(word -> bench.say("Did you mean '" + word + "'?"));
+        }
+        bench.say("Try '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
+        return Bench.UNUSABLE;
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Which command? One of " + String.join(", ", spec.subcommands().keySet()) + ".");
+    }
+
+    /** The version in the manifest of the program file. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Chock.class.getPackage().getImplementationVersion();
+            return new String[] {"chock " + (version == null ? "(built here, not packaged)" : version)};
+        }
+    }
+}

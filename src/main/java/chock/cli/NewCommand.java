@@ -1,0 +1,19 @@
+package chock.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What can be begun from a skeleton. */
+@Command(name = "new", synopsisSubcommandLabel = "THING", description = "Print a skeleton to begin with: new record.")
+final class NewCommand implements Runnable {
+    @Spec private CommandSpec spec;
+    @Mixin private HelpOption help;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "New what? One of " + String.join(", ", spec.subcommands().keySet()) + ".");
+    }
+}

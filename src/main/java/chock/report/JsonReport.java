@@ -1,0 +1,146 @@
+package chock.report;
+
+import chock.assess.Assessment;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.rulebook.Applied;
+import chock.rulebook.Source;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The report for scripts: always an array, one object for each record judged. Every number that was measured or is a
+ * limit is a decimal string, so that no reader rounds it. Keys are only ever added.
+ */
+public final class JsonReport {
+    private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
+
+    private JsonReport() { }
+
+    /** The array as text, with a line end. */
+    public static String of(List<Assessment> assessments) {
+        ArrayNode all = MAKE.arrayNode();
+        assessments.forEach(assessment -> all.add(record(assessment)));
+        return Json.pretty(all);
+    }
+
+    private static ObjectNode record(Assessment assessment) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("record", assessment.record().id());
+        node.put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
+        node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest());
+        ObjectNode gates = node.putObject("gates");
+        assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
+        node.set("unasked", texts(assessment.unasked()));
+        return node;
+    }
+
+    private static ObjectNode gate(Assessment assessment, GateVerdict gate) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("verdict", gate.verdict());
+        node.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
+        ArrayNode findings = node.putArray("findings");
+        gate.findings().forEach(finding -> findings.add(finding(finding)));
+        ArrayNode notApplicable = node.putArray("notApplicable");
+        gate.notApplicable().forEach(n -> notApplicable.addObject().put("check", n.check()).put("why", n.why()));
+        node.set("ruleBookFaults", texts(gate.ruleBookFaults()));
+        return node;
+    }
+
+    private static ObjectNode finding(Finding finding) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("check", finding.check());
+        node.put("state", finding.state().id());
+        node.set("notes", texts(finding.notes()));
+        node.put("says", finding.says());
+        node.set("measured", measured(finding.measured()));
+        node.set("limit", limit(finding.limit()));
+        node.put("remedy", finding.remedy());
+        node.put("caution", finding.caution());
+        node.set("evidence", texts(finding.evidence()));
+        node.set("margin", quantity(finding.margin()));
+        node.put("critical", finding.critical());
+        ArrayNode places = node.putArray("places");
+        finding.places().forEach(place -> places.add(place(place)));
+        return node;
+    }
+
+    private static ObjectNode place(Finding.AtPlace place) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("point", place.point());
+        node.put("state", place.state().id());
+        node.set("notes", texts(place.notes()));
+        node.put("says", place.says());
+        node.set("measured", measured(place.measured()));
+        node.set("limit", limit(place.limit()));
+        node.set("evidence", texts(place.evidence()));
+        node.set("margin", quantity(place.margin()));
+        return node;
+    }
+
+    private static JsonNode measured(Measured measured) {
+        if (measured == null) {
+            return NullNode.instance;
+        }
+        Quantity value = measured.value();
+        Quantity u = measured.uncertainty();
+        return MAKE.objectNode().put("value", decimal(value)).put("unit", value.unit().symbol())
+                .put("uncertainty", u == null ? null : decimal(u.differenceTo(value.unit())));
+    }
+
+    private static JsonNode quantity(Quantity quantity) {
+        return quantity == null ? NullNode.instance
+                : MAKE.objectNode().put("value", decimal(quantity)).put("unit", quantity.unit().symbol());
+    }
+
+    /** The sense is that of the range allowed, so that {@code value} and {@code sense} can be read without the maker's figure. */
+    private static JsonNode limit(Applied limit) {
+        if (limit == null) {
+            return NullNode.instance;
+        }
+        Bounds bounds = limit.bounds();
+        boolean closed = bounds.low() != null && bounds.high() != null;
+        Quantity only = bounds.low() != null ? bounds.low() : bounds.high();
+        ObjectNode node = MAKE.objectNode().put("id", limit.id());
+        node.set("value", closed ? range(bounds) : TextNode.valueOf(decimal(only)));
+        node.put("unit", only.unit().symbol());
+        node.put("sense", closed ? "between" : bounds.low() != null ? "at-least" : "at-most");
+        node.set("source", source(limit.source(), limit.others()));
+        return node;
+    }
+
+    private static ObjectNode range(Bounds bounds) {
+        return MAKE.objectNode().put("from", decimal(bounds.low())).put("to", decimal(bounds.high().to(bounds.low().unit())))
+                .put("unit", bounds.low().unit().symbol());
+    }
+
+    private static ObjectNode source(Source source, List<String> others) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("kind", source.kind().name().toLowerCase(Locale.ROOT));
+        node.put("document", source.document());
+        node.put("section", source.section());
+        node.put("known", source.known() == null ? null : source.known().words());
+        node.put("says", source.words());
+        node.set("others", texts(others));
+        return node;
+    }
+
+    private static ArrayNode texts(List<String> texts) {
+        ArrayNode node = MAKE.arrayNode();
+        texts.forEach(node::add);
+        return node;
+    }
+
+    private static String decimal(Quantity quantity) {
+        return quantity.value().toPlainString();
+    }
+}

@@ -1,0 +1,118 @@
+package chock.report;
+
+import chock.assess.Assessment;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.assess.State;
+import java.util.List;
+import java.util.Locale;
+
+/** The report for a terminal or a sheet of paper: the verdict, what holds the machine and what clears it, then the rest. */
+public final class TextReport {
+
+    private TextReport() { }
+
+    /**
+     * All of them, one below the other, in lines of at most 80 columns that end in {@code \n}.
+     *
+     * @param bold whether headings are bold; only for a terminal
+     */
+    public static String of(List<Assessment> assessments, boolean bold) {
+        Page page = new Page(bold);
+        for (int i = 0; i < assessments.size(); i++) {
+            if (i > 0) {
+                page.gap().put(0, "-".repeat(Page.WIDTH)).gap();
+            }
+            write(assessments.get(i), page);
+        }
+        return page.toString();
+    }
+
+    /** Only the verdicts of one assessment, each with the sentence about the worst that holds it. */
+    public static String verdicts(Assessment assessment, boolean bold) {
+        Page page = new Page(bold);
+        for (GateVerdict gate : assessment.gates()) {
+            verdict(assessment, gate, page);
+            gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
+            gate.findings().stream().filter(f -> f.state() != State.MET).findFirst()
+                    .ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
+        }
+        return page.toString();
+    }
+
+    private static void write(Assessment assessment, Page page) {
+        assessment.gates().forEach(gate -> verdict(assessment, gate, page));
+        if (assessment.gates().isEmpty()) {
+            page.heading("BLOCKED: no gate was judged");
+        }
+        page.gap().put(0, assessment.record().id() + ": " + Wording.machine(assessment.record().machine()));
+        page.put(0, Wording.judged(assessment));
+        for (GateVerdict gate : assessment.gates()) {
+            details(gate, page, assessment.gates().size() > 1);
+        }
+        footer(assessment, page);
+    }
+
+    private static void verdict(Assessment assessment, GateVerdict gate, Page page) {
+        if (gate.released()) {
+            page.heading("RELEASED at " + gate.gate() + " " + Wording.until(assessment, gate)).put(2, Wording.UNTOUCHED);
+        } else {
+            page.heading("BLOCKED at " + gate.gate() + ": " + Wording.tally(gate));
+        }
+    }
+
+    private static void details(GateVerdict gate, Page page, boolean several) {
+        if (several) {
+            page.gap().heading("At " + gate.gate());
+        }
+        if (!gate.ruleBookFaults().isEmpty()) {
+            page.gap().heading("UNDECIDED: the rule book is at fault, not the machine; nothing passes on that");
+            gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
+        }
+        for (State state : State.values()) {
+            List<Finding> open = gate.findings().stream().filter(f -> f.state() == state).toList();
+            if (state != State.MET && !open.isEmpty()) {
+                page.gap().heading(state.id().toUpperCase(Locale.ROOT) + ": " + Wording.meaning(state));
+                open.forEach(finding -> open(finding, page));
+            }
+        }
+        notes(gate, page);
+        rest(gate, page);
+    }
+
+    private static void open(Finding finding, Page page) {
+        page.put(2, Wording.sign(finding.state()) + " ", finding.check() + (finding.critical() ? " (critical)" : ""));
+        page.put(4, finding.says());
+        Wording.elsewhere(finding).forEach(also -> page.put(4, also));
+        if (!Wording.basis(finding).isEmpty()) {
+            page.put(4, Wording.basis(finding));
+        }
+        if (finding.remedy() != null) {
+            page.put(4, "To clear: ", finding.remedy());
+        }
+        if (finding.caution() != null) {
+            page.put(4, "Caution: ", finding.caution());
+        }
+    }
+
+    private static void notes(GateVerdict gate, Page page) {
+        if (gate.findings().stream().anyMatch(f -> !Wording.notes(f).isEmpty())) {
+            page.gap().heading("NOTES: to be known; they change no verdict");
+            gate.findings().forEach(f -> Wording.notes(f).forEach(note -> page.put(2, "- ", f.check() + ": " + note)));
+        }
+    }
+
+    private static void rest(GateVerdict gate, Page page) {
+        long met = gate.findings().stream().filter(f -> f.state() == State.MET).count();
+        page.gap().put(0, met + " of " + (gate.findings().size() + gate.ruleBookFaults().size()) + " checks are met. " + Wording.notAsked(gate));
+    }
+
+    private static void footer(Assessment assessment, Page page) {
+        if (!assessment.unasked().isEmpty()) {
+            page.put(0, "No check of these gates asked for: ", String.join(", ", assessment.unasked()));
+        }
+        page.gap().put(0, "Local code: ", assessment.localCode());
+        page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
+        page.gap().put(0, Wording.NOTICE);
+    }
+}

@@ -1,0 +1,139 @@
+package chock.report;
+
+import chock.assess.Assessment;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.assess.State;
+import chock.quantity.Quantity;
+import chock.record.Machine;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** The words every report shares, so that paper, page and terminal say the same. */
+final class Wording {
+    static final String UNTOUCHED = "if nobody touches the machine before that";
+    static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
+
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private Wording() { }
+
+    /** A sign that is told apart by its shape alone. */
+    static String sign(State state) {
+        return switch (state) {
+            case FAULT -> "X";
+            case DOUBT -> "?";
+            case STALE -> "~";
+            case MISSING -> "_";
+            case MET -> "=";
+        };
+    }
+
+    static String meaning(State state) {
+        return switch (state) {
+            case FAULT -> "outside the limit, or in bad condition";
+            case DOUBT -> "inside the limit but too close to it for the instrument, or readings that disagree";
+            case STALE -> "proven once; since undone, too old, or the instrument was not in calibration";
+            case MISSING -> "nothing that counts was recorded";
+            case MET -> "current evidence proves it";
+        };
+    }
+
+    static String counted(State state, long n) {
+        return switch (state) {
+            case FAULT -> n + (n == 1 ? " fault" : " faults");
+            case DOUBT -> n + " in doubt";
+            default -> n + " " + state.id();
+        };
+    }
+
+    /** {@code 2 faults, 1 in doubt, 3 missing; 14 met}. */
+    static String tally(GateVerdict gate) {
+        List<String> open = new ArrayList<>();
+        if (!gate.ruleBookFaults().isEmpty()) {
+            open.add(gate.ruleBookFaults().size() + " left undecided by the rule book");
+        }
+        for (State state : State.values()) {
+            long n = gate.findings().stream().filter(f -> f.state() == state).count();
+            if (state != State.MET && n > 0) {
+                open.add(counted(state, n));
+            }
+        }
+        long met = gate.findings().stream().filter(f -> f.state() == State.MET).count();
+        return open.isEmpty() ? met + " met" : String.join(", ", open) + "; " + met + " met";
+    }
+
+    static String machine(Machine machine) {
+        return machine.marque() + " " + machine.model() + ", frame " + machine.frameNumber() + ", engine " + machine.engineNumber();
+    }
+
+    /** {@code 2026-11-25 12:00 Europe/London}; seconds are cut off, so a time is never shown later than it is. */
+    static String moment(Instant instant, ZoneId zone) {
+        return instant.atZone(zone).format(MINUTE) + " " + zone;
+    }
+
+    /** {@code 2026-11-25T12:00:00Z}, on the workshop's clock, to the second. */
+    static String iso(Instant instant, ZoneId zone) {
+        return instant.truncatedTo(ChronoUnit.SECONDS).atZone(zone).toOffsetDateTime().format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
+    }
+
+    static String judged(Assessment assessment) {
+        return assessment.record().workshop() + "; judged as of " + moment(assessment.asOf(), assessment.record().zone());
+    }
+
+    static String until(Assessment assessment, GateVerdict gate) {
+        return "until " + moment(gate.holdsUntil(), assessment.record().zone());
+    }
+
+    static String margin(Quantity margin) {
+        int side = margin.value().compareTo(BigDecimal.ZERO);
+        return side == 0 ? "exactly at the limit" : (side < 0 ? "outside by " : "inside by ") + margin.abs();
+    }
+
+    /** The notes of a finding and of all its places, each once. */
+    static Set<String> notes(Finding finding) {
+        Set<String> notes = new LinkedHashSet<>(finding.notes());
+        finding.places().forEach(place -> notes.addAll(place.notes()));
+        return notes;
+    }
+
+    /** The other places that are not met, each sentence once, led by its state. */
+    static Set<String> elsewhere(Finding finding) {
+        Set<String> said = new LinkedHashSet<>();
+        for (Finding.AtPlace place : finding.places()) {
+            if (place.state() != State.MET && !(place.state() == finding.state() && place.says().equals(finding.says()))) {
+                said.add("Also " + (place.state() == State.DOUBT ? "in doubt" : place.state() == State.FAULT ? "a fault" : place.state().id()) + ": " + place.says());
+            }
+        }
+        return said;
+    }
+
+    /** What a finding rests on, in one sentence, or empty. */
+    static String basis(Finding finding) {
+        List<String> parts = new ArrayList<>();
+        if (finding.margin() != null) {
+            parts.add(margin(finding.margin()));
+        }
+        if (!finding.evidence().isEmpty()) {
+            parts.add((finding.evidence().size() == 1 ? "entry " : "entries ") + String.join(", ", finding.evidence()));
+        }
+        if (finding.limit() != null && !finding.limit().others().isEmpty()) {
+            parts.addAll(finding.limit().others());
+        }
+        String all = String.join("; ", parts);
+        return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
+    }
+
+    static String notAsked(GateVerdict gate) {
+        int n = gate.notApplicable().size();
+        return n == 1 ? "1 check does not apply to this machine." : n + " checks do not apply to this machine.";
+    }
+}
