@@ -33,18 +33,18 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
     static final int FAILED = 3;
 
     /** A record is some hundred lines; anything much larger is another file, or one that never ends. */
-    private static final int LARGEST = 4 * 1024 * 1024;
+    private static final int LARGEST = 5_000_000;
 
     /**
      * The bytes of a file, or of standard input for {@code -}.
      *
-     * @throws UnusableInput when it cannot be read, or is larger than 4 MiB
+     * @throws UnusableInput when it cannot be read, or is larger than 5 MB
      */
     byte[] read(String file) {
         try (InputStream source = file.equals("-") ? in : Files.newInputStream(path(file))) {
             byte[] bytes = source.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
-                throw UnusableInput.of(name(file), "it is larger than 4 MiB", "Name a job record");
+                throw UnusableInput.of(name(file), "it is larger than 5 MB", "Name a job record");
             }
             return bytes;
         } catch (NoSuchFileException e) {

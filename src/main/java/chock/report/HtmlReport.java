@@ -105,7 +105,7 @@ public final class HtmlReport {
     private static void footer(Assessment assessment, StringBuilder html) {
         html.append("<div class=\"notice small\">\n");
         if (!assessment.unasked().isEmpty()) {
-            paragraph(html, "No check of these gates asked for: ", String.join(", ", assessment.unasked()));
+            paragraph(html, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
         }
         paragraph(html, "Local code: ", assessment.localCode());
         html.append("<p><strong>Rule book: </strong>").append(escape(assessment.ruleBookVersion())).append(", <code>").append(escape(assessment.ruleBookDigest())).append("</code></p>\n");

@@ -104,12 +104,12 @@ public final class TextReport {
 
     private static void rest(GateVerdict gate, Page page) {
         long met = gate.findings().stream().filter(f -> f.state() == State.MET).count();
-        page.gap().put(0, met + " of " + (gate.findings().size() + gate.ruleBookFaults().size()) + " checks are met. " + Wording.notAsked(gate));
+        page.gap().put(0, met + " of " + gate.findings().size() + " checks are met. " + Wording.notAsked(gate));
     }
 
     private static void footer(Assessment assessment, Page page) {
         if (!assessment.unasked().isEmpty()) {
-            page.put(0, "No check of these gates asked for: ", String.join(", ", assessment.unasked()));
+            page.put(0, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
         }
         page.gap().put(0, "Local code: ", assessment.localCode());
         page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
