@@ -23,6 +23,8 @@ import java.util.Set;
  */
 public final class RecordReader {
 
+    private RecordReader() { }
+
     /**
      * @param fileName how the file is called in messages
      * @param bytes UTF-8 text, with or without a byte order mark, up to 5 MB
@@ -31,7 +33,7 @@ public final class RecordReader {
      * @return the record; every measured amount in it has an uncertainty above zero
      * @throws UnusableInput with every fault, each with its line, its path and what to write instead
      */
-    public JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf) {
+    public static JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf) {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(fileName, lines);
         JsonNode written = Written.read(bytes, faults, lines);
@@ -43,7 +45,7 @@ public final class RecordReader {
         return record;
     }
 
-    private JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
+    private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
         ZoneId zone = read.zone("zone", raw.zone());
         Machine machine = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
         List<Person> people = people(orNone(raw.people()), read);

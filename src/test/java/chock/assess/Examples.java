@@ -1,0 +1,32 @@
+package chock.assess;
+
+import chock.record.JobRecord;
+import chock.record.RecordReader;
+import chock.rulebook.RuleBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+
+/** The demo records, judged on the day they were written for. */
+final class Examples {
+    static final Instant DAY = Instant.parse("2026-11-25T12:00:00Z");
+    static final RuleBook BOOK = RuleBook.shipped();
+    static final List<String> BLOCKED = List.of("thistle-faults.yaml", "lark-gaps.yaml", "lark-worked-on-after.yaml", "lark-too-close.yaml");
+    static final List<String> RELEASED = List.of("lark-released.yaml", "harrow-prewar-single.yaml");
+
+    private Examples() { }
+
+    static byte[] bytes(String name) throws IOException {
+        return Files.readAllBytes(Path.of("docs/examples", name));
+    }
+
+    static JobRecord read(String name) throws IOException {
+        return RecordReader.read(name, bytes(name), BOOK.vocabulary(), DAY);
+    }
+
+    static Assessment judge(JobRecord record) {
+        return Assessor.assess(record, BOOK, record.seeks(), DAY);
+    }
+}

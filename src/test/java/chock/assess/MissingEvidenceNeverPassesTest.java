@@ -1,0 +1,119 @@
+package chock.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chock.record.Entry;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.RecordReader;
+import chock.record.UnusableInput;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whatever is taken out of a record, nothing passes that did not pass before. */
+class MissingEvidenceNeverPassesTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    static Stream<String> released() {
+        return Examples.RELEASED.stream();
+    }
+
+    static Stream<String> everyExample() {
+        return Stream.concat(Examples.RELEASED.stream(), Examples.BLOCKED.stream());
+    }
+
+    @ParameterizedTest
+    @MethodSource("released")
+    void withoutAnyOneEntryThatACheckNeedsTheGateIsBlocked(String name) throws IOException {
+        JobRecord whole = Examples.read(name);
+        Assessment released = Examples.judge(whole);
+        assertThat(released.allReleased()).isTrue();
+        Set<String> needed = new TreeSet<>();
+        released.gates().forEach(g -> g.findings().forEach(f -> needed.addAll(f.evidence())));
+        assertThat(needed).hasSizeGreaterThan(40);
+        for (String id : needed) {
+            List<Entry> rest = whole.entries().stream().filter(e -> !e.id().equals(id)).toList();
+            assertThat(Examples.judge(with(whole, rest)).allReleased()).as("without " + id).isFalse();
+        }
+    }
+
+    private static JobRecord with(JobRecord r, List<Entry> entries) {
+        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries);
+    }
+
+    @ParameterizedTest
+    @MethodSource("everyExample")
+    void withoutAnyOneFieldNothingIsReleasedAndNoCheckDisappears(String name) throws IOException {
+        JsonNode whole = new YAMLMapper().readTree(Examples.bytes(name));
+        Map<Gate, Set<String>> before = asked(Examples.judge(Examples.read(name)));
+        Set<Gate> blocked = Examples.judge(Examples.read(name)).gates().stream().filter(g -> !g.released()).map(GateVerdict::gate).collect(Collectors.toSet());
+        List<String> harm = new ArrayList<>();
+        int[] tried = {0};
+        forEachField(whole, "", (holder, key) -> {
+            for (JsonNode instead : new JsonNode[] {null, JSON.nullNode(), JSON.getNodeFactory().textNode(""), JSON.createArrayNode(), JSON.createObjectNode()}) {
+                JsonNode copy = whole.deepCopy();
+                ObjectNode at = (ObjectNode) copy.at(holder);
+                if (instead == null) {
+                    at.remove(key);
+                } else {
+                    at.set(key, instead);
+                }
+                tried[0]++;
+                String what = name + " " + holder + "/" + key + (instead == null ? " left out" : " = " + instead);
+                try {
+                    Assessment after = Examples.judge(RecordReader.read(name, JSON.writeValueAsBytes(copy), Examples.BOOK.vocabulary(), Examples.DAY));
+                    after.gates().stream().filter(g -> g.released() && blocked.contains(g.gate())).forEach(g -> harm.add(what + " released " + g.gate()));
+                    Map<Gate, Set<String>> now = asked(after);
+                    before.forEach((gate, checks) -> {
+                        Set<String> gone = new HashSet<>(checks);
+                        gone.removeAll(now.getOrDefault(gate, Set.of()));
+                        if (!gone.isEmpty()) {
+                            harm.add(what + " took away " + gone);
+                        }
+                    });
+                } catch (UnusableInput refused) {
+                    assertThat(refused.getMessage()).as(what).isNotBlank();
+                } catch (IOException e) {
+                    throw new IllegalStateException(e);
+                }
+            }
+        });
+        assertThat(tried[0]).isGreaterThan(500);
+        assertThat(harm).isEmpty();
+    }
+
+    private static Map<Gate, Set<String>> asked(Assessment assessment) {
+        Map<Gate, Set<String>> asked = new LinkedHashMap<>();
+        assessment.gates().forEach(g -> asked.put(g.gate(), g.findings().stream().map(Finding::check).collect(Collectors.toSet())));
+        return asked;
+    }
+
+    private static void forEachField(JsonNode node, String path, BiConsumer<String, String> visit) {
+        if (node instanceof ObjectNode object) {
+            object.fieldNames().forEachRemaining(key -> {
+                visit.accept(path, key);
+                forEachField(object.get(key), path + "/" + key, visit);
+            });
+        } else if (node instanceof ArrayNode array) {
+            for (int i = 0; i < array.size(); i++) {
+                forEachField(array.get(i), path + "/" + i, visit);
+            }
+        }
+    }
+}
