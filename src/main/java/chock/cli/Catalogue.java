@@ -44,6 +44,9 @@ final class Catalogue {
         page.put(0, "Asked of:  ", card.applies() + ", at " + gates(card));
         page.put(0, "Places:    ", places(card.place(), book));
         card.wants().forEach(want -> page.put(0, "Evidence:  ", evidence(want)));
+        if (card.wants().isEmpty()) {
+            page.put(0, "Evidence:  ", "the record itself");
+        }
         for (Limit limit : limits(card, book)) {
             page.put(0, "Limit:     ", limit(limit, card));
         }
