@@ -1,7 +1,6 @@
 package chock.assess.facts;
 
 import chock.assess.State;
-import chock.figure.Uncertainty;
 import chock.quantity.Measured;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -24,11 +23,6 @@ public record Derived(Required required, Measured value, LocalDate made, State s
     /** An amount to be held against the limit. */
     public static Derived of(Required required, Measured value, Current... from) {
         return new Derived(required, value, null, null, null, List.of(from));
-    }
-
-    /** The distance between two readings, with the root of the sum of the squares of their uncertainties. */
-    public static Derived difference(Required required, Current first, Current second) {
-        return of(required, Uncertainty.difference(first.measured(), second.measured()), first, second);
     }
 
     /** A day of manufacture, to be held against a limit of age. */
