@@ -22,6 +22,15 @@ class UncertaintyTest {
         assertThat(difference.uncertainty().value()).isEqualByComparingTo("0.5");
     }
 
+    /** One roller tester reads both wheels, so its error counts twice: 10 N + 2 kgf (19.6133 N) = 29.6133 N, not √(10² + 19.6133²) = 22.0 N. */
+    @Test
+    void addsPlainlyInASum() {
+        Measured sum = Uncertainty.sum(m("500 N ± 10 N"), m("100 kgf ± 2 kgf"));
+        assertThat(sum.value().value()).isEqualByComparingTo("1480.665");
+        assertThat(sum.uncertainty().value()).isEqualByComparingTo("29.6133");
+        assertThat(Uncertainty.sum(m("500 N"), m("100 N")).uncertainty()).isNull();
+    }
+
     @Test
     void takesTheDifferenceInTheUnitOfTheFirst() {
         Measured difference = Uncertainty.difference(m("1 in ± 0.01 in"), m("12.7 mm ± 0.254 mm"));
@@ -70,6 +79,10 @@ class UncertaintyTest {
     void refuses() {
         assertThatThrownBy(() -> Uncertainty.difference(m("1 mm"), m("1 kg"))).isInstanceOf(BadFigureInput.class)
                 .hasMessage("1 mm and 1 kg are not of one kind; give both as length");
+        assertThatThrownBy(() -> Uncertainty.sum(m("1 N"), m("1 kg"))).isInstanceOf(BadFigureInput.class)
+                .hasMessage("1 N and 1 kg are not of one kind; give both as force");
+        assertThatThrownBy(() -> Uncertainty.sum(m("1 °C"), m("2 °C"))).isInstanceOf(BadFigureInput.class)
+                .hasMessage("temperatures have no sum; compare their difference");
         assertThatThrownBy(() -> Uncertainty.ratio(m("1 mm"), m("0 mm"))).isInstanceOf(BadFigureInput.class)
                 .hasMessage("0 mm cannot be divided by; it must be above zero");
         assertThatThrownBy(() -> Uncertainty.ratio(m("1 °C"), m("2 °C"))).isInstanceOf(BadFigureInput.class)
