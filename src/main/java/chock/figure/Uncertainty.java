@@ -9,9 +9,10 @@ import java.math.RoundingMode;
 
 /**
  * Expanded uncertainty (k = 2) carried through a difference and a quotient of two independent readings: root sum of
- * squares (JCGM 100 5.1.2, from memory). Two readings with one instrument share its error, so the true uncertainty of
- * their difference is smaller: the result errs on the safe side. A reading without an uncertainty counts as exact.
- * Uncertainties are rounded up to 16 significant digits.
+ * squares (JCGM 100 5.1.2, from memory). Two readings with one instrument share part of its error, which a difference and
+ * a ratio cancel and a sum doubles: the first two then err on the safe side as they are, and the sum takes the plain sum
+ * of the uncertainties, the worst case (JCGM 100 5.2.2, from memory). A reading without an uncertainty counts as exact.
+ * Uncertainties of differences and quotients are rounded up to 16 significant digits.
  */
 public final class Uncertainty {
     private static final MathContext FINE = MathContext.DECIMAL128;
@@ -33,15 +34,26 @@ public final class Uncertainty {
     }
 
     /**
+     * The two together, in the unit of the first. Not for temperatures, whose zero is a convention.
+     *
+     * @throws BadFigureInput when the units are not of one kind, or are temperatures
+     */
+    public static Measured sum(Measured first, Measured second) {
+        requireOneKind(first.value(), second.value());
+        requireTrueZero(first.value(), "temperatures have no sum; compare their difference");
+        Unit unit = first.value().unit();
+        BigDecimal u = in(unit, first.uncertainty()).add(in(unit, second.uncertainty()));
+        return new Measured(first.value().plus(second.value()), u.signum() == 0 ? null : new Quantity(u, unit));
+    }
+
+    /**
      * The first over the second, in per cent. Not for temperatures, whose zero is a convention.
      *
      * @throws BadFigureInput when the units are not of one kind, are temperatures, or the second is not above zero
      */
     public static Measured ratio(Measured first, Measured second) {
         requireOneKind(first.value(), second.value());
-        if (first.value().unit().dimension() == Unit.Dimension.TEMPERATURE) {
-            throw new BadFigureInput("temperatures have no ratio; compare their difference");
-        }
+        requireTrueZero(first.value(), "temperatures have no ratio; compare their difference");
         Unit unit = first.value().unit();
         return quotient(first, new Measured(second.value().to(unit), second.uncertainty() == null ? null : second.uncertainty().differenceTo(unit)),
                 new BigDecimal(100), Unit.PER_CENT);
@@ -71,6 +83,12 @@ public final class Uncertainty {
 
     private static BigDecimal in(Unit unit, Quantity uncertainty) {
         return uncertainty == null ? BigDecimal.ZERO : uncertainty.differenceTo(unit).value();
+    }
+
+    private static void requireTrueZero(Quantity amount, String otherwise) {
+        if (amount.unit().dimension() == Unit.Dimension.TEMPERATURE) {
+            throw new BadFigureInput(otherwise);
+        }
     }
 
     private static void requireOneKind(Quantity first, Quantity second) {

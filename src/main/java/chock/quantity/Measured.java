@@ -24,7 +24,7 @@ public record Measured(Quantity value, Quantity uncertainty) {
         String left = parts[0].strip();
         String right = parts[1].strip();
         if (left.matches("[-+\\d./ ]+")) {
-            left = left + " " + right.replaceFirst("^[\\d./ ]+", "");
+            left = (left + " " + right.replaceFirst("^[\\d./ ]+", "")).strip();
         } else if (right.matches("[\\d./ ]+")) {
             right = right + " " + left.replaceFirst("^[-+\\d./ ]+", "");
         }

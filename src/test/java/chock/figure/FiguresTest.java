@@ -1,0 +1,131 @@
+package chock.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class FiguresTest {
+
+    private static FigureResult compute(String call) {
+        String[] words = call.split(" ");
+        Map<String, String> args = new LinkedHashMap<>();
+        Arrays.stream(words).skip(1).forEach(word -> args.put(word.substring(0, word.indexOf('=')), word.substring(word.indexOf('=') + 1)));
+        return Figures.named(words[0]).compute(args);
+    }
+
+    private static List<String> names() {
+        return Figures.names();
+    }
+
+    @Test
+    void keepsTheNamesScriptsRelyOn() {
+        assertThat(Figures.names()).containsExactly("tyre-date", "tread-left", "load-index", "speed-symbol", "tyre-pressure", "stopping-limit",
+                "deceleration", "brake-efficiency");
+    }
+
+    /** Sources of the values stand in the tests of each figure. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            tyre-date code=1313 as-of=2026-11-25                               | {from=2013-03-31, to=2013-04-06, age-years=13.66 y}
+            tread-left measured=3.4mm new=7.0mm limit=1.0mm                    | {left=40 %}
+            load-index index=58                                                | {load=236 kg}
+            load-index index=1                                                 | {load=46.2 kg}
+            speed-symbol symbol=h                                              | {speed=210 km/h}
+            tyre-pressure pressure=35psi from=80F to=20F                       | {pressure=29.4749 psi}
+            stopping-limit vehicle=motorcycle control=front speed=60km/h       | {distance=37.3043 m, deceleration=4.4 m/s²}
+            stopping-limit vehicle=moped-3w control=rear speed=40km/h          | {distance=26.8571 m, deceleration=2.7 m/s²}
+            stopping-limit vehicle=motorcycle-sidecar control=rear speed=60km/h | {distance=43.8947 m, deceleration=3.6 m/s²}
+            deceleration from=48km/h to=6km/h over=21m                         | {deceleration=4.16667 m/s²}
+            brake-efficiency force=110kgf mass=300kg                           | {efficiency=36.6667 %}
+            """)
+    void computes(String call, String results) {
+        Map<String, String> words = new LinkedHashMap<>();
+        compute(call).results().forEach((name, value) -> words.put(name, value.words()));
+        assertThat(words).hasToString(results);
+    }
+
+    @Test
+    void leavesTheDecadeOfThreeDigitsOpen() {
+        Map<String, ResultValue> results = compute("tyre-date code=031 as-of=2026-11-25").results();
+        assertThat(results.keySet()).containsExactly("from", "to", "age-years", "candidates");
+        assertThat(results.get("from").plain()).isNull();
+        assertThat(results.get("from").why()).contains("three digits do not mark the decade");
+        assertThat(results.get("to").words()).isEqualTo("unknown: three digits do not mark the decade");
+        assertThat(results.get("age-years").plain()).hasToString("{from=35.85, to=45.86, unit=y}");
+        assertThat(results.get("candidates").plain()).hasToString("[{from=1981-01-18, to=1981-01-24, unit=null}, {from=1991-01-20, to=1991-01-26, unit=null}]");
+        assertThat(results.get("candidates").words()).isEqualTo("1981-01-18 to 1981-01-24; 1991-01-20 to 1991-01-26");
+    }
+
+    @Test
+    void givesPlainValuesWithTheirUnitApart() {
+        ResultValue distance = compute("stopping-limit vehicle=motorcycle control=rear speed=60km/h").results().get("distance");
+        assertThat(distance.plain()).isEqualTo("54");
+        assertThat(distance.unit()).contains("m");
+        ResultValue from = compute("tyre-date code=1313 as-of=2026-11-25").results().get("from");
+        assertThat(from.plain()).isEqualTo("2013-03-31");
+        assertThat(from.unit()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void showsAnExampleThatWorksAndIsRepeatable(String name) {
+        Figure figure = Figures.named(name);
+        FigureResult once = compute(figure.example());
+        assertThat(once).isEqualTo(compute(figure.example()));
+        assertThat(once.name()).isEqualTo(name);
+        assertThat(once.inputs().keySet()).containsExactlyElementsOf(figure.parameters().stream().map(Parameter::name).toList());
+        assertThat(once.results()).isNotEmpty();
+        assertThat(once.source()).isEqualTo(figure.source()).isNotBlank();
+        assertThat(figure.purpose()).endsWith(".");
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void asksForEveryParameter(String name) {
+        Figure figure = Figures.named(name);
+        for (Parameter left : figure.parameters()) {
+            Map<String, String> args = new LinkedHashMap<>();
+            figure.parameters().forEach(p -> args.put(p.name(), p.example()));
+            for (String nothing : Arrays.asList(null, "", "  ")) {
+                args.put(left.name(), nothing);
+                assertThatThrownBy(() -> figure.compute(args)).isInstanceOf(BadFigureInput.class)
+                        .hasMessage(name + " needs " + left.name() + ", " + left.what() + ": write " + left.name() + "=" + left.example());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            tire-date code=1                                        | there is no figure 'tire-date'; perhaps tyre-date; known are tyre-date, tread-left, load-index, speed-symbol, tyre-pressure, stopping-limit, deceleration, brake-efficiency
+            horsepower x=1                                          | there is no figure 'horsepower'; known are tyre-date, tread-left, load-index, speed-symbol, tyre-pressure, stopping-limit, deceleration, brake-efficiency
+            tyre-date code=1313 asof=2026-11-25                     | tyre-date has no parameter 'asof'; perhaps as-of; it takes code, as-of
+            tyre-date code=1313 as-of=25/11/2026                    | as-of '25/11/2026' is not a day; write year-month-day, such as 2026-11-25
+            tyre-date code=1313 as-of=2026-02-30                    | as-of '2026-02-30' is not a day; write year-month-day, such as 2026-11-25
+            load-index index=58.5                                   | index '58.5' is not a whole number; write its digits only
+            load-index index=99999999999                            | index '99999999999' is not a whole number; write its digits only
+            load-index index=151                                    | load index 151 is not in the table; it runs from 0 to 150
+            stopping-limit vehicle=motorcicle control=front speed=60km/h | vehicle 'motorcicle' is not known; perhaps motorcycle; write one of moped, moped-3w, motorcycle, motorcycle-sidecar
+            stopping-limit vehicle=moped control=both speed=40km/h  | control 'both' is not known; write one of front, rear
+            stopping-limit vehicle=moped control=rear speed=40      | speed '40': the unit is missing; write it behind the number, such as 40 mm (units of speed: km/h, mph, m/s)
+            stopping-limit vehicle=moped control=rear speed=40KM/H  | speed '40KM/H': 'KM/H' is not a unit this program knows; perhaps km/h (units of speed: km/h, mph, m/s)
+            brake-efficiency force=110kg mass=300kg                 | force is 110 kg, which is not a unit of force; write one of N, kgf, lbf (a roller tester that prints kg means kgf)
+            """)
+    void refusesAndSaysWhatToWrite(String call, String message) {
+        assertThatThrownBy(() -> compute(call)).isInstanceOf(BadFigureInput.class).hasMessage(message);
+    }
+
+    @Test
+    void takesTemperaturesInAnySpelling() {
+        List<String> spelled = List.of("-10°C", "-10C", "14°F", "14F", "263.15K");
+        assertThat(spelled.stream().map(to -> compute("tyre-pressure pressure=2.5bar from=20°C to=" + to).results().get("pressure").words()).distinct())
+                .hasSize(1);
+    }
+}
