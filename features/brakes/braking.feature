@@ -1,0 +1,775 @@
+Feature: What the brakes do
+  Tried on the stand and at walking pace before the road; measured on the rollers, or by a stop, before hand-over.
+
+  @brakes.separate-controls
+  Rule: As many controls each stop the machine as its age asks for
+
+    Scenario Outline: GB, by first registration
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is <state>
+
+      # two from 1 January 1927, one before: GB inspection manual 3.1, read in a copy
+      Examples:
+        | registered | count | state |
+        | 1926-12-31 | 1     | met   |
+        | 1926-12-31 | 0     | fault |
+        | 1927-01-01 | 1     | fault |
+        | 1927-01-01 | 2     | met   |
+        | 1974-06-14 | 2     | met   |
+
+    Scenario Outline: Virginia, by first registration
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is US-VA
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is <state>
+
+      # 19VAC30-70-340 B 1 and B 3, read in the official text
+      Examples:
+        | registered | count | state |
+        | 1974-07-01 | 1     | met   |
+        | 1974-07-01 | 0     | fault |
+        | 1974-07-02 | 1     | fault |
+        | 1974-07-02 | 2     | met   |
+
+    Scenario Outline: Maryland, by first registration
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is US-MD
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is <state>
+
+      # COMAR 11.14.03.04 B, read in a copy
+      Examples:
+        | registered | count | state |
+        | 1974-01-01 | 1     | met   |
+        | 1974-01-02 | 1     | fault |
+        | 1974-01-02 | 2     | met   |
+
+    Scenario: the Union sets no number
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is FR
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met
+
+    Scenario: no local code is loaded
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is JP
+      And machine tried separate-controls 2 times
+      Then brakes.separate-controls is missing
+      And it says "ask the licensed inspector"
+
+    Scenario: nobody tried
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      Then brakes.separate-controls is missing
+
+    Scenario: counting by eye
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And machine seen separate-controls 2 times
+      Then brakes.separate-controls is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And machine tried separate-controls 2 times <ago> months ago
+      Then brakes.separate-controls is <state> at machine
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And machine tried separate-controls 2 times
+      And <point> was <work>
+      Then brakes.separate-controls is stale at machine
+
+      Examples:
+        | point               | work     |
+        | front-brake/control | replaced |
+        | rear-brake/control  | replaced |
+
+  @brakes.linked
+  Rule: Linked brakes work at both wheels
+
+    Scenario: both wheels
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes both-wheels
+      Then brakes.linked is met
+
+    Scenario Outline: not both
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes <found>
+      Then brakes.linked is fault
+
+      Examples:
+        | found     |
+        | one-wheel |
+        | neither   |
+
+    Scenario: nobody tried
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      Then brakes.linked is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes both-wheels <ago> days ago
+      Then brakes.linked is <state>
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes both-wheels
+      And <point> was <work>
+      Then brakes.linked is stale
+
+      Examples:
+        | point                              | work     |
+        | front-brake                        | replaced |
+        | front-brake/left-caliper/inner-pad | replaced |
+        | front-brake/left-caliper           | removed  |
+        | front-brake/hydraulic/hose         | opened   |
+        | rear-brake                         | replaced |
+        | rear-brake/caliper/inner-pad       | replaced |
+        | rear-brake/caliper                 | removed  |
+        | rear-brake/hydraulic/hose          | opened   |
+        | front-brake                        | adjusted |
+        | front-brake/hydraulic              | bled     |
+        | rear-brake                         | adjusted |
+        | rear-brake/hydraulic               | bled     |
+        | front-wheel                        | removed  |
+        | rear-wheel                         | removed  |
+
+    Scenario: not asked of separate brakes
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.linked is not applicable
+
+  @brakes.drag
+  Rule: The wheel turns free with the brake released
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release free
+      Then brakes.drag is met at front-brake
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release <found>
+      Then brakes.drag is fault at front-brake
+
+      Examples:
+        | found |
+        | drags |
+        | binds |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.drag is missing at front-brake
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake told release free
+      Then brakes.drag is missing at front-brake
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release free <ago> days ago
+      Then brakes.drag is <state> at front-brake
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release free
+      And <point> was <work>
+      Then brakes.drag is stale at front-brake
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | removed  |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | front-wheel/spindle           | adjusted |
+
+    Scenario Outline: work that undoes it behind
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake tried release free
+      And <point> was <work>
+      Then brakes.drag is stale at rear-brake
+
+      Examples:
+        | point                 | work     |
+        | rear-brake            | removed  |
+        | rear-brake            | replaced |
+        | rear-brake/shoes      | replaced |
+        | rear-brake/torque-arm | replaced |
+        | rear-brake/rod        | adjusted |
+        | rear-wheel            | removed  |
+        | rear-wheel/spindle    | adjusted |
+
+    Scenario: both ends
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release free
+      And rear-brake tried release free
+      Then brakes.drag is met
+
+  @brakes.walking-pace
+  Rule: The brake stops the machine at walking pace
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is met at front-brake
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop <found>
+      Then brakes.walking-pace is fault at front-brake
+
+      Examples:
+        | found    |
+        | weak     |
+        | grabs    |
+        | judders  |
+        | pulls    |
+        | stays-on |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.walking-pace is missing at front-brake
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake told walking-pace-stop stops
+      Then brakes.walking-pace is missing at front-brake
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops <ago> days ago
+      Then brakes.walking-pace is <state> at front-brake
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      And <point> was <work>
+      Then brakes.walking-pace is stale at front-brake
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | removed  |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | front-wheel/spindle           | adjusted |
+        | front-brake/control           | adjusted |
+
+    Scenario Outline: work that undoes it behind
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake tried walking-pace-stop stops
+      And <point> was <work>
+      Then brakes.walking-pace is stale at rear-brake
+
+      Examples:
+        | point                 | work     |
+        | rear-brake            | removed  |
+        | rear-brake            | replaced |
+        | rear-brake/shoes      | replaced |
+        | rear-brake/torque-arm | replaced |
+        | rear-brake/rod        | adjusted |
+        | rear-wheel            | removed  |
+        | rear-wheel/spindle    | adjusted |
+        | rear-brake/control    | adjusted |
+
+    Scenario: both ends
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      And rear-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is met
+
+    Scenario: one end only
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is missing
+
+  @brakes.efficiency-better
+  Rule: The better control brakes hard enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force <front> N ± 30 N
+      And rear-brake/control measured braking-force <rear> N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is <state>
+
+      # 30 %: GB inspection manual 3.3, read in a copy;
+      # 260 kg weigh 2549.7 N (standard gravity 9.80665 m/s²); 760 N = 29.8 %, 780 N = 30.6 %, 900 N = 35.3 %, each within 1.3 %
+      Examples:
+        | front | rear | state |
+        | 760   | 640  | fault |
+        | 780   | 640  | doubt |
+        | 900   | 640  | met   |
+        | 640   | 760  | fault |
+        | 640   | 780  | doubt |
+        | 640   | 900  | met   |
+
+    Scenario: the printed ticket of a roller test
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 110 kgf ± 4 kgf
+      And rear-brake/control measured braking-force 105 kgf ± 4 kgf
+      And machine measured mass-with-rider 300 kg ± 2 kg
+      Then brakes.efficiency-better is met
+      And it says "36."
+
+    Scenario: nobody weighed it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      Then brakes.efficiency-better is missing
+
+    Scenario: one control was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.efficiency-better is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N <ago> days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-better is <state> at machine
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-better is stale at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | rear-brake                    | replaced |
+        | rear-brake/shoes              | replaced |
+        | rear-brake/torque-arm         | replaced |
+        | rear-brake/rod                | adjusted |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | rear-wheel                    | removed  |
+
+    Scenario: not asked of a machine with one brake
+      Given a motorcycle with a cable drum in front and no brake behind
+      Then brakes.efficiency-better is not applicable
+
+    Scenario: not asked where a stop is measured instead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      Then brakes.efficiency-better is not applicable
+
+  @brakes.efficiency-lesser
+  Rule: The weaker control brakes hard enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force <front> N ± 30 N
+      And rear-brake/control measured braking-force <rear> N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is <state>
+
+      # 25 %: GB inspection manual 3.3, read in a copy;
+      # 260 kg weigh 2549.7 N (standard gravity 9.80665 m/s²); 630 N = 24.7 %, 650 N = 25.5 %, 700 N = 27.5 %, each within 1.2 %
+      Examples:
+        | front | rear | state |
+        | 900   | 630  | fault |
+        | 900   | 650  | doubt |
+        | 900   | 700  | met   |
+        | 630   | 900  | fault |
+        | 650   | 900  | doubt |
+        | 700   | 900  | met   |
+
+    Scenario: GB asks for one means of braking only before 1927
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1926-12-31
+      Then brakes.efficiency-lesser is not applicable
+
+    Scenario: GB asks for two from 1927
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1927-01-01
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: nobody weighed it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: one control was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.efficiency-lesser is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N <ago> days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-lesser is <state> at machine
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-lesser is stale at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | rear-brake                    | replaced |
+        | rear-brake/shoes              | replaced |
+        | rear-brake/torque-arm         | replaced |
+        | rear-brake/rod                | adjusted |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | rear-wheel                    | removed  |
+
+    Scenario: not asked of a machine with one brake
+      Given a motorcycle with a cable drum in front and no brake behind
+      Then brakes.efficiency-lesser is not applicable
+
+    Scenario: not asked where a stop is measured instead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      Then brakes.efficiency-lesser is not applicable
+
+  @brakes.efficiency-both
+  Rule: Both controls together brake hard enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force <front> N ± 30 N
+      And rear-brake/control measured braking-force <rear> N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is <state>
+
+      # 50 %: common practice, and Directive 2014/45/EU Annex I 1.2.2, from memory;
+      # 260 kg weigh 2549.7 N (standard gravity 9.80665 m/s²); 1270 N = 49.8 %, 1290 N = 50.6 %, 1400 N = 54.9 %, each within 1.8 %
+      Examples:
+        | front | rear | state |
+        | 780   | 490  | fault |
+        | 800   | 490  | doubt |
+        | 900   | 500  | met   |
+
+    Scenario Outline: a sidecar has its own figure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is FR
+      And the machine is a motorcycle-sidecar
+      And front-brake/control measured braking-force <front> N ± 30 N
+      And rear-brake/control measured braking-force <rear> N ± 30 N
+      And machine measured mass-with-rider 350 kg ± 2 kg
+      Then brakes.efficiency-both is <state>
+
+      # 46 %: Directive 2014/45/EU Annex I 1.2.2, from memory;
+      # 350 kg weigh 3432.3 N: 1570 N = 45.7 %, 1600 N = 46.6 %, 1700 N = 49.5 %, each within 1.3 %
+      Examples:
+        | front | rear | state |
+        | 900   | 670  | fault |
+        | 900   | 700  | doubt |
+        | 1000  | 700  | met   |
+
+    Scenario Outline: a moped has its own figure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is FR
+      And the machine is a moped
+      And front-brake/control measured braking-force <front> N ± 12 N
+      And rear-brake/control measured braking-force <rear> N ± 12 N
+      And machine measured mass-with-rider 130 kg ± 2 kg
+      Then brakes.efficiency-both is <state>
+
+      # 42 %: Directive 2014/45/EU Annex I 1.2.2, from memory;
+      # 130 kg weigh 1274.9 N: 530 N = 41.6 %, 540 N = 42.4 %, 600 N = 47.1 %, each within 1.6 %
+      Examples:
+        | front | rear | state |
+        | 290   | 240  | fault |
+        | 300   | 240  | doubt |
+        | 350   | 250  | met   |
+
+    Scenario Outline: a three-wheeled moped has its own figure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is FR
+      And the machine is a moped-3w
+      And front-brake/control measured braking-force <front> N ± 15 N
+      And rear-brake/control measured braking-force <rear> N ± 15 N
+      And machine measured mass-with-rider 180 kg ± 2 kg
+      Then brakes.efficiency-both is <state>
+
+      # 40 %: Directive 2014/45/EU Annex I 1.2.2, from memory;
+      # 180 kg weigh 1765.2 N: 700 N = 39.7 %, 710 N = 40.2 %, 770 N = 43.6 %, each within 1.4 %
+      Examples:
+        | front | rear | state |
+        | 410   | 290  | fault |
+        | 420   | 290  | doubt |
+        | 450   | 320  | met   |
+
+    Scenario: GB asks for one means of braking only before 1927
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1926-12-31
+      Then brakes.efficiency-both is not applicable
+
+    Scenario: nobody weighed it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      Then brakes.efficiency-both is missing
+
+    Scenario: one control was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.efficiency-both is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N <ago> days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-both is <state> at machine
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-both is stale at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | rear-brake                    | replaced |
+        | rear-brake/shoes              | replaced |
+        | rear-brake/torque-arm         | replaced |
+        | rear-brake/rod                | adjusted |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | rear-wheel                    | removed  |
+
+    Scenario: not asked of a machine with one brake
+      Given a motorcycle with a cable drum in front and no brake behind
+      Then brakes.efficiency-both is not applicable
+
+    Scenario: not asked where a stop is measured instead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      Then brakes.efficiency-both is not applicable
+
+  @brakes.efficiency-single
+  Rule: The only brake brakes hard enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control measured braking-force <force>
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-single is <state> at front-brake/control
+
+      # 30 %: GB inspection manual 3.3, read in a copy;
+      # 260 kg weigh 2549.7 N (standard gravity 9.80665 m/s²); 760 N = 29.8 %, 780 N = 30.6 %, 900 N = 35.3 %, each within 1.3 %
+      Examples:
+        | force        | state |
+        | 760 N ± 30 N | fault |
+        | 780 N ± 30 N | doubt |
+        | 900 N ± 30 N | met   |
+
+    Scenario: nobody weighed it
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      Then brakes.efficiency-single is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      Then brakes.efficiency-single is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 900 N ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-single is <state> at front-brake/control
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-single is stale at front-brake/control
+
+      Examples:
+        | point                  | work     |
+        | front-brake/control    | removed  |
+        | front-brake            | refitted |
+        | front-brake            | replaced |
+        | front-brake/shoes      | replaced |
+        | front-brake/torque-arm | replaced |
+        | front-brake/cable      | adjusted |
+        | front-wheel            | removed  |
+
+    Scenario: not asked of a machine with two brakes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.efficiency-single is not applicable
+
+  @brakes.stopping-distance
+  Rule: The machine stops from 20 mph in the distance the state allows
+
+    Scenario Outline: on both sides of the limit in US-VA
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance <distance>
+      Then brakes.stopping-distance is <state>
+
+      # 30 ft: Va. Code 46.2-1067, read in the official text
+      Examples:
+        | distance       | state |
+        | 28 ft ± 1 ft   | met   |
+        | 29 ft ± 1 ft   | doubt |
+        | 30 ft ± 1 ft   | doubt |
+        | 30.1 ft ± 1 ft | fault |
+
+    Scenario Outline: on both sides of the limit in US-MD
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-MD
+      And machine measured stopping-distance <distance>
+      Then brakes.stopping-distance is <state>
+
+      # 30 ft: COMAR 11.14.03.04 A (1), read in a copy
+      Examples:
+        | distance       | state |
+        | 28 ft ± 1 ft   | met   |
+        | 29 ft ± 1 ft   | doubt |
+        | 30 ft ± 1 ft   | doubt |
+        | 30.1 ft ± 1 ft | fault |
+
+    Scenario: no code of the state is loaded
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-OH
+      And machine measured stopping-distance 25 ft ± 1 ft
+      Then brakes.stopping-distance is missing
+      And it says "ask the licensed inspector"
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      Then brakes.stopping-distance is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance 25 ft ± 1 ft <ago> days ago
+      Then brakes.stopping-distance is <state>
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance 25 ft ± 1 ft
+      And <point> was <work>
+      Then brakes.stopping-distance is stale
+
+      Examples:
+        | point                         | work     |
+        | front-brake                   | replaced |
+        | front-brake/caliper/inner-pad | replaced |
+        | front-brake/caliper           | removed  |
+        | front-brake/hydraulic/hose    | opened   |
+        | rear-brake                    | replaced |
+        | rear-brake/shoes              | replaced |
+        | rear-brake/torque-arm         | replaced |
+        | rear-brake/rod                | adjusted |
+        | front-brake                   | adjusted |
+        | front-brake/hydraulic         | bled     |
+        | front-wheel                   | removed  |
+        | rear-wheel                    | removed  |
+
+    Scenario: not asked where force is measured instead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.stopping-distance is not applicable

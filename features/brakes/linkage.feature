@@ -1,0 +1,558 @@
+Feature: Lever, cable, rod and linkage
+  What carries the rider's hand and foot to the brake.
+
+  @brakes.lever-reserve
+  Rule: A third of the travel is left with the brake firmly on
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on <left>
+      Then brakes.lever-reserve is <state> at front-brake/control
+      And the limit came from "Maine"
+
+      # about one third, taken as 33.4 %: Maine 16-222 C.M.R. ch. 1, 190-05, read in a copy;
+      # 20/60 = 33.3 %, 20.5/60 = 34.2 %, 21.5/60 = 35.8 %, 25/60 = 41.7 %, each within 1.8 %
+      Examples:
+        | left           | state |
+        | 20 mm ± 1 mm   | fault |
+        | 20.5 mm ± 1 mm | doubt |
+        | 21.5 mm ± 1 mm | doubt |
+        | 25 mm ± 1 mm   | met   |
+
+    Scenario: only one of the two gaps
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      Then brakes.lever-reserve is missing at front-brake/control
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.lever-reserve is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm <ago> days ago
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm <ago> days ago
+      Then brakes.lever-reserve is <state> at front-brake/control
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      And <point> was <work>
+      Then brakes.lever-reserve is stale at front-brake/control
+
+      Examples:
+        | point                       | work     |
+        | front-brake/control         | removed  |
+        | front-brake                 | refitted |
+        | front-brake/hydraulic       | opened   |
+        | front-brake/hydraulic/hose  | replaced |
+        | front-brake/caliper/pistons | opened   |
+        | front-brake/caliper/pistons | stripped |
+        | front-brake/caliper/pistons | repaired |
+        | front-brake/caliper/pistons | replaced |
+        | front-brake/hydraulic       | bled     |
+        | front-brake/caliper         | removed  |
+        | front-brake/disc            | replaced |
+        | front-wheel                 | removed  |
+
+    Scenario Outline: work that undoes it on a cable drum
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      And <point> was <work>
+      Then brakes.lever-reserve is stale at front-brake/control
+
+      Examples:
+        | point               | work     |
+        | front-brake/control | removed  |
+        | front-brake         | refitted |
+        | front-brake/shoes   | replaced |
+        | front-brake/drum    | replaced |
+        | front-brake/cable   | replaced |
+        | front-brake/cable   | adjusted |
+        | front-wheel         | removed  |
+
+    Scenario: asked of a rod brake as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.lever-reserve is missing at rear-brake/control
+
+    Scenario: not asked where there is no brake
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      Then brakes.lever-reserve is met
+
+  @brakes.free-play
+  Rule: The free play of lever and pedal is right
+
+    Scenario Outline: a hand lever, on both sides of both limits
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/control measured free-play <play>
+      Then brakes.free-play is <state> at front-brake/control
+
+      # 5 to 10 mm at the tip: common practice
+      Examples:
+        | play          | state |
+        | 4 mm ± 1 mm   | fault |
+        | 5 mm ± 1 mm   | doubt |
+        | 6.5 mm ± 1 mm | met   |
+        | 8.5 mm ± 1 mm | met   |
+        | 10 mm ± 1 mm  | doubt |
+        | 11 mm ± 1 mm  | fault |
+
+    Scenario Outline: a pedal, on both sides of both limits
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And rear-brake/control measured free-play <play>
+      Then brakes.free-play is <state> at rear-brake/control
+
+      # 20 to 30 mm at the pad: common practice
+      Examples:
+        | play         | state |
+        | 19 mm ± 1 mm | fault |
+        | 20 mm ± 1 mm | doubt |
+        | 22 mm ± 1 mm | met   |
+        | 28 mm ± 1 mm | met   |
+        | 30 mm ± 1 mm | doubt |
+        | 31 mm ± 1 mm | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      Then brakes.free-play is missing
+
+    Scenario: nobody looked for the maker's figure
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And no word from the maker on brakes.lever-free-play
+      And front-brake/control measured free-play 7 mm ± 1 mm
+      Then brakes.free-play is missing at front-brake/control
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/control measured free-play 7 mm ± 1 mm <ago> days ago
+      Then brakes.free-play is <state> at front-brake/control
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/control measured free-play 7 mm ± 1 mm
+      And <point> was <work>
+      Then brakes.free-play is stale at front-brake/control
+
+      Examples:
+        | point                        | work     |
+        | front-brake/control          | removed  |
+        | front-brake                  | refitted |
+        | front-brake/cable            | replaced |
+        | front-brake/cable            | adjusted |
+        | front-brake/adjuster         | adjusted |
+        | front-brake/control          | adjusted |
+        | front-brake/cam-lever        | replaced |
+        | front-brake/shoes            | replaced |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-wheel                  | removed  |
+        | front-wheel/spindle          | adjusted |
+
+    Scenario Outline: work that undoes it behind
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And rear-brake/control measured free-play 25 mm ± 1 mm
+      And <point> was <work>
+      Then brakes.free-play is stale at rear-brake/control
+
+      Examples:
+        | point                       | work     |
+        | rear-brake/control          | removed  |
+        | rear-brake                  | refitted |
+        | rear-brake/rod              | replaced |
+        | rear-brake/rod              | adjusted |
+        | rear-brake/adjuster         | adjusted |
+        | rear-brake/control          | adjusted |
+        | rear-brake/cam-lever        | replaced |
+        | rear-brake/shoes            | replaced |
+        | rear-brake/stop-lamp-switch | replaced |
+        | rear-wheel                  | removed  |
+        | rear-wheel/spindle          | adjusted |
+
+    Scenario: a caliper undoes it on a cable disc
+      Given a motorcycle with a cable disc in front and a rod drum behind
+      And front-brake/control measured free-play 7 mm ± 1 mm
+      And front-brake/caliper was removed
+      Then brakes.free-play is stale at front-brake/control
+
+    Scenario: not asked with hydraulics only
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.free-play is not applicable
+
+  @brakes.cable-strands
+  Rule: Every strand of the cable is whole
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen broken-strands <count> times
+      Then brakes.cable-strands is <state>
+
+      # none: common practice; Maryland rejects at two (COMAR 11.14.03.04 B (5), read in a copy)
+      Examples:
+        | count | state |
+        | 0     | met   |
+        | 1     | fault |
+        | 2     | fault |
+
+    Scenario: nobody looked
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      Then brakes.cable-strands is missing
+
+    Scenario: told by the seller
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable told broken-strands 0 times
+      Then brakes.cable-strands is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen broken-strands 0 times <ago> months ago
+      Then brakes.cable-strands is <state> at front-brake/cable
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen broken-strands 0 times
+      And <point> was <work>
+      Then brakes.cable-strands is stale at front-brake/cable
+
+      Examples:
+        | point             | work     |
+        | front-brake/cable | removed  |
+        | front-brake       | refitted |
+
+    Scenario: not asked without a cable
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.cable-strands is not applicable
+
+  @brakes.cable-run
+  Rule: The cable runs free from lock to lock
+
+    Scenario: in order
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable tried cable-run free
+      Then brakes.cable-run is met at front-brake/cable
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable tried cable-run <found>
+      Then brakes.cable-run is fault at front-brake/cable
+
+      Examples:
+        | found   |
+        | stiff   |
+        | kinked  |
+        | pinched |
+        | chafed  |
+
+    Scenario: nobody tried
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      Then brakes.cable-run is missing at front-brake/cable
+
+    Scenario: somebody says so
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable told cable-run free
+      Then brakes.cable-run is missing at front-brake/cable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable tried cable-run free <ago> months ago
+      Then brakes.cable-run is <state> at front-brake/cable
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable tried cable-run free
+      And <point> was <work>
+      Then brakes.cable-run is stale at front-brake/cable
+
+      Examples:
+        | point               | work     |
+        | front-brake/cable   | removed  |
+        | front-brake         | refitted |
+        | steering            | replaced |
+        | front-fork          | replaced |
+        | front-wheel         | removed  |
+        | front-brake/control | replaced |
+
+    Scenario: not asked of a machine without cables
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.cable-run is not applicable
+
+  @brakes.rod
+  Rule: The brake rod is sound
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition sound
+      Then brakes.rod is met at rear-brake/rod
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition <found>
+      Then brakes.rod is fault at rear-brake/rod
+
+      Examples:
+        | found           |
+        | bent            |
+        | cracked         |
+        | worn            |
+        | thread-stripped |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.rod is missing at rear-brake/rod
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod told rod-condition sound
+      Then brakes.rod is missing at rear-brake/rod
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition sound <ago> months ago
+      Then brakes.rod is <state> at rear-brake/rod
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition sound
+      And <point> was <work>
+      Then brakes.rod is stale at rear-brake/rod
+
+      Examples:
+        | point          | work     |
+        | rear-brake/rod | removed  |
+        | rear-brake     | refitted |
+        | rear-wheel     | removed  |
+
+    Scenario: not asked of a machine without a rod
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.rod is not applicable
+
+  @brakes.clevis-wear
+  Rule: Enough is left of every clevis pin
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter <worn>
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      Then brakes.clevis-wear is <state> at rear-brake/clevis
+      And the limit came from "COMAR"
+
+      # 75 % left: COMAR 11.14.03.04 B (3), read in a copy, rejects more than 25 % wear;
+      # 5.9/8 = 73.8 %, 6/8 = 75 %, 6.1/8 = 76.3 %, 6.2/8 = 77.5 %, each within 1.6 %
+      Examples:
+        | worn            | state |
+        | 5.9 mm ± 0.1 mm | fault |
+        | 6.0 mm ± 0.1 mm | doubt |
+        | 6.1 mm ± 0.1 mm | doubt |
+        | 6.2 mm ± 0.1 mm | met   |
+
+    Scenario: only the worn place was measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm
+      Then brakes.clevis-wear is missing at rear-brake/clevis
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm <ago> months ago
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm <ago> months ago
+      Then brakes.clevis-wear is <state> at rear-brake/clevis
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      And <point> was <work>
+      Then brakes.clevis-wear is stale at rear-brake/clevis
+
+      Examples:
+        | point             | work     |
+        | rear-brake/clevis | removed  |
+        | rear-brake        | refitted |
+        | rear-brake/rod    | replaced |
+
+    Scenario: not asked with hydraulics only
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.clevis-wear is not applicable
+
+  @brakes.split-pins
+  Rule: Every pin, clip and lock nut is in place
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis seen split-pins all-fitted
+      Then brakes.split-pins is met at rear-brake/clevis
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis seen split-pins <found>
+      Then brakes.split-pins is fault at rear-brake/clevis
+
+      Examples:
+        | found      |
+        | missing    |
+        | cracked    |
+        | wrong-size |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.split-pins is missing at rear-brake/clevis
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis told split-pins all-fitted
+      Then brakes.split-pins is missing at rear-brake/clevis
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis seen split-pins all-fitted
+      And <point> was <work>
+      Then brakes.split-pins is stale at rear-brake/clevis
+
+      Examples:
+        | point                 | work     |
+        | rear-brake/clevis     | removed  |
+        | rear-brake            | refitted |
+        | rear-brake/rod        | replaced |
+        | rear-brake/cam-lever  | replaced |
+        | rear-brake/control    | replaced |
+        | rear-brake/torque-arm | replaced |
+        | rear-wheel            | removed  |
+
+    Scenario: not asked of a machine with hydraulics only
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.split-pins is not applicable
+
+  @brakes.pivots
+  Rule: Lever and pedal turn free and come back
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot free
+      Then brakes.pivots is met at front-brake/control
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot <found>
+      Then brakes.pivots is fault at front-brake/control
+
+      Examples:
+        | found    |
+        | stiff    |
+        | shakes   |
+        | stays-on |
+        | bent     |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.pivots is missing at front-brake/control
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control told pivot free
+      Then brakes.pivots is missing at front-brake/control
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot free <ago> months ago
+      Then brakes.pivots is <state> at front-brake/control
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot free
+      And <point> was <work>
+      Then brakes.pivots is stale at front-brake/control
+
+      Examples:
+        | point               | work     |
+        | front-brake/control | removed  |
+        | front-brake         | refitted |
+        | steering/handlebar  | replaced |
+
+    Scenario: asked of the pedal as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.pivots is missing at rear-brake/control
+
+  @brakes.torque-arm
+  Rule: The brake plate is anchored and locked
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/torque-arm seen anchorage locked
+      Then brakes.torque-arm is met at rear-brake/torque-arm
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/torque-arm seen anchorage <found>
+      Then brakes.torque-arm is fault at rear-brake/torque-arm
+
+      Examples:
+        | found        |
+        | loose        |
+        | cracked      |
+        | lock-missing |
+        | worn         |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then brakes.torque-arm is missing at rear-brake/torque-arm
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/torque-arm told anchorage locked
+      Then brakes.torque-arm is missing at rear-brake/torque-arm
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/torque-arm seen anchorage locked
+      And <point> was <work>
+      Then brakes.torque-arm is stale at rear-brake/torque-arm
+
+      Examples:
+        | point                 | work     |
+        | rear-brake/torque-arm | removed  |
+        | rear-brake            | refitted |
+        | rear-wheel            | removed  |
+        | rear-wheel/spindle    | adjusted |
+        | rear-brake/drum       | replaced |
+        | rear-brake/shoes      | replaced |
+
+    Scenario: not asked of a machine with discs only
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      Then brakes.torque-arm is not applicable
