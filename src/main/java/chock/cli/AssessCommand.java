@@ -88,8 +88,8 @@ final class AssessCommand implements Callable<Integer> {
     private Assessment judge(String file, RuleBook book, AsOf moment) {
         byte[] bytes = bench.read(file);
         Instant when = moment.instant() != null ? moment.instant()
-                : moment.in(new RecordReader().read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
-        JobRecord record = new RecordReader().read(Bench.name(file), bytes, book.vocabulary(), when);
+                : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
+        JobRecord record = RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when);
         Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
         return Assessor.assess(record, book, List.copyOf(asked), when);
     }

@@ -53,8 +53,8 @@ final class DemoCommand implements Callable<Integer> {
     private static Assessment judge(String name, String yaml, RuleBook book) {
         byte[] bytes = yaml.getBytes(StandardCharsets.UTF_8);
         try {
-            Instant when = DAY.in(new RecordReader().read(name, bytes, book.vocabulary(), LATE).zone());
-            JobRecord record = new RecordReader().read(name, bytes, book.vocabulary(), when);
+            Instant when = DAY.in(RecordReader.read(name, bytes, book.vocabulary(), LATE).zone());
+            JobRecord record = RecordReader.read(name, bytes, book.vocabulary(), when);
             return Assessor.assess(record, book, record.seeks(), when);
         } catch (UnusableInput e) {
             throw new IllegalStateException("its own example is not usable: " + e.getMessage(), e);
