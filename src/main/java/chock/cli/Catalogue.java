@@ -108,14 +108,15 @@ final class Catalogue {
         return answers.stream().sorted().collect(Collectors.joining(", "));
     }
 
-    /** Limits of the check's own name first, then those of a variant: a limit that continues the name and is no other check's. */
+    /** Limits of the check's own name first, then those of a variant: a limit that continues its name or the check's, and is no other check's. */
     static List<Limit> limits(Card card, RuleBook book) {
         if (card.limit() == null) {
             return List.of();
         }
         Set<String> others = book.cards().values().stream().filter(c -> c != card && c.limit() != null).map(Card::limit).collect(Collectors.toSet());
         List<Limit> all = new ArrayList<>(book.limitsNamed(card.limit()));
-        book.limits().stream().map(Limit::id).distinct().filter(id -> id.startsWith(card.limit() + "-") && !others.contains(id))
+        book.limits().stream().map(Limit::id).distinct().filter(id -> !id.equals(card.limit()) && !others.contains(id))
+                .filter(id -> id.startsWith(card.limit() + "-") || id.startsWith(card.id() + "-"))
                 .forEach(id -> all.addAll(book.limitsNamed(id)));
         return all;
     }

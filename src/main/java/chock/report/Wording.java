@@ -7,6 +7,8 @@ import chock.assess.State;
 import chock.quantity.Quantity;
 import chock.record.Machine;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -22,6 +24,7 @@ final class Wording {
     static final String UNTOUCHED = "if nobody touches the machine before that";
     static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
 
+    private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     private Wording() { }
@@ -95,7 +98,13 @@ final class Wording {
 
     static String margin(Quantity margin) {
         int side = margin.value().compareTo(BigDecimal.ZERO);
-        return side == 0 ? "exactly at the limit" : (side < 0 ? "outside by " : "inside by ") + margin.abs();
+        return side == 0 ? "exactly at the limit" : (side < 0 ? "outside by " : "inside by ") + shown(margin.abs());
+    }
+
+    /** A worked-out margin can have sixteen digits; a reader needs four. */
+    private static Quantity shown(Quantity margin) {
+        return margin.value().precision() <= SHOWN.getPrecision() ? margin
+                : Quantity.of(new Quantity(margin.value().round(SHOWN), margin.unit()).number(), margin.unit());
     }
 
     /** The notes of a finding and of all its places, each once. */
@@ -126,7 +135,7 @@ final class Wording {
             parts.add((finding.evidence().size() == 1 ? "entry " : "entries ") + String.join(", ", finding.evidence()));
         }
         if (finding.limit() != null && !finding.limit().others().isEmpty()) {
-            parts.addAll(finding.limit().others());
+            finding.limit().others().stream().filter(other -> !finding.says().contains(other)).forEach(parts::add);
         }
         String all = String.join("; ", parts);
         return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";

@@ -20,17 +20,16 @@ class OtherCommandsTest {
         assertThat(book.cards()).isNotEmpty();
         for (Card card : book.cards().values()) {
             assertThat(catalogue).contains("\n  " + card.id());
-            Run run = Run.of("rules", card.id());
-            assertThat(run.status()).isZero();
-            assertThat(run.out()).startsWith(card.id()).contains("Asked of:", "Evidence:", "Holds:", "Undone by:", "To clear:");
-            assertThat(run.out().contains("Limit:")).as(card.id()).isEqualTo(card.limit() != null);
-            assertThat(run.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
-            JsonNode node = JSON.readTree(Run.of("rules", card.id(), "--format", "json").out());
-            assertThat(node.get("check").textValue()).isEqualTo(card.id());
+            String explained = Catalogue.of(card, book, false);
+            assertThat(explained).startsWith(card.id()).contains("Asked of:", "Evidence:", "Holds:", "Undone by:", "To clear:");
+            assertThat(explained.contains("Limit:")).as(card.id()).isEqualTo(card.limit() != null);
+            assertThat(explained.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+            JsonNode node = CatalogueJson.of(card, book);
             assertThat(node.get("limits").isEmpty()).as(card.id()).isEqualTo(card.limit() == null);
             assertThat(node.get("limits")).allSatisfy(limit -> assertThat(limit.get("value").isNumber()).isFalse());
         }
         assertThat(JSON.readTree(Run.of("rules", "--format", "json").out()).get("checks")).hasSize(book.cards().size());
+        assertThat(JSON.readTree(Run.of("rules", "brakes.pad-thickness", "--format", "json").out()).get("check").textValue()).isEqualTo("brakes.pad-thickness");
     }
 
     @Test

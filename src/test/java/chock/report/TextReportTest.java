@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.GateVerdict;
 import chock.assess.State;
+import chock.quantity.Quantity;
 import chock.record.Gate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,15 @@ class TextReportTest {
                 "Outside by 0.30 mm; entry e1; also at least 1.0 mm (common practice).",
                 "To clear: Fit new pads as a set, bed them in, and measure again.",
                 "Caution: Old friction material can contain asbestos.");
+    }
+
+    @Test
+    void a_margin_is_said_with_its_side_and_no_more_digits_than_a_reader_needs() {
+        assertThat(Wording.margin(Quantity.parse("0.3 mm"))).isEqualTo("inside by 0.3 mm");
+        assertThat(Wording.margin(Quantity.parse("-0.300 mm"))).isEqualTo("outside by 0.300 mm");
+        assertThat(Wording.margin(Quantity.parse("0.333333333333 mm"))).isEqualTo("inside by 0.3333 mm");
+        assertThat(Wording.margin(Quantity.parse("12345 N"))).isEqualTo("inside by 12350 N");
+        assertThat(Wording.margin(Quantity.parse("0.0 mm"))).isEqualTo("exactly at the limit");
     }
 
     @Test
