@@ -18,6 +18,7 @@ import chock.record.Entry;
 import chock.rulebook.Applied;
 import chock.rulebook.LimitFor;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -99,16 +100,29 @@ public final class Judge {
             case TOO_CLOSE -> State.DOUBT;
             case OUTSIDE -> State.FAULT;
         };
-        String says = what + " " + measured + ", " + applied.words();
+        String says = what + " " + shown(measured) + ", " + applied.words();
         if (state == State.DOUBT) {
             says += "; inside by " + shown(margin) + ", which this instrument cannot tell from outside";
         }
         return new Judgement(required, want, state, says, measured, applied, margin, evidence, state == State.MET ? lapses : null);
     }
 
-    private static String shown(Quantity margin) {
-        BigDecimal value = margin.value().round(new java.math.MathContext(4, RoundingMode.HALF_UP)).stripTrailingZeros();
-        return new Quantity(value.scale() < 0 ? value.setScale(0) : value, margin.unit()).toString();
+    private static String shown(Measured measured) {
+        String value = shown(measured.value());
+        return measured.uncertainty() == null ? value : value + " ± " + shown(measured.uncertainty(), 2, RoundingMode.UP);
+    }
+
+    private static String shown(Quantity amount) {
+        return shown(amount, 4, RoundingMode.HALF_UP);
+    }
+
+    // Worked-out values carry more digits than anybody measured; written ones are shown as they were written.
+    private static String shown(Quantity amount, int digits, RoundingMode mode) {
+        if (amount.value().precision() <= 6) {
+            return amount.toString();
+        }
+        BigDecimal value = amount.value().round(new MathContext(digits, mode)).stripTrailingZeros();
+        return new Quantity(value.scale() < 0 ? value.setScale(0) : value, amount.unit()).toString();
     }
 
     private static Judgement age(Required required, String want, LocalDate made, String how, Applied applied, List<String> evidence, Instant lapses, AsOf asOf) {

@@ -44,15 +44,21 @@ public final class Requirements {
         Map<String, List<String>> words = book.library().places();
         Map<String, String> binding = card.place().match(required.point(), words).orElseThrow(() -> new IllegalStateException(
                 "rule '" + required.check() + "' asks at '" + required.point() + "', its card at " + card.place()));
-        List<Wanted.Undoer> undoers = new ArrayList<>();
-        card.undoneBy().forEach(undo -> undo.place().points(binding, words).forEach(point -> undoers.add(new Wanted.Undoer(undo.works(), point))));
+        List<Wanted.Undoer> undoers = undoers(card.undoneBy(), binding, words);
+        List<Wanted.Undoer> survives = undoers(card.survives(), binding, words);
         List<Wanted> wanted = new ArrayList<>();
         for (Card.Want want : card.wants()) {
             String point = want.place() == null ? required.point() : want.place().points(binding, words).get(0);
-            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), undoers,
+            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), undoers, survives,
                     book.library().disturbing(), limitFor(required)));
         }
         return wanted;
+    }
+
+    private static List<Wanted.Undoer> undoers(List<Card.Undo> rows, Map<String, String> binding, Map<String, List<String>> words) {
+        List<Wanted.Undoer> undoers = new ArrayList<>();
+        rows.forEach(row -> row.place().points(binding, words).forEach(point -> undoers.add(new Wanted.Undoer(row.works(), point))));
+        return undoers;
     }
 
     /** The limit in force for a requirement, or null when its check has none. */
@@ -64,6 +70,11 @@ public final class Requirements {
     /** The calendar period of a limit of age that decides nothing by itself, such as the age from which a note is due. */
     public Period age(String limit) {
         return Judge.period(book.limitsNamed(limit).get(0).value());
+    }
+
+    /** True when the local code sets this limit for other dates of first registration and not for this machine's. */
+    public boolean exemptByRegistration(String limit) {
+        return book.exemptByRegistration(limit, record);
     }
 
     public boolean lacksLimit(Required required) {

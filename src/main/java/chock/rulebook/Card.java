@@ -20,13 +20,14 @@ import java.util.Set;
  * @param limit id of the limit, or null
  * @param holds how long evidence holds
  * @param undoneBy work that undoes it, besides work on the point itself or above it
+ * @param survives work above the point that leaves it untouched, though it disturbs: a rim stays true when the wheel comes out
  * @param remedy what clears it, in the imperative
  * @param caution where people get hurt, or null
  * @param file file it stands in
  * @param line line of that file
  */
 public record Card(String id, String question, String applies, Set<Gate> gates, boolean critical, Place place,
-                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, String remedy, String caution,
+                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, String remedy, String caution,
                    List<String> formerly, String file, int line) {
 
     /**

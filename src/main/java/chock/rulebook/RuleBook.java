@@ -136,6 +136,12 @@ public final class RuleBook {
         return new LimitFor(strictest(id, base.sense(), candidates, others), null);
     }
 
+    /** True when local codes set this limit, and none of them for a machine of this date of first registration. */
+    public boolean exemptByRegistration(String id, JobRecord record) {
+        List<Limit> rows = codesOf(record.territory()).stream().flatMap(c -> c.limits().stream()).filter(l -> l.id().equals(id)).toList();
+        return !rows.isEmpty() && rows.stream().noneMatch(l -> registered(l, record));
+    }
+
     private record Candidate(Bounds bounds, Source source) {
         String words() {
             return bounds.words() + " (" + source.words() + ")";

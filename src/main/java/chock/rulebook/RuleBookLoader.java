@@ -283,16 +283,8 @@ final class RuleBookLoader {
             sheet.fault("wants", "the key is missing", "Write wants: and a list; [] only when rules of the check decide from the record itself.");
         }
         wants = alone(wants, limit);
-        List<Card.Undo> undoneBy = new ArrayList<>();
-        for (Sheet undo : sheet.sheets("undone-by")) {
-            List<String> named = undo.texts("work");
-            named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
-            Place at = placeOf(undo, "place", undo.text("place"));
-            undo.done();
-            if (at != null) {
-                undoneBy.add(new Card.Undo(new LinkedHashSet<>(named), at));
-            }
-        }
+        List<Card.Undo> undoneBy = undos(sheet, "undone-by");
+        List<Card.Undo> survives = undos(sheet, "survives");
         String remedy = sheet.text("remedy");
         String caution = sheet.optional("caution");
         List<String> formerly = sheet.texts("formerly");
@@ -300,11 +292,25 @@ final class RuleBookLoader {
         if (id == null || place == null || holds == null || gates.isEmpty()) {
             return;
         }
-        Card card = new Card(id, question, applies, gates, critical, place, wants, limit, holds, undoneBy, remedy, caution, formerly, sheet.file(), sheet.line());
+        Card card = new Card(id, question, applies, gates, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
         Card twin = cards.put(id, card);
         if (twin != null) {
             sheet.fault("id", "'" + id + "' stands twice (also " + twin.file() + ":" + twin.line() + ")", "Ids are never reused; choose another.");
         }
+    }
+
+    private List<Card.Undo> undos(Sheet sheet, String key) {
+        List<Card.Undo> undos = new ArrayList<>();
+        for (Sheet undo : sheet.sheets(key)) {
+            List<String> named = undo.texts("work");
+            named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
+            Place at = placeOf(undo, "place", undo.text("place"));
+            undo.done();
+            if (at != null) {
+                undos.add(new Card.Undo(new LinkedHashSet<>(named), at));
+            }
+        }
+        return undos;
     }
 
     // A single amount or date is held against the card's limit without being told so.

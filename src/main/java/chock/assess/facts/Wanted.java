@@ -21,11 +21,12 @@ import java.util.Set;
  * @param point where
  * @param key point and aspect together
  * @param undoers work elsewhere that undoes it
+ * @param survives work above that leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
  * @param limit the limit in force there, or null when the check has none
  */
 public record Wanted(Required required, Card card, Card.Want want, String point, String key, List<Undoer> undoers,
-                     Set<String> disturbing, LimitFor limit) {
+                     List<Undoer> survives, Set<String> disturbing, LimitFor limit) {
 
     /** Work, by name (empty: any that disturbs), at a place. */
     public record Undoer(Set<String> works, String point) { }
@@ -37,6 +38,9 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
         boolean disturbs = disturbing.contains(work.what());
+        if (survives.stream().anyMatch(s -> s.works.contains(work.what()) && s.point.equals(work.point()))) {
+            return false;
+        }
         if (disturbs && Entry.covers(work.point(), point)) {
             return true;
         }
