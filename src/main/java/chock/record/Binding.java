@@ -40,7 +40,7 @@ final class Binding {
     }
 
     // The message of a constraint is used as it stands, so no expression language is wanted on the class path.
-    private static final Validator VALIDATOR = Validation.byDefaultProvider().configure()
+    private static final Validator VALIDATOR = Validation.byDefaultProvider().configure().ignoreXmlConfiguration()
             .messageInterpolator(new ParameterMessageInterpolator()).buildValidatorFactory().getValidator();
 
     private static final ObjectReader READER = reader();
