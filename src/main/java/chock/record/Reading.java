@@ -280,7 +280,7 @@ final class Reading {
         String units = kind == null ? "" : "Write a number and its unit: " + orList(Unit.symbolsOf(kind));
         boolean general = says.startsWith("write a number") || says.startsWith("the unit is missing");
         String advice = Character.toUpperCase(says.charAt(0)) + says.substring(1);
-        faults.add(path, Faults.quoted(text) + " is not an amount", units.isEmpty() ? advice : general ? units : advice + ". " + units);
+        faults.add(path, Faults.quoted(text) + " is not an amount", units.isEmpty() ? advice : general ? units : says.contains("not a unit") ? advice + ". " + units : advice);
     }
 
     static String article(String name) {

@@ -59,10 +59,6 @@ final class Uncertainty {
     }
 
     private Measured checked(String path, Measured reading, Quantity least, String source) {
-        if (reading.uncertainty().value().signum() <= 0) {
-            read.faults.add(path, "an uncertainty of zero", "Write what the instrument leaves open, or leave the ± out to take what " + source);
-            return null;
-        }
         if (less(reading.uncertainty(), least)) {
             read.faults.add(path, "± " + reading.uncertainty() + " is less than the " + least + " " + source,
                     "Write ± " + least + " or more, or leave the ± out");

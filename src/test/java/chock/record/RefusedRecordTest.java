@@ -26,7 +26,7 @@ class RefusedRecordTest {
     @MethodSource("names")
     void saysWhatIsApproved(String name) throws IOException {
         UnusableInput refusal = catchThrowableOfType(UnusableInput.class,
-                () -> new RecordReader().read(name + ".yaml", Files.readAllBytes(FOLDER.resolve(name + ".yaml")), Words.VOCABULARY, Words.AS_OF));
+                () -> RecordReader.read(name + ".yaml", Files.readAllBytes(FOLDER.resolve(name + ".yaml")), Words.VOCABULARY, Words.AS_OF));
         assertThat(refusal).as("%s is accepted", name).isNotNull();
         Path approved = FOLDER.resolve(name + ".txt");
         assertThat(approved).as("approve this: %s", refusal.getMessage()).exists();

@@ -72,6 +72,6 @@ final class Words {
     }
 
     static JobRecord read(byte[] bytes) {
-        return new RecordReader().read("record.yaml", bytes, VOCABULARY, AS_OF);
+        return RecordReader.read("record.yaml", bytes, VOCABULARY, AS_OF);
     }
 }
