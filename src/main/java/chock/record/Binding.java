@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
@@ -21,16 +22,28 @@ import jakarta.validation.Path;
 import jakarta.validation.Validation;
 import jakarta.validation.Validator;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 
 /** Puts what is written into its places ({@link Raw}) and says what has no place and what is not there. */
 final class Binding {
+    // The library greets on standard error when it is first used, which is for messages about the record.
+    private static final Logger LIBRARY = Logger.getLogger("org.hibernate.validator");
+
+    static {
+        LIBRARY.setLevel(Level.WARNING);
+    }
+
     // The message of a constraint is used as it stands, so no expression language is wanted on the class path.
-    private static final Validator VALIDATOR = Validation.byDefaultProvider().configure()
+    private static final Validator VALIDATOR = Validation.byDefaultProvider().configure().ignoreXmlConfiguration()
             .messageInterpolator(new ParameterMessageInterpolator()).buildValidatorFactory().getValidator();
+
+    private static final ObjectReader READER = reader();
 
     private final Faults faults;
     private final Map<String, Integer> lines;
@@ -44,7 +57,7 @@ final class Binding {
     Raw.Job bind(JsonNode written) {
         Raw.Job job;
         try {
-            job = mapper().treeToValue(written, Raw.Job.class);
+            job = READER.withAttribute(Faults.class, faults).readValue(written);
         } catch (JsonMappingException e) {
             faults.add(pathOf(e), "this cannot stand here", "Compare with the record that 'chock new record' prints");
             return null;
@@ -56,24 +69,24 @@ final class Binding {
         return job;
     }
 
-    private JsonMapper mapper() {
+    private static ObjectReader reader() {
         JsonMapper mapper = JsonMapper.builder().propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
                 .addHandler(new Misplaced()).build();
         for (LogicalType shape : List.of(LogicalType.POJO, LogicalType.Collection)) {
             mapper.coercionConfigFor(shape).setAcceptBlankAsEmpty(true).setCoercion(CoercionInputShape.EmptyString, CoercionAction.AsNull);
         }
-        return mapper;
+        return mapper.readerFor(Raw.Job.class);
     }
 
     /** What has a wrong shape or an unknown key, collected instead of thrown. */
-    private final class Misplaced extends DeserializationProblemHandler {
+    private static final class Misplaced extends DeserializationProblemHandler {
 
         @Override
         public boolean handleUnknownProperty(DeserializationContext context, JsonParser parser, JsonDeserializer<?> reader,
                                              Object place, String key) throws IOException {
             String path = path(parser.getParsingContext());
             List<String> known = reader.getKnownPropertyNames().stream().map(String::valueOf).sorted().toList();
-            faults.add(path, "the key " + Faults.quoted(key) + " is not known here", Choices.advice("Write", key, known));
+            faultsOf(context).add(path, "the key " + Faults.quoted(key) + " is not known here", Choices.advice("Write", key, known));
             parser.skipChildren();
             return true;
         }
@@ -81,26 +94,30 @@ final class Binding {
         @Override
         public Object handleUnexpectedToken(DeserializationContext context, JavaType wanted, JsonToken token,
                                             JsonParser parser, String message) throws IOException {
-            return misshapen(wanted.getRawClass(), token, parser);
+            return misshapen(faultsOf(context), wanted.getRawClass(), token, parser);
         }
 
         @Override
         public Object handleMissingInstantiator(DeserializationContext context, Class<?> wanted, ValueInstantiator maker,
                                                 JsonParser parser, String message) throws IOException {
-            return misshapen(wanted, parser.currentToken(), parser);
+            return misshapen(faultsOf(context), wanted, parser.currentToken(), parser);
         }
 
-        private Object misshapen(Class<?> wanted, JsonToken token, JsonParser parser) throws IOException {
+        private static Faults faultsOf(DeserializationContext context) {
+            return (Faults) context.getAttribute(Faults.class);
+        }
+
+        private static Object misshapen(Faults faults, Class<?> wanted, JsonToken token, JsonParser parser) throws IOException {
             // Once inside a list or a set of keys, the context is that of the inside.
             JsonStreamContext context = parser.getParsingContext();
             String path = path(token.isStructStart() ? context.getParent() : context);
             String found = token == JsonToken.START_ARRAY ? "a list stands here" : token == JsonToken.START_OBJECT ? "keys stand here" : "a single value stands here";
             if (wanted == String.class) {
-                faults.add(path, found, "Write one value");
+                faults.addIfNew(path, found, "Write one value");
             } else if (Collection.class.isAssignableFrom(wanted)) {
-                faults.add(path, found, "Write a list: items in [ ], or one to a line, each behind a dash");
+                faults.addIfNew(path, found, "Write a list: items in [ ], or one to a line, each behind a dash");
             } else {
-                faults.add(path, found, "Write keys and values: " + String.join(", ", keysOf(wanted)));
+                faults.addIfNew(path, found, "Write keys and values: " + String.join(", ", keysOf(wanted)));
             }
             parser.skipChildren();
             return null;
@@ -109,7 +126,7 @@ final class Binding {
 
     /** The keys of one part of a record, as they are written. */
     static List<String> keysOf(Class<?> part) {
-        return java.util.Arrays.stream(part.getRecordComponents()).map(c -> key(c.getName())).toList();
+        return Arrays.stream(part.getRecordComponents()).map(c -> key(c.getName())).toList();
     }
 
     private static String path(JsonStreamContext context) {

@@ -21,15 +21,21 @@ final class EntryReading {
     private final Reading read;
     private final Uncertainty uncertainty;
     private final Set<String> people;
+    private final Set<String> instrumentIds;
     private final Map<String, Instrument> instruments;
     private final Year built;
     private final Map<String, Integer> lines;
 
-    /** @param built the year the machine was built, or null when that is not known */
-    EntryReading(Reading read, Set<String> people, Map<String, Instrument> instruments, Year built, Map<String, Integer> lines) {
+    /**
+     * @param people ids of the people, or null when not all are known
+     * @param instrumentIds ids of the instruments, or null when not all are known
+     * @param built the year the machine was built, or null when that is not known
+     */
+    EntryReading(Reading read, Set<String> people, Set<String> instrumentIds, Map<String, Instrument> instruments, Year built, Map<String, Integer> lines) {
         this.read = read;
         this.uncertainty = new Uncertainty(read);
         this.people = people;
+        this.instrumentIds = instrumentIds;
         this.instruments = instruments;
         this.built = built;
         this.lines = lines;
@@ -96,7 +102,7 @@ final class EntryReading {
             if (wanted.contains(key) && !written) {
                 read.faults.addIfNew(path + "." + key, "this is missing", missing(key));
             } else if (written && !wanted.contains(key)) {
-                read.faults.addIfNew(path + "." + key, key + " does not go with " + deed.key(), "Leave it out; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and "));
+                read.faults.addIfNew(path + "." + key, "this does not go with " + deed.key(), "Leave it out; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and "));
             }
         }
     }
@@ -148,7 +154,7 @@ final class EntryReading {
     }
 
     private String instrument(String path, String text) {
-        return read.known(path, text, "one of the instruments of this record", instruments.keySet());
+        return read.known(path, text, "one of the instruments of this record", instrumentIds);
     }
 
     private static Entry with(Entry e, String point, String what, Value is, String with, String note) {
@@ -169,7 +175,10 @@ final class EntryReading {
     }
 
     private Value answer(String path, Vocabulary.Aspect aspect, String text) {
-        String word = read.known(path, text, "an answer to " + aspect.name(), new TreeSet<>(aspect.answers()));
+        // JSON files say true where a bench says yes.
+        String plain = text.equals("true") ? "yes" : text.equals("false") ? "no" : text;
+        String said = aspect.answers().contains(text) ? text : aspect.answers().contains(plain) ? plain : text;
+        String word = read.known(path, said, "an answer to " + aspect.name(), new TreeSet<>(aspect.answers()));
         return word == null ? null : new Value.Answer(word);
     }
 
@@ -178,7 +187,7 @@ final class EntryReading {
         try {
             written = Measured.parse(text);
         } catch (UnreadableQuantity e) {
-            read.unreadable(path, e);
+            read.unreadable(path, text, e, aspect.dimension());
             return null;
         }
         if (!read.ofKind(path, written.value(), aspect.dimension())) {

@@ -140,7 +140,7 @@ final class MachineReading {
             wrong(path + ".worked-by", name + " worked by " + Reading.spelled(workedBy), disc ? "Write hydraulic or cable" : "Write hydraulic, cable or rod");
         }
         if (discs != null && disc != discs > 0) {
-            wrong(path + ".discs", name + " with " + discs + " discs", disc ? "Write 1 or 2" : "Write 0");
+            wrong(path + ".discs", name + " with " + (discs == 1 ? "1 disc" : discs + " discs"), disc ? "Write 1 or 2" : "Write 0");
         }
         if (lining == Machine.Lining.NONE) {
             wrong(path + ".lining", name + " without friction material", "Write bonded, riveted or sintered");

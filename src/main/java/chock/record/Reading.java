@@ -218,9 +218,14 @@ final class Reading {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** A word that must be one of those known; {@code thing} says what of, such as {@code a kind of instrument}. */
+    /**
+     * A word that must be one of those known.
+     *
+     * @param thing what of, such as {@code a kind of instrument}
+     * @param all those known; null when that is not known itself, so that nothing can be said
+     */
     String known(String path, String text, String thing, Collection<String> all) {
-        if (settled(path, text)) {
+        if (settled(path, text) || all == null) {
             return null;
         }
         if (!all.contains(text)) {
@@ -246,11 +251,15 @@ final class Reading {
         if (settled(path, text)) {
             return null;
         }
+        if (text.matches("(?s).*(±|\\+/?-).*")) {
+            faults.add(path, "an uncertainty stands here", "Leave the ± out");
+            return null;
+        }
         try {
             Quantity amount = Quantity.parse(text);
             return ofKind(path, amount, kind) ? amount : null;
         } catch (UnreadableQuantity e) {
-            unreadable(path, e);
+            unreadable(path, text, e, kind);
             return null;
         }
     }
@@ -259,20 +268,22 @@ final class Reading {
         if (kind == null || amount.unit().dimension() == kind) {
             return true;
         }
-        faults.add(path, Faults.quoted(amount.toString()) + " is " + article(amount.unit().dimension()) + "; " + article(kind) + " is wanted",
+        faults.add(path, Faults.quoted(amount.toString()) + " is " + article(amount.unit().dimension().words()) + "; " + article(kind.words()) + " is wanted",
                 "Write it in " + orList(Unit.symbolsOf(kind)));
         return false;
     }
 
-    void unreadable(String path, UnreadableQuantity e) {
-        // The message reads: what was written, a colon, what to write.
-        String[] parts = e.getMessage().split("': ", 2);
-        String advice = parts[parts.length - 1];
-        faults.add(path, Faults.quoted(parts[0].substring(1)) + " is not an amount", Character.toUpperCase(advice.charAt(0)) + advice.substring(1));
+    /** @param kind the kind of unit wanted, or null for any */
+    void unreadable(String path, String text, UnreadableQuantity e, Unit.Dimension kind) {
+        // The message reads: what was written, in quotes, a colon, and what is wrong with it.
+        String says = e.getMessage().substring(e.getMessage().indexOf("': ") + 3);
+        String units = kind == null ? "" : "Write a number and its unit: " + orList(Unit.symbolsOf(kind));
+        boolean general = says.startsWith("write a number") || says.startsWith("the unit is missing");
+        String advice = Character.toUpperCase(says.charAt(0)) + says.substring(1);
+        faults.add(path, Faults.quoted(text) + " is not an amount", units.isEmpty() ? advice : general ? units : says.contains("not a unit") ? advice + ". " + units : advice);
     }
 
-    static String article(Unit.Dimension kind) {
-        String name = kind.words();
+    static String article(String name) {
         return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
     }
 

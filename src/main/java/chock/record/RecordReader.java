@@ -13,8 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Reads job records, YAML or JSON (JSON when the first sign is an opening brace). First the file as written, then every
@@ -49,14 +49,14 @@ public final class RecordReader {
         ZoneId zone = read.zone("zone", raw.zone());
         Machine machine = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
         List<Person> people = people(orNone(raw.people()), read);
-        Set<String> ids = people.stream().map(Person::id).filter(Objects::nonNull).collect(LinkedHashSet::new, Set::add, Set::addAll);
         Boolean onePerson = read.yesNo("one-person", raw.onePerson());
-        if (Boolean.TRUE.equals(onePerson) && ids.size() > 1) {
-            read.faults.add("one-person", "one person works alone, but " + ids.size() + " people stand in this record", "Write no");
+        if (Boolean.TRUE.equals(onePerson) && people.size() > 1) {
+            read.faults.add("one-person", "one person works alone, but " + people.size() + " people stand in this record", "Write no");
         }
-        MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, ids).maker(raw.maker());
+        Set<String> writers = known(raw.people(), Raw.Person::id);
+        MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, writers).maker(raw.maker());
         Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
-        List<Entry> entries = new EntryReading(read, ids, instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
+        List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
         List<Gate> seeks = gates(orNone(raw.seeks()), read);
         return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
                 machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries));
@@ -107,8 +107,8 @@ public final class RecordReader {
     private static Instrument instrument(String path, Raw.Instrument raw, Reading read) {
         String kind = read.known(path + ".kind", raw.kind(), "a kind of instrument this rule book knows", read.words.instruments().keySet());
         Quantity stated = "by-kind".equals(raw.uncertainty()) ? null : read.amount(path + ".uncertainty", raw.uncertainty(), null);
-        if (stated != null && kind != null) {
-            new Uncertainty(read).checkStated(path + ".uncertainty", stated, read.words.instruments().get(kind));
+        if (stated != null && kind != null && !new Uncertainty(read).isCredible(path + ".uncertainty", stated, read.words.instruments().get(kind))) {
+            stated = null;
         }
         LocalDate calibrated = read.pastDay(path + ".calibrated", raw.calibrated());
         LocalDate due = read.day(path + ".due", raw.due());
@@ -124,6 +124,18 @@ public final class RecordReader {
             read.faults.add(path, "the id " + Faults.quoted(id) + " is used twice", "Give each an id of its own");
         }
         return used;
+    }
+
+    /** The ids of a list, or null when one of them could not be read: then a stranger may be somebody after all. */
+    private static <T> Set<String> known(List<T> list, Function<T, String> id) {
+        Set<String> ids = new LinkedHashSet<>();
+        for (T one : orNone(list)) {
+            if (one == null || Reading.blank(id.apply(one))) {
+                return null;
+            }
+            ids.add(id.apply(one));
+        }
+        return list == null ? null : ids;
     }
 
     private static <T> List<T> orNone(List<T> list) {

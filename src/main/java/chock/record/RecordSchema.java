@@ -66,10 +66,10 @@ public final class RecordSchema {
         keys.set("frame-number", text("As stamped, or none."));
         keys.set("engine-number", text("As stamped, or none."));
         keys.set("kind", choice(Machine.Kind.class, "What the law calls it."));
-        keys.set("built", number("^\\d{4}$", "Year it was built."));
+        keys.set("built", whole(1885, 9999, "Year it was built."));
         keys.set("first-registered", pattern(DAY, "Day of first registration."));
         keys.set("top-speed", amount(Unit.Dimension.SPEED, "Top speed by the maker."));
-        keys.set("seats", number("^[1-9]$", "How many people it seats."));
+        keys.set("seats", whole(1, 9, "How many people it seats."));
         keys.set("engine", engine());
         keys.set("front-brake", brake());
         keys.set("rear-brake", brake());
@@ -77,7 +77,7 @@ public final class RecordSchema {
         keys.set("front-wheel", wheel());
         keys.set("rear-wheel", wheel());
         keys.set("drive", choice(Machine.Drive.class, "Final drive."));
-        keys.set("volts", number("^\\d{1,3}$", "Volts of the battery; 0 when it has none."));
+        keys.set("volts", whole(0, 200, "Volts of the battery; 0 when it has none."));
         return object(nodes.objectNode(), keys, List.of());
     }
 
@@ -85,7 +85,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("cycle", choice(Machine.Cycle.class, "How the engine works."));
         keys.set("displacement", amount(Unit.Dimension.VOLUME, "Swept volume of all cylinders; 0 cc when electric."));
-        keys.set("cylinders", number("^\\d{1,2}$", "How many; 0 when electric."));
+        keys.set("cylinders", whole(0, 12, "How many; 0 when electric."));
         keys.set("oiling", choice(Machine.Oiling.class, "How it is oiled."));
         keys.set("ignition", choice(Machine.Ignition.class, "How the spark is made."));
         keys.set("cooling", choice(Machine.Cooling.class, "How heat is carried off."));
@@ -96,7 +96,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("type", choice(Machine.BrakeType.class, "Kind of brake."));
         keys.set("worked-by", choice(Machine.WorkedBy.class, "How the control reaches it."));
-        keys.set("discs", number("^[0-2]$", "Number of discs; 0 for a drum or none."));
+        keys.set("discs", whole(0, 2, "Number of discs; 0 for a drum or none."));
         keys.set("lining", choice(Machine.Lining.class, "How the friction material is held."));
         keys.set("stop-lamp-switch", yesNo("Whether its control works a stop lamp."));
         return object(nodes.objectNode(), keys, List.of());
@@ -119,8 +119,8 @@ public final class RecordSchema {
         figure.set("is", pattern(AMOUNT, "The figure to be met within a tolerance."));
         figure.set("document", text("Title of the manual."));
         figure.set("page", text("Page or section."));
-        figure.set("by", pattern(ID, "Who read it."));
-        figure.set("seconded-by", pattern(ID, "Who read it as well."));
+        figure.set("by", number(ID, "Who read it."));
+        figure.set("seconded-by", number(ID, "Who read it as well."));
         figure.set("note", anyText());
         ObjectNode figureForm = object(nodes.objectNode(), figure, List.of("at", "at-least", "at-most", "is", "seconded-by", "note"));
         figureForm.set("oneOf", nodes.arrayNode().add(requires("is")).add(nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("at-least")).add(requires("at-most")))));
@@ -132,7 +132,7 @@ public final class RecordSchema {
 
     private ObjectNode person() {
         ObjectNode keys = nodes.objectNode();
-        keys.set("id", pattern(ID, "Short id used in entries."));
+        keys.set("id", number(ID, "Short id used in entries."));
         keys.set("name", text("Full name."));
         keys.set("role", oneOf(List.of("technician", "inspector", "lead"), "Role."));
         keys.set("note", anyText());
@@ -141,7 +141,7 @@ public final class RecordSchema {
 
     private ObjectNode instrument() {
         ObjectNode keys = nodes.objectNode();
-        keys.set("id", pattern(ID, "Short id used in entries."));
+        keys.set("id", number(ID, "Short id used in entries."));
         keys.set("kind", oneOf(new TreeSet<>(words.instruments().keySet()), "Kind of instrument."));
         keys.set("uncertainty", pattern("^by-kind$|" + AMOUNT, "Its expanded uncertainty (k = 2), or by-kind."));
         keys.set("calibrated", pattern(DAY, "Day of its last calibration."));
@@ -152,10 +152,10 @@ public final class RecordSchema {
 
     private ObjectNode entry() {
         ObjectNode keys = nodes.objectNode();
-        keys.set("id", pattern(ID, "Its own id."));
+        keys.set("id", number(ID, "Its own id."));
         keys.set("at", pattern(MOMENT, "Day, or day and time, in the workshop's time."));
-        keys.set("by", pattern(ID, "Who writes it."));
-        keys.set("corrects", pattern(ID, "The earlier entry it replaces."));
+        keys.set("by", number(ID, "Who writes it."));
+        keys.set("corrects", number(ID, "The earlier entry it replaces."));
         keys.set("reason", text("Why it corrects."));
         keys.set("point", oneOf(words.points(), "The place on the machine."));
         Collection<String> aspects = new TreeSet<>(words.aspects().keySet());
@@ -166,8 +166,8 @@ public final class RecordSchema {
         keys.set("assumed", oneOf(aspects, "Taken for granted."));
         keys.set("done", oneOf(new TreeSet<>(words.works().keySet()), "Work on a part."));
         keys.set("is", text("What was found."));
-        keys.set("with", pattern(ID, "The instrument it was read from."));
-        keys.set("instrument", pattern(ID, "An instrument found out of tolerance."));
+        keys.set("with", number(ID, "The instrument it was read from."));
+        keys.set("instrument", number(ID, "An instrument found out of tolerance."));
         keys.set("found-out", text("How it was found out of tolerance."));
         keys.set("inspected", oneOf(List.of("passed", "refused"), "Result of a licensed inspection."));
         keys.set("licence", text("Number of the inspector's licence."));
@@ -215,7 +215,7 @@ public final class RecordSchema {
     private ObjectNode answeredBy(Vocabulary.Aspect aspect) {
         ObjectNode is = switch (aspect.form()) {
             case AMOUNT -> amount(aspect.dimension(), "An amount, with ± and its uncertainty where it is measured.");
-            case ANSWER -> oneOf(new TreeSet<>(aspect.answers()), "What was found.");
+            case ANSWER -> answers(aspect);
             case DAYS -> number(MARKED_DAY, "A day, month or year as marked.");
             case CODE -> text("As marked.");
         };
@@ -289,10 +289,29 @@ public final class RecordSchema {
         return nodes.objectNode().put("description", says).put("type", "string").put("pattern", pattern);
     }
 
-    /** A number as digits, quoted or not. */
+    /** Each answer, and what an editor may make of it when it stands there without quotes. */
+    private ObjectNode answers(Vocabulary.Aspect aspect) {
+        ObjectNode node = oneOf(new TreeSet<>(aspect.answers()), "What was found.");
+        ArrayNode all = (ArrayNode) node.get("enum");
+        for (String answer : new TreeSet<>(aspect.answers())) {
+            if (answer.equals("yes") || answer.equals("no")) {
+                all.add(answer.equals("yes"));
+            } else if (answer.matches("\\d{1,9}(\\.\\d{1,9})?")) {
+                all.add(new java.math.BigDecimal(answer));
+            }
+        }
+        return node;
+    }
+
+    /** A number or an id, which may be all digits, quoted or not. */
     private ObjectNode number(String pattern, String says) {
         ObjectNode node = nodes.objectNode().put("description", says).put("pattern", pattern);
         return node.set("type", nodes.arrayNode().add("string").add("integer"));
+    }
+
+    /** A whole number, quoted or not; quoted, only its digits are looked at. */
+    private ObjectNode whole(int least, int most, String says) {
+        return number("^\\d{1," + String.valueOf(most).length() + "}$", says).put("minimum", least).put("maximum", most);
     }
 
     private ObjectNode amount(Unit.Dimension kind, String says) {

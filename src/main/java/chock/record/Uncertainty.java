@@ -26,18 +26,18 @@ final class Uncertainty {
      */
     Measured of(String path, Measured reading, Instrument instrument) {
         Unit.Dimension dimension = reading.value().unit().dimension();
-        Vocabulary.InstrumentKind kind = read.words.instruments().get(instrument.kind());
-        if (kind == null) {
+        if (instrument.kind() == null) {
             return null;
         }
+        Vocabulary.InstrumentKind kind = read.words.instruments().get(instrument.kind());
         Quantity table = kind.leastUncertainty().get(dimension);
         if (table == null) {
-            read.faults.add(path, Faults.quoted(instrument.id()) + " (" + instrument.kind() + ") cannot measure " + Reading.article(dimension),
-                    "Name the instrument it was read from; a " + instrument.kind() + " measures " + measures(kind));
+            read.faults.add(path, Faults.quoted(instrument.id()) + " (" + instrument.kind() + ") cannot measure " + Reading.article(dimension.words()),
+                    "Name the instrument it was read from; " + Reading.article(kind.name()) + " measures " + measures(kind));
             return null;
         }
         Quantity least = forReading(table, reading.value());
-        String source = "the table gives a " + instrument.kind();
+        String source = "the table gives " + Reading.article(kind.name());
         Quantity stated = statedFor(instrument, kind, reading.value());
         if (stated != null && !less(stated, least)) {
             least = stated;
@@ -59,10 +59,6 @@ final class Uncertainty {
     }
 
     private Measured checked(String path, Measured reading, Quantity least, String source) {
-        if (reading.uncertainty().value().signum() <= 0) {
-            read.faults.add(path, "an uncertainty of zero", "Write what the instrument leaves open, or leave the ± out to take what " + source);
-            return null;
-        }
         if (less(reading.uncertainty(), least)) {
             read.faults.add(path, "± " + reading.uncertainty() + " is less than the " + least + " " + source,
                     "Write ± " + least + " or more, or leave the ± out");
@@ -71,19 +67,20 @@ final class Uncertainty {
         return reading;
     }
 
-    /** What an instrument states is refused when it is zero or less than the table gives for its kind. */
-    void checkStated(String path, Quantity stated, Vocabulary.InstrumentKind kind) {
+    /** False, with the reason among the faults, when an instrument states zero or less than the table gives for its kind. */
+    boolean isCredible(String path, Quantity stated, Vocabulary.InstrumentKind kind) {
         Unit.Dimension dimension = stated.unit().dimension();
         boolean percentage = dimension == Unit.Dimension.RATIO;
         Quantity table = kind.leastUncertainty().get(dimension);
         if (table == null && !percentage) {
-            read.faults.add(path, Faults.quoted(stated.toString()) + " is " + Reading.article(dimension) + ", which a " + kind.name() + " cannot measure",
+            read.faults.add(path, Faults.quoted(stated.toString()) + " is " + Reading.article(dimension.words()) + ", which " + Reading.article(kind.name()) + " cannot measure",
                     "Write it in what it measures (" + measures(kind) + ") or as a percentage of the reading");
         } else if (stated.value().signum() <= 0) {
             read.faults.add(path, "an uncertainty of " + stated, "Write what its certificate states (k = 2), or by-kind");
         } else if (table != null && table.unit().dimension() == dimension && less(stated, table)) {
-            read.faults.add(path, "± " + stated + " is less than the " + table + " the table gives a " + kind.name(), "Write ± " + table + " or more, or by-kind");
+            read.faults.add(path, "± " + stated + " is less than the " + table + " the table gives " + Reading.article(kind.name()), "Write ± " + table + " or more, or by-kind");
         }
+        return !read.faults.at(path);
     }
 
     /** The instrument's own U for this reading, or null when it states none for this kind of unit. */

@@ -34,6 +34,8 @@ final class Written {
     /** Most single values in one file, so that a crowded one cannot fill the memory. */
     static final int MOST_VALUES = 100_000;
 
+    private static final String EMPTY = "the file is empty";
+    private static final String START = "Begin with 'chock: job-record/1'; 'chock new record' prints a record to fill in";
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final Pattern NO_NUMBER = Pattern.compile("[-+]?(\\.nan|nan|\\.inf|inf|infinity)", Pattern.CASE_INSENSITIVE);
 
@@ -78,14 +80,17 @@ final class Written {
         String text = text(bytes);
         String start = text.stripLeading();
         if (start.isEmpty()) {
-            throw giveUp(0, "", "the file is empty", "Write a job record; 'chock new record' prints one to fill in");
+            throw giveUp(0, "", EMPTY, START);
         }
         boolean json = start.charAt(0) == '{';
         parser = json ? json(text) : yaml(text);
         try {
-            JsonNode root = next() == null ? NODES.nullNode() : value("", 1);
+            if (next() == null) {
+                throw giveUp(0, "", EMPTY, START);
+            }
+            JsonNode root = value("", 1);
             if (!root.isObject()) {
-                throw giveUp(0, "", "the file is not a job record", "Begin with 'chock: job-record/1'; 'chock new record' prints one to fill in");
+                throw giveUp(0, "", "the file is not a job record", START);
             }
             if (next() != null) {
                 throw giveUp(lineNow(), "", "a second document begins here", "One file holds one record: end the file above this line");
@@ -167,15 +172,15 @@ final class Written {
 
     /** Anchors, aliases and tags make a file mean something other than what the eye reads, so they are refused. */
     private void refuseReferences(String path) throws IOException {
-        if (!(parser instanceof YAMLParser yaml)) {
+        if (!(parser instanceof YAMLParser yaml) || faults.at(path)) {
             return;
         }
         if (yaml.isCurrentAlias()) {
-            faults.addIfNew(path, "an alias (*) stands here", "Write the value itself out in full");
+            faults.add(path, "an alias (*) stands here", "Write the value itself out in full");
         } else if (yaml.getObjectId() != null) {
-            faults.addIfNew(path, "an anchor (&) stands here", "Leave it out; quote the value if it begins with &");
+            faults.add(path, "an anchor (&) stands here", "Leave it out; quote the value if it begins with &");
         } else if (yaml.getTypeId() != null) {
-            faults.addIfNew(path, "a tag (!) stands here", "Leave it out; quote the value if it begins with !");
+            faults.add(path, "a tag (!) stands here", "Leave it out; quote the value if it begins with !");
         }
     }
 
@@ -192,9 +197,8 @@ final class Written {
         if (bytes.length > MOST_BYTES) {
             throw giveUp(0, "", "the file is " + bytes.length + " bytes; at most 5 MB (" + MOST_BYTES + " bytes) are read", "A record is of one machine; keep pictures and papers beside it");
         }
-        String utf16 = "the file is in UTF-16";
         if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE) || everySecondIsZero(bytes)) {
-            throw giveUp(0, "", utf16, "Save it as UTF-8");
+            throw giveUp(0, "", "the file is in UTF-16", "Save it as UTF-8");
         }
         int from = startsWith(bytes, 0xEF, 0xBB, 0xBF) ? 3 : 0;
         for (int i = from; i < bytes.length; i++) {

@@ -1,0 +1,90 @@
+package chock.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RecordSchemaTest {
+    private final ObjectNode written = RecordSchema.schema(Words.VOCABULARY);
+    private final Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(written);
+
+    private List<Error> errors(String yaml) throws IOException {
+        return schema.validate(new YAMLMapper().readTree(yaml));
+    }
+
+    @Test
+    void goodRecordFits() throws IOException {
+        assertThat(errors(Words.good())).isEmpty();
+        JsonNode json = new ObjectMapper().readTree(Words.bytes("good.json"));
+        assertThat(schema.validate(json)).isEmpty();
+    }
+
+    @Test
+    void schemaIsItselfASchema() {
+        Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        assertThat(meta.validate(written)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "volts: 6|volts: six", "volts: 6|vlots: 6", "kind: motorcycle|kind: motorbike", "territory: GB|territory: Great Britain",
+        "seeks: [road-test, hand-over]|seeks: []", "seeks: [road-test, hand-over]|seeks: road-test", "engine-number: none|engine-number:", "built: 1974|built: 74",
+        "top-speed: 120 km/h|top-speed: 120", "at-least: 4.5 mm, |'' ", "at-least: 4.5 mm|at-least: 4.5 mm, is: 5 mm", "for: tyres.pressure|for: tyres.presure",
+        "point: front-brake/control|point: front-brake/lever", "tried: feel|tried: fell", "is: firm|is: fine", "is: 2023-05|is: May 2023", "is: 3.1 mm ± 0.2 mm|is: three",
+        ", with: cal-1|'' ", "done: bled|done: bleed", "done: bled|'done: bled, is: good'", "seen: condition|'seen: condition, done: bled'", "seen: condition, |'' ",
+        "'corrects: e3, '|''", "inspected: refused|inspected: failed", "'licence: L-2231, '|''", "instrument: meter-1|point: front-wheel", "'is: sound}'|'is: sound, with: cal-1}'"})
+    void whatTheReaderRefusesUnderlines(String good, String bad) throws IOException {
+        String text = Words.good().replaceFirst(Pattern.quote(good), Matcher.quoteReplacement(bad.isBlank() ? "" : bad));
+        assertThat(text).isNotEqualTo(Words.good());
+        assertThat(catchThrowable(() -> Words.read(text))).isInstanceOf(UnusableInput.class);
+        assertThat(errors(text)).isNotEmpty();
+    }
+
+    /** The reader decides; an editor must never underline what it accepts. These are shapes it accepts. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"frame-number: TB25-10382|frame-number: 10382", "one-person: no|one-person: false", "volts: 6|volts: '6'", "is: 24 psi|is: 24psi",
+        "is: 3.1 mm ± 0.2 mm|is: 1/8 in ± 1/64 in", "is: 3.1 mm ± 0.2 mm|is: 3.1 ± 0.2 mm", "is: 3.1 mm ± 0.2 mm|is: 1 1/4 in +/- 0.2 mm", "is: yes|is: true", "id: cal-1|id: 0", "uncertainty: by-kind|uncertainty: 0.1 mm"})
+    void whatTheReaderAcceptsFits(String one, String other) throws IOException {
+        String text = Words.good().replaceFirst(Pattern.quote(one), other);
+        if (one.equals("id: cal-1")) {
+            text = text.replace("with: cal-1", "with: 0");
+        }
+        assertThat(text).isNotEqualTo(Words.good());
+        assertThat(Words.read(text)).isNotNull();
+        assertThat(errors(text)).isEmpty();
+    }
+
+    @Test
+    void everyKeyOfTheReaderIsThere() {
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Job.class))).isEqualTo(keys(written));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Machine.class))).isEqualTo(keys(written.at("/properties/machine")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Figure.class))).isEqualTo(keys(written.at("/properties/maker/properties/figures/items")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Person.class))).isEqualTo(keys(written.at("/properties/people/items")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Instrument.class))).isEqualTo(keys(written.at("/properties/instruments/items")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Entry.class))).isEqualTo(keys(written.at("/properties/entries/items")));
+    }
+
+    private static Set<String> keys(JsonNode form) {
+        Set<String> keys = new HashSet<>();
+        form.get("properties").fieldNames().forEachRemaining(keys::add);
+        return keys;
+    }
+}
