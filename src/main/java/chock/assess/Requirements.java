@@ -11,7 +11,6 @@ import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
 import java.time.LocalDate;
-import java.time.Period;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -65,11 +64,6 @@ public final class Requirements {
     public LimitFor limitFor(Required required) {
         String id = required.limit() == null ? card(required).limit() : required.limit();
         return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
-    }
-
-    /** The calendar period of a limit of age that decides nothing by itself, such as the age from which a note is due. */
-    public Period age(String limit) {
-        return Judge.period(book.limitsNamed(limit).get(0).value());
     }
 
     /** True when the local code sets this limit for other dates of first registration and not for this machine's. */

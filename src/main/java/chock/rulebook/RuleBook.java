@@ -189,7 +189,8 @@ public final class RuleBook {
         Candidate decides = candidates.get(0);
         for (Candidate next : candidates.subList(1, candidates.size())) {
             Bounds both = all.and(next.bounds);
-            if (!both.equals(all)) {
+            boolean weightier = next.source.kind() == Source.Kind.LAW && decides.source.kind() != Source.Kind.LAW && next.bounds.equals(all);
+            if (!both.equals(all) || weightier) {
                 decides = next;
             }
             all = both;

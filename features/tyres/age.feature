@@ -1,0 +1,266 @@
+# A code is week and year; week 1 is the first full week from a Sunday (49 CFR 574.5, read in a copy):
+# 4716 is the week from 2016-11-20, 4720 from 2020-11-22, 4621 from 2021-11-14, and 4826 begins on 2026-11-29.
+# There is no week 54, and 2016 had no week 53. Ten, six and five years are common practice.
+Feature: The age of a tyre
+
+  @tyres.age
+  Rule: No tyre is ten years old
+    Scenario: made last year
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.age is met
+
+    Scenario Outline: the day before, the day itself and the day after
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is <day>
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age is <state> at front-wheel/tyre
+      Examples:
+        | day        | code | state |
+        | 2026-11-19 | 4716 | met   |
+        | 2026-11-20 | 4716 | fault |
+        | 2026-11-21 | 4716 | fault |
+
+    Scenario Outline: three digits are older than any limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age is fault at front-wheel/tyre
+      And it says "over 25 years old"
+      Examples:
+        | code |
+        | 031  |
+        | 209  |
+        | 529  |
+
+    Scenario Outline: no code that can be read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age is missing at front-wheel/tyre
+      Examples:
+        | code      |
+        | none      |
+        | illegible |
+        | 5420      |
+        | 5316      |
+        | 4826      |
+        | 12345     |
+
+    Scenario: nobody read a code
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.age is missing
+
+    Scenario: told by the seller
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told date-code 1025
+      Then tyres.age is missing at front-wheel/tyre
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And front-wheel/tyre was replaced
+      Then tyres.age is stale at front-wheel/tyre
+
+    Scenario: the new tyre read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1016
+      And front-wheel/tyre was replaced
+      And front-wheel/tyre seen date-code 1025
+      Then tyres.age is met at front-wheel/tyre
+
+    Scenario: over five years old is a note, not a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-11-22
+      And front-wheel/tyre seen date-code 4621
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.age is met
+      And it notes "older than 5 y"
+
+  @tyres.age-hand-over
+  Rule: A tyre goes to a new owner only while it passes on its date
+    Scenario: made last year
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.age-hand-over is met
+
+    Scenario Outline: the day before, the day itself and the day after
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is <day>
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age-hand-over is <state> at front-wheel/tyre
+      Examples:
+        | day        | code | state |
+        | 2026-11-21 | 4720 | met   |
+        | 2026-11-22 | 4720 | met   |
+        | 2026-11-23 | 4720 | fault |
+
+    Scenario Outline: three digits are older than any limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age-hand-over is fault at front-wheel/tyre
+      And it says "over 25 years old"
+      Examples:
+        | code |
+        | 031  |
+
+    Scenario Outline: no code that can be read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code <code>
+      Then tyres.age-hand-over is missing at front-wheel/tyre
+      Examples:
+        | code      |
+        | none      |
+        | illegible |
+
+    Scenario: nobody read a code
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.age-hand-over is missing
+
+    Scenario: an examination does not carry an aged tyre to a new owner
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And front-wheel/casing seen examination sound
+      Then tyres.age-hand-over is fault at front-wheel/tyre
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And front-wheel/tyre was replaced
+      Then tyres.age-hand-over is stale at front-wheel/tyre
+
+  @tyres.aged-examination
+  Rule: An aged tyre goes on the road only when it was examined
+    Scenario: young tyres pass on their date
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.aged-examination is met
+
+    Scenario Outline: the day before, the day itself and the day after, not examined
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is <day>
+      And front-wheel/tyre seen date-code 4720
+      Then tyres.aged-examination is <state> at front-wheel/tyre
+      Examples:
+        | day        | state   |
+        | 2026-11-21 | met     |
+        | 2026-11-22 | met     |
+        | 2026-11-23 | missing |
+
+    Scenario: an aged tyre examined inside and out
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination sound 11 months ago
+      Then tyres.aged-examination is met
+      And it says "examined inside and out"
+      And it notes "keeps the speed down"
+
+    Scenario: an aged tyre examined too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination sound 13 months ago
+      Then tyres.aged-examination is missing at front-wheel/tyre
+
+    Scenario: an aged tyre examined and not sound
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination separating
+      Then tyres.aged-examination is fault at front-wheel/tyre
+
+    Scenario Outline: an examination does not stand in for the code
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code <code>
+      And front-wheel/casing seen examination sound
+      Then tyres.aged-examination is missing at front-wheel/tyre
+      Examples:
+        | code      |
+        | none      |
+        | illegible |
+
+    Scenario: no code and nobody examined it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.aged-examination is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And front-wheel/casing seen examination sound
+      And front-wheel/tyre was replaced
+      Then tyres.aged-examination is stale at front-wheel/tyre
+
+  @tyres.casing
+  Rule: The casing of an aged tyre is sound inside and out
+    Scenario: young tyres need no examination
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.casing is not applicable
+
+    Scenario: both aged tyres examined
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1118
+      And front-wheel/casing seen examination sound
+      And rear-wheel/casing seen examination sound
+      Then tyres.casing is met
+
+    Scenario Outline: what the examination shows
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination <answer>
+      Then tyres.casing is fault at front-wheel/tyre
+      Examples:
+        | answer             |
+        | cracked            |
+        | separating         |
+        | cord-showing       |
+        | repaired-unsoundly |
+
+    Scenario: an aged tyre nobody examined
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.casing is missing at front-wheel/tyre
+
+    Scenario: a tyre of unknown age nobody examined
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.casing is missing
+
+    Scenario: told that it was examined
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing told examination sound
+      Then tyres.casing is missing at front-wheel/tyre
+
+    Scenario: examined too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination sound 13 months ago
+      Then tyres.casing is stale at front-wheel/tyre
+
+    Scenario: put back on its rim after the examination
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre was removed
+      And front-wheel/casing seen examination sound
+      And front-wheel/tyre was refitted
+      And front-wheel/tyre seen date-code 1018
+      Then tyres.casing is met at front-wheel/tyre
+
+    Scenario Outline: work after the examination
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination sound
+      And <point> was <work>
+      Then tyres.casing is stale at front-wheel/tyre
+      Examples:
+        | point            | work     |
+        | front-wheel/tyre | repaired |
+        | machine          | damaged  |

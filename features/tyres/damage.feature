@@ -1,0 +1,210 @@
+# 25 mm: Construction and Use Regulations 1986 reg 27 (read in a copy).
+Feature: Damage to a tyre
+
+  @tyres.cracks
+  Rule: Tread and side walls are free of cracks
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none
+      And rear-wheel/tyre seen cracks none
+      Then tyres.cracks is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks <answer>
+      Then tyres.cracks is fault at front-wheel/tyre
+      Examples:
+        | answer       |
+        | in-side-wall |
+        | in-tread     |
+        | at-bead      |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none
+      Then tyres.cracks is met at front-wheel/tyre
+      And tyres.cracks is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none
+      And front-wheel/tyre was replaced
+      Then tyres.cracks is stale at front-wheel/tyre
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none
+      And machine was damaged
+      Then tyres.cracks is stale at front-wheel/tyre
+
+    Scenario: told that there are none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told cracks none
+      Then tyres.cracks is missing at front-wheel/tyre
+
+    Scenario: looked at too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none 13 months ago
+      Then tyres.cracks is stale at front-wheel/tyre
+
+  @tyres.bulge
+  Rule: No tyre bulges or comes apart
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none
+      And rear-wheel/tyre seen bulge none
+      Then tyres.bulge is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge <answer>
+      Then tyres.bulge is fault at front-wheel/tyre
+      Examples:
+        | answer     |
+        | bulge      |
+        | lump       |
+        | separation |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none
+      Then tyres.bulge is met at front-wheel/tyre
+      And tyres.bulge is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none
+      And front-wheel/tyre was replaced
+      Then tyres.bulge is stale at front-wheel/tyre
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none
+      And machine was damaged
+      Then tyres.bulge is stale at front-wheel/tyre
+
+    Scenario: looked at too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none 13 months ago
+      Then tyres.bulge is stale at front-wheel/tyre
+
+  @tyres.cord
+  Rule: No ply or cord is laid bare
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered
+      And rear-wheel/tyre seen cord covered
+      Then tyres.cord is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord <answer>
+      Then tyres.cord is fault at front-wheel/tyre
+      Examples:
+        | answer               |
+        | showing-through-wear |
+        | showing-in-a-cut     |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered
+      Then tyres.cord is met at front-wheel/tyre
+      And tyres.cord is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered
+      And front-wheel/tyre was replaced
+      Then tyres.cord is stale at front-wheel/tyre
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered
+      And machine was damaged
+      Then tyres.cord is stale at front-wheel/tyre
+
+    Scenario: looked at too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered 13 months ago
+      Then tyres.cord is stale at front-wheel/tyre
+
+  @tyres.cut
+  Rule: No cut is too long
+    Scenario: no cuts
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 0 mm ± 1 mm
+      And rear-wheel/tyre measured cut-length 0 mm ± 1 mm
+      Then tyres.cut is met
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length <length>
+      Then tyres.cut is <state> at front-wheel/tyre
+      Examples:
+        | length       | state |
+        | 23 mm ± 1 mm | met   |
+        | 24 mm ± 1 mm | doubt |
+        | 25 mm ± 1 mm | doubt |
+        | 26 mm ± 1 mm | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.cut is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 0 mm ± 1 mm
+      And front-wheel/tyre was replaced
+      Then tyres.cut is stale at front-wheel/tyre
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 0 mm ± 1 mm
+      And rear-wheel/tyre measured cut-length 0 mm ± 1 mm
+      And machine was damaged
+      Then tyres.cut is stale
+
+    Scenario: measured too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 0 mm ± 1 mm 13 months ago
+      Then tyres.cut is stale at front-wheel/tyre
+
+  @tyres.repair
+  Rule: A repair is sound and only in the tread
+    Scenario Outline: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair <answer>
+      And rear-wheel/tyre seen repair <answer>
+      Then tyres.repair is met
+      Examples:
+        | answer         |
+        | none           |
+        | sound-in-tread |
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair <answer>
+      Then tyres.repair is fault at front-wheel/tyre
+      Examples:
+        | answer            |
+        | in-side-wall      |
+        | plug-from-outside |
+        | unsound           |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair none
+      Then tyres.repair is met at front-wheel/tyre
+      And tyres.repair is missing
+
+    Scenario: repaired since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair none
+      And front-wheel/tyre was repaired
+      Then tyres.repair is stale at front-wheel/tyre
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair none
+      And front-wheel/tyre was replaced
+      Then tyres.repair is stale at front-wheel/tyre

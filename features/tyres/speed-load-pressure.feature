@@ -1,0 +1,251 @@
+# Load index 54 is 212 kg and 61 is 257 kg; L 120, S 180, U 200, H 210, V 240 km/h (UN R75, read in copies that agree).
+# 74 mph = 119.1 km/h and 75 mph = 120.7 km/h. 468 lb = 212.3 kg. 30 psi less and more ten per cent (common practice) is 27 to 33 psi.
+# Gas law at fixed volume, gauge plus 14.696 psi: 30 psi at 20 °C is (30 + 14.696) x 273.15 / 293.15 - 14.696 = 26.95 psi at 0 °C.
+Feature: Speed, load and pressure of a tyre
+
+  @tyres.speed-symbol
+  Rule: Every tyre is made for the machine's top speed
+    Scenario: fast enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 120 km/h
+      And front-wheel/tyre seen service-description 54H
+      And rear-wheel/tyre seen service-description 54H
+      Then tyres.speed-symbol is met
+
+    Scenario Outline: on both sides of the top speed
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is <speed>
+      And front-wheel/tyre seen service-description <marking>
+      Then tyres.speed-symbol is <state> at front-wheel/tyre
+      Examples:
+        | marking | speed    | state |
+        | 65S     | 179 km/h | met   |
+        | 65S     | 180 km/h | met   |
+        | 65S     | 181 km/h | fault |
+        | 54H     | 205 km/h | met   |
+        | 54U     | 205 km/h | fault |
+        | 47L     | 74 mph   | met   |
+        | 47L     | 75 mph   | fault |
+
+    Scenario Outline: no marking that can be read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description <marking>
+      Then tyres.speed-symbol is missing at front-wheel/tyre
+      Examples:
+        | marking   |
+        | none      |
+        | illegible |
+        | 65        |
+        | 65Z       |
+        | 151S      |
+
+    Scenario: nobody read it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.speed-symbol is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 65S
+      And front-wheel/tyre was replaced
+      Then tyres.speed-symbol is stale at front-wheel/tyre
+
+  @tyres.load-index
+  Rule: Every tyre carries the load on its wheel
+    Scenario: enough at both wheels
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And rear-wheel/tyre seen service-description 61V
+      And rear-wheel measured wheel-load 240 kg ± 2 kg
+      Then tyres.load-index is met
+
+    Scenario Outline: on both sides of the load it carries
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description <marking>
+      And front-wheel measured wheel-load <load>
+      Then tyres.load-index is <state> at front-wheel/tyre
+      Examples:
+        | marking | load          | state |
+        | 54H     | 209 kg ± 2 kg | met   |
+        | 54H     | 210 kg ± 2 kg | doubt |
+        | 54H     | 212 kg ± 2 kg | doubt |
+        | 54H     | 213 kg ± 2 kg | fault |
+        | 61V     | 254 kg ± 2 kg | met   |
+        | 61V     | 257 kg ± 2 kg | doubt |
+        | 61V     | 258 kg ± 2 kg | fault |
+        | 54H     | 450 lb ± 5 lb | met   |
+        | 54H     | 468 lb ± 5 lb | fault |
+
+    Scenario Outline: no marking that can be read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description <marking>
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      Then tyres.load-index is missing at front-wheel/tyre
+      Examples:
+        | marking   |
+        | none      |
+        | illegible |
+        | H         |
+        | 151S      |
+
+    Scenario: nobody weighed it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 65S
+      And rear-wheel/tyre seen service-description 65S
+      Then tyres.load-index is missing
+
+    Scenario: nobody read the tyre
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      Then tyres.load-index is missing at front-wheel/tyre
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 65S
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And front-wheel/tyre was replaced
+      Then tyres.load-index is stale at front-wheel/tyre
+
+  @tyres.pressure
+  Rule: Every tyre is at the maker's pressure today
+    Scenario: at the figure on both wheels
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure is met
+
+    Scenario Outline: on both sides of the window
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure <pressure>
+      Then tyres.pressure is <state> at front-wheel/tyre
+      Examples:
+        | pressure           | state |
+        | 26.9 psi ± 1.5 psi | fault |
+        | 27 psi ± 1.5 psi   | doubt |
+        | 28.5 psi ± 1.5 psi | doubt |
+        | 28.6 psi ± 1.5 psi | met   |
+        | 31.4 psi ± 1.5 psi | met   |
+        | 31.5 psi ± 1.5 psi | doubt |
+        | 33 psi ± 1.5 psi   | doubt |
+        | 33.1 psi ± 1.5 psi | fault |
+
+    Scenario: each wheel has its own figure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 24 psi at front-wheel/tyre
+      And the maker says tyres.pressure is 36 psi at rear-wheel/tyre
+      And front-wheel/tyre measured pressure 24 psi ± 1.5 psi
+      And rear-wheel/tyre measured pressure 24 psi ± 1.5 psi
+      Then tyres.pressure is met at front-wheel/tyre
+      And tyres.pressure is fault at rear-wheel/tyre
+
+    Scenario: no figure of the maker
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      Then tyres.pressure is missing
+
+    Scenario: measured yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi 1 day ago
+      Then tyres.pressure is stale at front-wheel/tyre
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And <point> was <work>
+      Then tyres.pressure is stale at front-wheel/tyre
+      Examples:
+        | point                  | work     |
+        | front-wheel/tyre       | inflated |
+        | front-wheel/tyre       | replaced |
+        | front-wheel/tyre/valve | replaced |
+        | front-wheel/tube       | replaced |
+
+    Scenario: soft, inflated and measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 20 psi ± 1.5 psi
+      And front-wheel/tyre was inflated
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure is met at front-wheel/tyre
+
+  @tyres.pressure-outside
+  Rule: The pressure is right at the temperature outside
+    Scenario: as warm outside as inside
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      Then tyres.pressure-outside is met
+
+    Scenario Outline: set at 20 °C in the workshop
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure <pressure>
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature <outside>
+      Then tyres.pressure-outside is <state> at front-wheel/tyre
+      Examples:
+        | pressure         | outside      | state |
+        | 30 psi ± 1.5 psi | 10 °C ± 1 °C | doubt |
+        | 30 psi ± 1.5 psi | 12 °C ± 1 °C | met   |
+        | 30 psi ± 1.5 psi | 0 °C ± 1 °C  | fault |
+        | 32 psi ± 1.5 psi | 0 °C ± 1 °C  | met   |
+        | 34 psi ± 1.5 psi | 0 °C ± 1 °C  | met   |
+        | 35 psi ± 1.5 psi | 0 °C ± 1 °C  | doubt |
+        | 36 psi ± 1.5 psi | 0 °C ± 1 °C  | doubt |
+        | 37 psi ± 1.5 psi | 0 °C ± 1 °C  | fault |
+        | 31 psi ± 1.5 psi | 35 °C ± 1 °C | fault |
+
+    Scenario: right inside, soft on a freezing road
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 29 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature -5 °C ± 1 °C
+      Then tyres.pressure is met at front-wheel/tyre
+      And tyres.pressure-outside is fault at front-wheel/tyre
+
+    Scenario: a temperature no air has
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 200 °C ± 1 °C
+      Then tyres.pressure-outside is missing at front-wheel/tyre
+
+    Scenario: nobody read the temperature outside
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      Then tyres.pressure-outside is missing
+
+    Scenario: the temperature of yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C 1 day ago
+      Then tyres.pressure-outside is stale at front-wheel/tyre
+
+    Scenario: inflated since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      And front-wheel/tyre was inflated
+      Then tyres.pressure-outside is stale at front-wheel/tyre

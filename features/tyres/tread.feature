@@ -1,0 +1,193 @@
+# 0.8 mm: FMVSS 119 S6.4 (read). 1.0 mm: Construction and Use Regulations 1986 reg 27 (read in a copy).
+# 2/32 in = 1.5875 mm: 19VAC30-70-400 item 5 (read in a copy). Maryland sets 1/32 in = 0.79375 mm, less than the wear bar
+# (COMAR 11.14.03.05 A, read). 1.6 mm and 1.0 mm for mopeds: StVZO § 36 (read in a copy).
+Feature: The tread of a tyre
+
+  @tyres.tread-depth
+  Rule: There is enough tread at the shallowest point
+    Scenario: deep enough all round
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is met
+
+    Scenario Outline: Great Britain
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "Construction and Use"
+      Examples:
+        | depth           | state |
+        | 0.9 mm ± 0.2 mm | fault |
+        | 1.0 mm ± 0.2 mm | doubt |
+        | 1.2 mm ± 0.2 mm | doubt |
+        | 1.3 mm ± 0.2 mm | met   |
+
+    Scenario Outline: the wear bar where the local line is lower
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-MD
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "FMVSS 119"
+      Examples:
+        | depth           | state |
+        | 0.7 mm ± 0.2 mm | fault |
+        | 0.8 mm ± 0.2 mm | doubt |
+        | 1.0 mm ± 0.2 mm | doubt |
+        | 1.1 mm ± 0.2 mm | met   |
+
+    Scenario Outline: Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "19VAC30-70-400"
+      Examples:
+        | depth              | state |
+        | 1.5 mm ± 0.2 mm    | fault |
+        | 2/32 in ± 0.008 in | doubt |
+        | 1.7 mm ± 0.2 mm    | doubt |
+        | 1.8 mm ± 0.2 mm    | met   |
+
+    Scenario Outline: Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is DE
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "StVZO"
+      Examples:
+        | depth           | state |
+        | 1.5 mm ± 0.2 mm | fault |
+        | 1.6 mm ± 0.2 mm | doubt |
+        | 1.8 mm ± 0.2 mm | doubt |
+        | 1.9 mm ± 0.2 mm | met   |
+
+    Scenario Outline: the wear bar where the Union sets no number
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is FR
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "FMVSS 119"
+      Examples:
+        | depth           | state |
+        | 0.7 mm ± 0.2 mm | fault |
+        | 0.8 mm ± 0.2 mm | doubt |
+        | 1.1 mm ± 0.2 mm | met   |
+
+    Scenario Outline: a moped in Great Britain needs no more than the wear bar
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a moped
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "FMVSS 119"
+      Examples:
+        | depth           | state |
+        | 0.7 mm ± 0.2 mm | fault |
+        | 0.8 mm ± 0.2 mm | doubt |
+        | 1.0 mm ± 0.2 mm | doubt |
+        | 1.1 mm ± 0.2 mm | met   |
+
+    Scenario Outline: a moped in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a moped
+      And the territory is DE
+      And front-wheel/tyre measured tread-depth <depth>
+      Then tyres.tread-depth is <state> at front-wheel/tyre
+      And the limit came from "StVZO"
+      Examples:
+        | depth           | state |
+        | 0.9 mm ± 0.2 mm | fault |
+        | 1.0 mm ± 0.2 mm | doubt |
+        | 1.2 mm ± 0.2 mm | doubt |
+        | 1.3 mm ± 0.2 mm | met   |
+
+    Scenario: a moped where the local code was not searched for mopeds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a moped
+      And the territory is US-VA
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is missing
+
+    Scenario: a territory without a local code
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is JP
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is missing
+      And it says "no local code"
+
+    Scenario: the maker asks for more
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.tread-depth at least 2.0 mm
+      And front-wheel/tyre measured tread-depth 1.9 mm ± 0.2 mm
+      Then tyres.tread-depth is fault at front-wheel/tyre
+      And the limit came from "maker"
+
+    Scenario: a smaller figure of the maker loosens nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.tread-depth at least 0.5 mm
+      And front-wheel/tyre measured tread-depth 0.9 mm ± 0.2 mm
+      Then tyres.tread-depth is fault at front-wheel/tyre
+
+    Scenario: the manual was not searched
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And no word from the maker on tyres.tread-depth
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.tread-depth is missing
+
+    Scenario: looked at and not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-depth 3 mm
+      Then tyres.tread-depth is missing at front-wheel/tyre
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And front-wheel/tyre was replaced
+      Then tyres.tread-depth is stale at front-wheel/tyre
+
+    Scenario: measured too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm 13 months ago
+      Then tyres.tread-depth is stale at front-wheel/tyre
+
+  @tyres.tread-pattern
+  Rule: The tread pattern is plain to see all over
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern visible
+      And rear-wheel/tyre seen tread-pattern visible
+      Then tyres.tread-pattern is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern <answer>
+      Then tyres.tread-pattern is fault at front-wheel/tyre
+      Examples:
+        | answer    |
+        | worn-away |
+        | recut     |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern visible
+      Then tyres.tread-pattern is met at front-wheel/tyre
+      And tyres.tread-pattern is missing
+
+    Scenario: another tyre fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern visible
+      And front-wheel/tyre was replaced
+      Then tyres.tread-pattern is stale at front-wheel/tyre
+
+    Scenario: looked at too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern visible 13 months ago
+      Then tyres.tread-pattern is stale at front-wheel/tyre

@@ -1,0 +1,460 @@
+# 4 mm steel, 2 mm alloy: MOT inspection manual for motorcycles 5.2.2 (read); 3 mm up and down is from memory.
+# 1 in = 25.4 mm: COMAR 11.14.03.02 C rejects what exceeds it (read).
+Feature: Wheels
+
+  @tyres.balance
+  Rule: Every wheel is in balance
+    Scenario Outline: both wheels tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance even
+      And rear-wheel tried balance even
+      And front-wheel seen balance-weights <weights>
+      And rear-wheel seen balance-weights <weights>
+      Then tyres.balance is met
+      Examples:
+        | weights     |
+        | secure      |
+        | none-needed |
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance <balance>
+      And front-wheel seen balance-weights <weights>
+      Then tyres.balance is fault at front-wheel
+      Examples:
+        | balance    | weights |
+        | heavy-spot | secure  |
+        | even       | loose   |
+        | even       | missing |
+
+    Scenario: looked at and not tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel seen balance even
+      And front-wheel seen balance-weights secure
+      Then tyres.balance is missing at front-wheel
+
+    Scenario: nobody tried it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.balance is missing
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance even
+      And front-wheel seen balance-weights secure
+      And <point> was <work>
+      Then tyres.balance is stale at front-wheel
+      Examples:
+        | point                       | work     |
+        | front-wheel/tyre            | replaced |
+        | front-wheel/tube            | replaced |
+        | front-wheel/rim-tape        | replaced |
+        | front-wheel/spokes          | adjusted |
+        | front-wheel/spokes          | replaced |
+        | front-wheel/balance-weights | removed  |
+
+  @tyres.rim-runout-lateral
+  Rule: Every rim runs true from side to side
+    Scenario: true at both wheels
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
+      And rear-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is met
+
+    Scenario Outline: steel rims
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-lateral <runout>
+      Then tyres.rim-runout-lateral is <state> at front-wheel/rim
+      Examples:
+        | runout          | state |
+        | 3.8 mm ± 0.1 mm | met   |
+        | 3.9 mm ± 0.1 mm | doubt |
+        | 4.0 mm ± 0.1 mm | doubt |
+        | 4.1 mm ± 0.1 mm | fault |
+
+    Scenario Outline: alloy rims
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have alloy rims
+      And front-wheel/rim measured runout-lateral <runout>
+      Then tyres.rim-runout-lateral is <state> at front-wheel/rim
+      Examples:
+        | runout          | state |
+        | 1.8 mm ± 0.1 mm | met   |
+        | 1.9 mm ± 0.1 mm | doubt |
+        | 2.0 mm ± 0.1 mm | doubt |
+        | 2.1 mm ± 0.1 mm | fault |
+
+    Scenario Outline: cast wheels
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels are cast
+      And front-wheel/rim measured runout-lateral <runout>
+      Then tyres.rim-runout-lateral is <state> at front-wheel/rim
+      Examples:
+        | runout          | state |
+        | 1.8 mm ± 0.1 mm | met   |
+        | 1.9 mm ± 0.1 mm | doubt |
+        | 2.0 mm ± 0.1 mm | doubt |
+        | 2.1 mm ± 0.1 mm | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.rim-runout-lateral is missing
+
+    Scenario: the wheel out by its spindle and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
+      And front-wheel/spindle was removed
+      And front-wheel/spindle was refitted
+      Then tyres.rim-runout-lateral is met at front-wheel/rim
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
+      And <point> was <work>
+      Then tyres.rim-runout-lateral is stale at front-wheel/rim
+      Examples:
+        | point                | work      |
+        | front-wheel/spokes   | adjusted  |
+        | front-wheel/spokes   | tightened |
+        | front-wheel/spokes   | replaced  |
+        | front-wheel/bearings | replaced  |
+        | front-wheel/tyre     | replaced  |
+        | front-wheel/rim      | damaged   |
+        | machine              | damaged   |
+
+    Scenario: the maker asks for less
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.rim-runout-lateral-steel at most 2 mm
+      And front-wheel/rim measured runout-lateral 2.1 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is fault at front-wheel/rim
+      And the limit came from "maker"
+
+  @tyres.rim-runout-radial
+  Rule: Every rim runs round
+    Scenario: true at both wheels
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
+      And rear-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-radial is met
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-radial <runout>
+      Then tyres.rim-runout-radial is <state> at front-wheel/rim
+      Examples:
+        | runout          | state |
+        | 2.8 mm ± 0.1 mm | met   |
+        | 2.9 mm ± 0.1 mm | doubt |
+        | 3.0 mm ± 0.1 mm | doubt |
+        | 3.1 mm ± 0.1 mm | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.rim-runout-radial is missing
+
+    Scenario: the wheel out by its spindle and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
+      And front-wheel/spindle was removed
+      And front-wheel/spindle was refitted
+      Then tyres.rim-runout-radial is met at front-wheel/rim
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
+      And <point> was <work>
+      Then tyres.rim-runout-radial is stale at front-wheel/rim
+      Examples:
+        | point                | work      |
+        | front-wheel/spokes   | adjusted  |
+        | front-wheel/spokes   | tightened |
+        | front-wheel/spokes   | replaced  |
+        | front-wheel/bearings | replaced  |
+        | front-wheel/tyre     | replaced  |
+        | front-wheel/rim      | damaged   |
+        | machine              | damaged   |
+
+  @tyres.rim-condition
+  Rule: Every rim is free of dents, cracks and eating rust
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound
+      And rear-wheel/rim seen rim-condition sound
+      Then tyres.rim-condition is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition <answer>
+      Then tyres.rim-condition is fault at front-wheel/rim
+      Examples:
+        | answer   |
+        | dented   |
+        | cracked  |
+        | corroded |
+        | rewelded |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound
+      Then tyres.rim-condition is met at front-wheel/rim
+      And tyres.rim-condition is missing
+
+    Scenario: another rim fitted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound
+      And front-wheel/rim was replaced
+      Then tyres.rim-condition is stale at front-wheel/rim
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound
+      And machine was damaged
+      Then tyres.rim-condition is stale at front-wheel/rim
+
+    Scenario: looked at too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound 13 months ago
+      Then tyres.rim-condition is stale at front-wheel/rim
+
+  @tyres.spokes
+  Rule: Every spoke is there, straight and tight
+    Scenario: both wheels tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And rear-wheel/spokes tried ring even
+      Then tyres.spokes is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring <answer>
+      Then tyres.spokes is fault at front-wheel/spokes
+      Examples:
+        | answer  |
+        | loose   |
+        | broken  |
+        | bent    |
+        | missing |
+
+    Scenario: nobody tried the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      Then tyres.spokes is met at front-wheel/spokes
+      And tyres.spokes is missing
+
+    Scenario: adjusted since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And front-wheel/spokes was adjusted
+      Then tyres.spokes is stale at front-wheel/spokes
+
+    Scenario: ridden since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And machine was ridden
+      Then tyres.spokes is stale at front-wheel/spokes
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And machine was damaged
+      Then tyres.spokes is stale at front-wheel/spokes
+
+    Scenario: looked at and not tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes seen ring even
+      Then tyres.spokes is missing at front-wheel/spokes
+
+    Scenario: tried too long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even 13 months ago
+      Then tyres.spokes is stale at front-wheel/spokes
+
+    Scenario: cast wheels have none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels are cast
+      Then tyres.spokes is not applicable
+
+  @tyres.bearing-play
+  Rule: Every wheel turns smoothly and without play
+    Scenario: both wheels tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock no-play
+      And rear-wheel/bearings tried wheel-rock no-play
+      And front-wheel/bearings tried wheel-turn smooth
+      And rear-wheel/bearings tried wheel-turn smooth
+      Then tyres.bearing-play is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock <rock>
+      And front-wheel/bearings tried wheel-turn <turn>
+      Then tyres.bearing-play is fault at front-wheel/bearings
+      Examples:
+        | rock    | turn   |
+        | play    | smooth |
+        | no-play | rough  |
+        | no-play | tight  |
+
+    Scenario: rocked and not turned
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock no-play
+      And rear-wheel/bearings tried wheel-rock no-play
+      Then tyres.bearing-play is missing
+
+    Scenario: nobody tried it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.bearing-play is missing
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock no-play
+      And front-wheel/bearings tried wheel-turn smooth
+      And <point> was <work>
+      Then tyres.bearing-play is stale at front-wheel/bearings
+      Examples:
+        | point                | work     |
+        | front-wheel/bearings | replaced |
+        | front-wheel/spindle  | removed  |
+        | front-wheel          | removed  |
+        | machine              | damaged  |
+
+  @tyres.spindle-torque
+  Rule: Every spindle is torqued after the wheel went in
+    Scenario: both wheels in and torqued
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle was removed
+      And front-wheel/spindle was refitted
+      And front-wheel/spindle was torqued
+      And rear-wheel/spindle was torqued
+      Then tyres.spindle-torque is met
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle was torqued
+      And <point> was <work>
+      Then tyres.spindle-torque is stale at front-wheel/spindle
+      Examples:
+        | point                | work     |
+        | front-wheel/spindle  | removed  |
+        | front-wheel/spindle  | adjusted |
+        | front-wheel          | removed  |
+        | front-wheel          | refitted |
+        | front-wheel/bearings | replaced |
+        | machine              | ridden   |
+        | machine              | damaged  |
+
+    Scenario: torqued before the wheel went in is not torqued
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle was torqued
+      And front-wheel/spindle was refitted
+      Then tyres.spindle-torque is stale at front-wheel/spindle
+
+    Scenario: nobody torqued it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.spindle-torque is missing
+
+    Scenario: tightened by feel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle was tightened
+      Then tyres.spindle-torque is missing at front-wheel/spindle
+
+  @tyres.spindle-lock
+  Rule: Every spindle nut is locked
+    Scenario: both wheels looked at
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And rear-wheel/spindle seen lock fitted
+      Then tyres.spindle-lock is met
+
+    Scenario Outline: what is found at the front wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock <answer>
+      Then tyres.spindle-lock is fault at front-wheel/spindle
+      Examples:
+        | answer      |
+        | missing     |
+        | ineffective |
+        | used-before |
+
+    Scenario: nobody looked at the rear wheel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      Then tyres.spindle-lock is met at front-wheel/spindle
+      And tyres.spindle-lock is missing
+
+    Scenario: torqued since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And front-wheel/spindle was torqued
+      Then tyres.spindle-lock is stale at front-wheel/spindle
+
+    Scenario: the spindle came out since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And front-wheel/spindle was removed
+      Then tyres.spindle-lock is stale at front-wheel/spindle
+
+    Scenario: the wheel came out since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And front-wheel was removed
+      Then tyres.spindle-lock is stale at front-wheel/spindle
+
+    Scenario: the machine fell since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And machine was damaged
+      Then tyres.spindle-lock is stale at front-wheel/spindle
+
+  @tyres.alignment
+  Rule: The rear wheel follows the front wheel
+    Scenario: in line
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/alignment measured wheel-offset 2 mm ± 1 mm
+      Then tyres.alignment is met
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      And machine/alignment measured wheel-offset <offset>
+      Then tyres.alignment is <state>
+      Examples:
+        | territory | offset         | state |
+        | GB        | 24 mm ± 1 mm   | met   |
+        | GB        | 1 in ± 0.04 in | doubt |
+        | GB        | 26 mm ± 1 mm   | fault |
+        | US-MD     | 24 mm ± 1 mm   | met   |
+        | US-MD     | 1 in ± 0.04 in | doubt |
+        | US-MD     | 26 mm ± 1 mm   | fault |
+
+    Scenario: a frame offset by design
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.alignment at most 8 mm
+      And machine/alignment measured wheel-offset 10 mm ± 1 mm
+      Then tyres.alignment is fault
+      And the limit came from "maker"
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then tyres.alignment is missing
+
+    Scenario Outline: work since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/alignment measured wheel-offset 2 mm ± 1 mm
+      And <point> was <work>
+      Then tyres.alignment is stale
+      Examples:
+        | point               | work     |
+        | front-wheel/spindle | removed  |
+        | rear-wheel/spindle  | adjusted |
+        | rear-wheel          | removed  |
+        | rear-wheel          | adjusted |
+        | machine             | damaged  |
+
+    Scenario: a tyre changed on its rim leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/alignment measured wheel-offset 2 mm ± 1 mm
+      And rear-wheel/tyre was replaced
+      Then tyres.alignment is met
