@@ -125,6 +125,7 @@ Feature: Disc, drum and cam
         | front-brake/disc     | removed  |
         | front-brake          | refitted |
         | front-wheel/bearings | replaced |
+        | front-wheel/bearings | repaired |
 
     Scenario: taking the wheel out does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
