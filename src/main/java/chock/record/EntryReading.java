@@ -147,7 +147,7 @@ final class EntryReading {
     /** For the advice on a misspelt aspect: something that can be measured where it says measured. */
     private Set<String> aspectsFor(Entry plain) {
         Map<String, Vocabulary.Aspect> all = read.words.aspects();
-        if (plain.deed() != Deed.MEASURED || all.containsKey(plain.what())) {
+        if (plain.deed() != Deed.MEASURED || plain.what() == null || all.containsKey(plain.what())) {
             return all.keySet();
         }
         return all.values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).collect(Collectors.toCollection(TreeSet::new));
