@@ -1,12 +1,14 @@
 package chock.assess.facts;
 
 import chock.assess.State;
+import chock.figure.BadFigureInput;
 import chock.quantity.Measured;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
  * What a rule of a check works out from several pieces of evidence.
@@ -23,6 +25,18 @@ public record Derived(Required required, Measured value, LocalDate made, State s
     /** An amount to be held against the limit. */
     public static Derived of(Required required, Measured value, Current... from) {
         return new Derived(required, value, null, null, null, List.of(from));
+    }
+
+    /**
+     * An amount from a computation. What the computation refuses (a mass of nothing, a temperature no thermometer shows)
+     * is no evidence, and the refusal says why.
+     */
+    public static Derived worked(Required required, Supplier<Measured> computation, Current... from) {
+        try {
+            return of(required, computation.get(), from);
+        } catch (BadFigureInput refused) {
+            return missing(required, refused.getMessage(), from);
+        }
     }
 
     /** A day of manufacture, to be held against a limit of age. */

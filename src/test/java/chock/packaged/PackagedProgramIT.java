@@ -1,0 +1,97 @@
+package chock.packaged;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The program as it is handed out: the jar, its libraries and the launcher. */
+class PackagedProgramIT {
+    private record Ended(int status, String out, String err) { }
+
+    private static Ended run(List<String> command) throws IOException, InterruptedException {
+        Path out = Files.createTempFile("chock", ".out");
+        Path err = Files.createTempFile("chock", ".err");
+        try {
+            ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+            builder.environment().remove("JAVA_HOME");
+            Process process = builder.start();
+            process.getOutputStream().close();
+            assertThat(process.waitFor(120, TimeUnit.SECONDS)).as("ended in time").isTrue();
+            return new Ended(process.exitValue(), Files.readString(out), Files.readString(err));
+        } finally {
+            Files.delete(out);
+            Files.delete(err);
+        }
+    }
+
+    private static String java() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
+    private static Ended chock(String... args) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(java(), "-jar", "target/chock.jar"));
+        command.addAll(List.of(args));
+        return run(command);
+    }
+
+    @Test
+    void theJarHoldsEveryRuleOfTheFolder() throws IOException, InterruptedException {
+        long written;
+        try (Stream<Path> files = Files.walk(Path.of("rules"))) {
+            written = files.filter(f -> f.toString().endsWith(".drl")).flatMap(PackagedProgramIT::lines).filter(l -> l.startsWith("rule \"")).count();
+        }
+        assertThat(written).isGreaterThan(50);
+        Path probe = Files.createTempFile("Count", ".java");
+        Files.writeString(probe, "public class Count { public static void main(String[] a) { System.out.println(chock.rulebook.RuleBook.shipped()"
+                + ".rules().getKiePackages().stream().mapToInt(p -> p.getRules().size()).sum()); } }", StandardCharsets.UTF_8);
+        Ended counted = run(List.of(java(), "-cp", "target/chock.jar" + File.pathSeparator + "target/lib/*", probe.toString()));
+        Files.delete(probe);
+        assertThat(counted.out().strip()).as(counted.err()).isEqualTo(Long.toString(written));
+    }
+
+    private static Stream<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file).stream();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void theLauncherReleasesAndBlocksWithTheStatusesPromised() throws IOException, InterruptedException {
+        assertThat(run(List.of("target/chock", "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-released.yaml")).status()).isZero();
+        assertThat(run(List.of("target/chock", "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-faults.yaml")).status()).isEqualTo(1);
+        Ended wrong = run(List.of("target/chock", "assess", "no-such-record.yaml"));
+        assertThat(wrong.status()).isEqualTo(2);
+        assertThat(wrong.err()).isEqualTo("no-such-record.yaml: there is no such file\n");
+        assertThat(run(List.of("target/chock", "asess")).status()).isEqualTo(2);
+    }
+
+    @Test
+    void theJarRunsByItselfAndSaysTheSameEveryTime() throws IOException, InterruptedException {
+        Ended first = chock("assess", "--as-of", "2026-11-25T12:00", "--format", "json", "docs/examples/lark-too-close.yaml");
+        Ended second = chock("assess", "--as-of", "2026-11-25T12:00", "--format", "json", "docs/examples/lark-too-close.yaml");
+        assertThat(first.status()).isEqualTo(1);
+        assertThat(first.err()).isEmpty();
+        assertThat(second.out()).isEqualTo(first.out());
+    }
+
+    @Test
+    void noStackTraceReachesTheUser() throws IOException, InterruptedException {
+        for (List<String> args : List.of(List.of("assess", "pom.xml"), List.of("assess", "target/chock.jar"), List.of("assess", "docs"), List.of("figure", "tyre-date", "code=99"),
+                List.of("rules", "no.such"), List.of("assess", "--gate", "moon", "docs/examples/lark-gaps.yaml"))) {
+            Ended ended = chock(args.toArray(String[]::new));
+            assertThat(ended.status()).as(args.toString()).isEqualTo(2);
+            assertThat(ended.err()).as(args.toString()).isNotBlank().doesNotContain("\tat ").doesNotContain("Exception");
+        }
+    }
+}
