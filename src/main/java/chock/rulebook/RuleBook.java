@@ -175,13 +175,20 @@ public final class RuleBook {
         }
     }
 
+    // A manual that gives one end of a range says nothing of the other: there our own end stays.
     private static Bounds makersBounds(Limit base, MakerFigure figure) {
-        if (figure.nominal() != null) {
-            BigDecimal share = base.sense() == Limit.Sense.WITHIN ? base.value().value().movePointLeft(2) : BigDecimal.ZERO;
-            Quantity nominal = figure.nominal();
-            return new Bounds(nominal.times(BigDecimal.ONE.subtract(share)), true, nominal.times(BigDecimal.ONE.add(share)), true);
+        if (base.sense() == Limit.Sense.WITHIN && figure.nominal() != null) {
+            BigDecimal share = base.value().value().movePointLeft(2);
+            return new Bounds(figure.nominal().times(BigDecimal.ONE.subtract(share)), true, figure.nominal().times(BigDecimal.ONE.add(share)), true);
         }
-        return new Bounds(figure.atLeast(), true, figure.atMost(), true);
+        Quantity low = figure.nominal() != null ? figure.nominal() : figure.atLeast();
+        Quantity high = figure.nominal() != null ? figure.nominal() : figure.atMost();
+        return switch (base.sense()) {
+            case AT_LEAST -> low == null ? base.bounds().and(new Bounds(null, false, high, true)) : new Bounds(low, true, figure.atMost(), true);
+            case AT_MOST -> high == null ? base.bounds().and(new Bounds(low, true, null, false)) : new Bounds(figure.atLeast(), true, high, true);
+            case BETWEEN -> new Bounds(low == null ? base.value() : low, true, high == null ? base.upper() : high, true);
+            case WITHIN, MAKER_ONLY -> new Bounds(low, true, high, true);
+        };
     }
 
     private static Applied strictest(String id, Limit.Sense sense, List<Candidate> candidates, List<String> others) {

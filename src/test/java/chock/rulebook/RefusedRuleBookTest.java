@@ -1,0 +1,128 @@
+package chock.rulebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import chock.record.UnusableInput;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A rule book that is not sound does not load, and says where and why. */
+class RefusedRuleBookTest {
+    private static final String LIMIT = """
+            - id: record.licensed-inspection
+              of: friction material
+              sense: at-least
+              value: 1.5 mm
+              at-limit: passes
+              resolution: 0.1 mm
+              from: 2000-01-01
+              source: {kind: practice}
+              maker: replaces
+              local: no
+              reviewed: 2026-11-25
+            """;
+    private static final String CARD = """
+            - id: record.licensed-inspection
+              question: Is there enough?
+              applies: every pad
+              gates: [road-test]
+              critical: yes
+              place: "{end}-brake/pad"
+              wants:
+                - {measured: thickness, unit: mm}
+              limit: record.licensed-inspection
+              holds: 12 months
+              undone-by: []
+              remedy: Fit new ones and measure again.
+            """;
+
+    // The compiled rules are the shipped ones; the one card here borrows an id they know.
+    private static RuleBook load(String limits, String cards, String code) {
+        SortedMap<String, String> files = new TreeMap<>();
+        files.put("book.yaml", "version: test\n");
+        files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
+        files.put("x/limits.yaml", limits);
+        files.put("x/checks.yaml", cards);
+        if (code != null) {
+            files.put("codes/GB.yaml", code);
+        }
+        return new RuleBookLoader().load(files, RuleBook.shipped().rules());
+    }
+
+    @Test
+    void aSoundBookLoads() {
+        assertThat(load(LIMIT, CARD, null).cards()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            value: 1.5 mm                | value: 1.5 furlong          | rules/x/limits.yaml:4: [0].value: '1.5 furlong': 'furlong' is not a unit this program knows
+            value: 1.5 mm                | value: 1.5                  | the unit is missing
+            sense: at-least              | sense: about                | rules/x/limits.yaml:3: [0].sense: 'about': write one of at-least, at-most, between, within, maker-only
+            at-limit: passes             | at-limit: maybe             | Write passes or fails
+            resolution: 0.1 mm           | resolution: 0.1 V           | 0.1 V is of another kind than 1.5 mm
+            from: 2000-01-01             | from: 1.1.2000              | '1.1.2000' is not a date. Write it as 2026-11-25.
+            source: {kind: practice}     | source: {kind: law}         | [0].source.document: the key is missing. Add document:
+            source: {kind: practice}     | colour: red                 | unknown key 'colour'
+            maker: replaces              | maker: perhaps              | 'perhaps': write one of replaces, needed, none
+            local: no                    | local: never                | 'never': write yes or no
+            reviewed: 2026-11-25         | value: 2 mm                 | the key stands twice
+            sense: at-least              | sense: within               | Write maker: needed.
+            of: friction material        | of:                         | a text is wanted here
+            """)
+    void aWrongLimitIsRefused(String right, String wrong, String message) {
+        assertThat(LIMIT).contains(right);
+        assertThatThrownBy(() -> load(LIMIT.replace(right, wrong), CARD, null)).isInstanceOf(UnusableInput.class).hasMessageContaining(message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            gates: [road-test]                    | gates: [moon-shot]                    | 'moon-shot' is not a gate
+            gates: [road-test]                    | gates: []                             | a check belongs to at least one gate
+            holds: 12 months                      | holds: a while                        | write 'until undone', 'same day', '30 days', '12 months' or '2 years'
+            {measured: thickness, unit: mm}       | {measured: thickness}                 | an amount needs a unit
+            {measured: thickness, unit: mm}       | {told: thickness, form: code}         | hearsay never closes a safety-critical check
+            {measured: thickness, unit: mm}       | {seen: state, good: [sound]}          | answers need a good and a bad side
+            {measured: thickness, unit: mm}       | {done: polished}                      | 'polished' is not a known work
+            {measured: thickness, unit: mm}       | {unit: mm}                            | says no kind of evidence
+            limit: record.licensed-inspection     | limit: no.such                        | its limit 'no.such' is not in limits.yaml
+            "{end}-brake/pad"                     | "{corner}-brake/pad"                  | '{corner}' is not a known word for a place
+            id: record.licensed-inspection        | id: no.rule                           | no rule says when this check applies
+            undone-by: []                         | undone-by: [{work: [sung], place: machine}] | 'sung' is not a known work
+            remedy: Fit new ones and measure again. | cure: none                          | the key is missing. Add remedy:
+            """)
+    void aWrongCardIsRefused(String right, String wrong, String message) {
+        assertThat(CARD).contains(right);
+        assertThatThrownBy(() -> load(LIMIT, CARD.replaceFirst(java.util.regex.Pattern.quote(right), java.util.regex.Matcher.quoteReplacement(wrong)), null))
+                .isInstanceOf(UnusableInput.class).hasMessageContaining(message);
+    }
+
+    @Test
+    void everythingWrongIsReportedAtOnce() {
+        assertThatThrownBy(() -> load(LIMIT.replace("1.5 mm", "1.5"), CARD.replace("12 months", "ever"), "code: GB\nname: Great Britain\nlimits: []\nsets-none: []\nmood: bad\n"))
+                .isInstanceOfSatisfying(UnusableInput.class, e -> assertThat(e.faults()).hasSizeGreaterThanOrEqualTo(3));
+    }
+
+    @Test
+    void aCodeThatSpeaksOfAnUnknownLimitIsRefused() {
+        assertThatThrownBy(() -> load(LIMIT, CARD, "code: GB\nname: Great Britain\nlimits: []\nsets-none:\n  - {id: no.such, source: {kind: practice}}\n"))
+                .hasMessageContaining("no check uses a limit 'no.such'");
+    }
+
+    @Test
+    void twoOfOneIdAreRefusedNamingBothPlaces() {
+        assertThatThrownBy(() -> load(LIMIT + LIMIT, CARD, null)).hasMessageContaining("stands twice from 2000-01-01 (also rules/x/limits.yaml:1)");
+        assertThatThrownBy(() -> load(LIMIT, CARD + CARD, null)).hasMessageContaining("stands twice (also rules/x/checks.yaml:1)");
+    }
+
+    @Test
+    void whatIsNotYamlAndWhatHasNoUseIsRefused() {
+        assertThatThrownBy(() -> load("- id: [", CARD, null)).hasMessageContaining("rules/x/limits.yaml:1: not readable as YAML");
+        assertThatThrownBy(() -> load("", CARD, null)).hasMessageContaining("the file is empty");
+        assertThatThrownBy(() -> load("id: x", CARD, null)).hasMessageContaining("a list is wanted here");
+    }
+}
