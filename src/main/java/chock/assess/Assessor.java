@@ -3,8 +3,10 @@ package chock.assess;
 import chock.assess.facts.AsOf;
 import chock.assess.facts.BrakeFact;
 import chock.assess.facts.Correction;
+import chock.assess.facts.CylinderFact;
 import chock.assess.facts.DiscFact;
 import chock.assess.facts.EngineFact;
+import chock.assess.facts.EquipmentFact;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.FoundOut;
 import chock.assess.facts.Inspection;
@@ -87,8 +89,15 @@ public final class Assessor {
     private static List<Object> partsOf(JobRecord record) {
         Machine m = record.machine();
         List<Object> parts = new ArrayList<>();
-        parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed()));
+        parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed(),
+                m.history() == Machine.History.KNOWN));
         parts.add(new EngineFact(m.engine().cycle(), m.engine().displacement(), m.engine().cylinders(), m.engine().oiling(), m.engine().ignition(), m.engine().cooling()));
+        Machine.Equipment e = m.equipment();
+        parts.add(new EquipmentFact(e.starter(), e.carburettors(), e.fuelTap(), e.clutch(), e.frontSpringing(), e.rearSpringing(), e.lamps(), e.indicators(),
+                e.horn(), e.mirrors(), e.stands(), e.speedometer()));
+        for (int number = 1; number <= m.engine().cylinders(); number++) {
+            parts.add(new CylinderFact(number, "engine/cylinder-" + number));
+        }
         for (Machine.End end : m.ends()) {
             String brake = end.name() + "-brake";
             parts.add(new BrakeFact(end.name(), end.brake().type(), end.brake().workedBy(), end.brake().discs(), end.brake().lining(), end.brake().stopLampSwitch(), brake));

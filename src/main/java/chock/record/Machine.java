@@ -11,7 +11,8 @@ import java.util.List;
  */
 public record Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
                       LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake,
-                      Brake rearBrake, boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts) {
+                      Brake rearBrake, boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts,
+                      Equipment equipment, History history) {
 
     /** What the law calls it. */
     public enum Kind { MOTORCYCLE, MOTORCYCLE_SIDECAR, MOPED, MOPED_3W }
@@ -51,6 +52,36 @@ public record Machine(String marque, String model, String frameNumber, String en
 
     /** Final drive. */
     public enum Drive { CHAIN, BELT, SHAFT, NONE }
+
+    /** How the engine is started. */
+    public enum Starter { KICK, ELECTRIC, BOTH, NONE }
+
+    /** What shuts the fuel off. */
+    public enum FuelTap { MANUAL, VACUUM, NONE }
+
+    /** How the lever reaches the clutch. */
+    public enum Clutch { CABLE, HYDRAULIC, NONE }
+
+    /** What the front wheel is sprung by. */
+    public enum FrontSpringing { TELESCOPIC_FORK, GIRDER, RIGID }
+
+    /** What the rear wheel is sprung by. */
+    public enum RearSpringing { TWIN_DAMPERS, SINGLE_DAMPER, PLUNGER, RIGID }
+
+    /**
+     * What it carries.
+     *
+     * @param carburettors 0 to 4; 0 when electric or injected
+     * @param lamps whether it has lamps at all
+     * @param mirrors 0 to 2
+     * @param stands 0 to 2
+     */
+    public record Equipment(Starter starter, int carburettors, FuelTap fuelTap, Clutch clutch, FrontSpringing frontSpringing,
+                            RearSpringing rearSpringing, boolean lamps, boolean indicators, boolean horn, int mirrors,
+                            int stands, boolean speedometer) { }
+
+    /** Whether its past work is known; unknown of a machine bought in without papers about it. */
+    public enum History { KNOWN, UNKNOWN }
 
     /** All brakes, with the end of the machine they stop. */
     public List<End> ends() {

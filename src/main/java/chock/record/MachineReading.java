@@ -12,6 +12,9 @@ final class MachineReading {
     /** The first motorcycles were built in 1885 (from memory). */
     private static final int FIRST_YEAR = 1885;
 
+    /** As many as the rule book has places for. */
+    static final int MOST_CYLINDERS = 6;
+
     private final Reading read;
 
     MachineReading(Reading read) {
@@ -35,12 +38,15 @@ final class MachineReading {
         if (Boolean.TRUE.equals(linked) && (isNone(front) || isNone(rear))) {
             wrong("machine.linked-brakes", "linked brakes, but one of the two is none", "Write no, or the missing brake");
         }
+        Machine.Engine engine = raw.engine() == null ? null : engine(raw.engine());
         Integer volts = read.wholeNumber("machine.volts", raw.volts(), 0, 200);
         return new Machine(raw.marque(), raw.model(), raw.frameNumber(), raw.engineNumber(),
                 read.choice("machine.kind", raw.kind(), Machine.Kind.class), built, registered, speed, orZero(seats),
-                raw.engine() == null ? null : engine(raw.engine()), front, rear, orNo(linked),
+                engine, front, rear, orNo(linked),
                 wheel("machine.front-wheel", raw.frontWheel()), wheel("machine.rear-wheel", raw.rearWheel()),
-                read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts));
+                read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts),
+                raw.equipment() == null ? null : equipment("machine.equipment", raw.equipment(), engine, volts),
+                read.choice("machine.history", raw.history(), Machine.History.class));
     }
 
     private Year built(String text) {
@@ -65,7 +71,7 @@ final class MachineReading {
         Machine.Engine engine = new Machine.Engine(
                 read.choice(path + ".cycle", raw.cycle(), Machine.Cycle.class),
                 read.amount(path + ".displacement", raw.displacement(), Unit.Dimension.VOLUME),
-                orZero(read.wholeNumber(path + ".cylinders", raw.cylinders(), 0, 12)),
+                orZero(read.wholeNumber(path + ".cylinders", raw.cylinders(), 0, MOST_CYLINDERS)),
                 read.choice(path + ".oiling", raw.oiling(), Machine.Oiling.class),
                 read.choice(path + ".ignition", raw.ignition(), Machine.Ignition.class),
                 read.choice(path + ".cooling", raw.cooling(), Machine.Cooling.class));
@@ -166,6 +172,47 @@ final class MachineReading {
     private Machine.Wheel wheel(String path, Raw.Wheel raw) {
         return raw == null ? null : new Machine.Wheel(read.choice(path + ".rim", raw.rim(), Machine.Rim.class),
                 orNo(read.yesNo(path + ".spoked", raw.spoked())), orNo(read.yesNo(path + ".tube", raw.tube())));
+    }
+
+    private Machine.Equipment equipment(String path, Raw.Equipment raw, Machine.Engine engine, Integer volts) {
+        Machine.Equipment equipment = new Machine.Equipment(
+                read.choice(path + ".starter", raw.starter(), Machine.Starter.class),
+                orZero(read.wholeNumber(path + ".carburettors", raw.carburettors(), 0, 4)),
+                read.choice(path + ".fuel-tap", raw.fuelTap(), Machine.FuelTap.class),
+                read.choice(path + ".clutch", raw.clutch(), Machine.Clutch.class),
+                read.choice(path + ".front-springing", raw.frontSpringing(), Machine.FrontSpringing.class),
+                read.choice(path + ".rear-springing", raw.rearSpringing(), Machine.RearSpringing.class),
+                orNo(read.yesNo(path + ".lamps", raw.lamps())),
+                orNo(read.yesNo(path + ".indicators", raw.indicators())),
+                orNo(read.yesNo(path + ".horn", raw.horn())),
+                orZero(read.wholeNumber(path + ".mirrors", raw.mirrors(), 0, 2)),
+                orZero(read.wholeNumber(path + ".stands", raw.stands(), 0, 2)),
+                orNo(read.yesNo(path + ".speedometer", raw.speedometer())));
+        boolean turnedByBattery = equipment.starter() == Machine.Starter.ELECTRIC || equipment.starter() == Machine.Starter.BOTH;
+        if (turnedByBattery && volts != null && volts == 0) {
+            wrong(path + ".starter", "an electric starter without a battery", "Write kick or none, or the battery's volts");
+        }
+        if (equipment.indicators() && !equipment.lamps() && !read.faults.at(path + ".lamps")) {
+            wrong(path + ".indicators", "indicators, but no lamps", "Write lamps: yes, or indicators: no");
+        }
+        if (engine != null && engine.cycle() == Machine.Cycle.ELECTRIC) {
+            electric(path, equipment);
+        } else if (engine != null && engine.cylinders() > 0 && equipment.carburettors() > 2 * engine.cylinders()) {
+            wrong(path + ".carburettors", equipment.carburettors() + " carburettors on " + (engine.cylinders() == 1 ? "1 cylinder" : engine.cylinders() + " cylinders"), "Write how many it has");
+        }
+        return equipment;
+    }
+
+    private void electric(String path, Machine.Equipment equipment) {
+        if (equipment.starter() != null && equipment.starter() != Machine.Starter.NONE) {
+            wrong(path + ".starter", "an electric machine needs no starter", "Write none");
+        }
+        if (equipment.carburettors() != 0) {
+            wrong(path + ".carburettors", "an electric machine has no carburettors", "Write 0");
+        }
+        if (equipment.fuelTap() != null && equipment.fuelTap() != Machine.FuelTap.NONE) {
+            wrong(path + ".fuel-tap", "an electric machine has no fuel", "Write none");
+        }
     }
 
     private static boolean isNone(Machine.Brake brake) {

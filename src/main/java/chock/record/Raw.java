@@ -51,7 +51,9 @@ final class Raw {
             @NotNull(message = "Write the wheel") @Valid Wheel frontWheel,
             @NotNull(message = "Write the wheel") @Valid Wheel rearWheel,
             @NotBlank(message = "Write chain, belt, shaft or none") String drive,
-            @NotBlank(message = "Write the battery's volts, such as 6, or 0 when it has no battery") String volts) { }
+            @NotBlank(message = "Write the battery's volts, such as 6, or 0 when it has no battery") String volts,
+            @NotNull(message = "Write the equipment") @Valid Equipment equipment,
+            @NotBlank(message = "Write known, or unknown when it was bought in without a record of its work") String history) { }
 
     record Engine(
             @NotBlank(message = "Write two-stroke, four-stroke or electric") String cycle,
@@ -72,6 +74,20 @@ final class Raw {
             @NotBlank(message = "Write steel or alloy") String rim,
             @NotBlank(message = "Write yes or no") String spoked,
             @NotBlank(message = "Write yes or no") String tube) { }
+
+    record Equipment(
+            @NotBlank(message = "Write kick, electric, both or none") String starter,
+            @NotBlank(message = "Write how many, or 0 when electric or injected") String carburettors,
+            @NotBlank(message = "Write manual, vacuum or none") String fuelTap,
+            @NotBlank(message = "Write cable, hydraulic or none") String clutch,
+            @NotBlank(message = "Write telescopic-fork, girder or rigid") String frontSpringing,
+            @NotBlank(message = "Write twin-dampers, single-damper, plunger or rigid") String rearSpringing,
+            @NotBlank(message = "Write yes or no") String lamps,
+            @NotBlank(message = "Write yes or no") String indicators,
+            @NotBlank(message = "Write yes or no") String horn,
+            @NotBlank(message = "Write how many, 0 to 2") String mirrors,
+            @NotBlank(message = "Write how many, 0 to 2") String stands,
+            @NotBlank(message = "Write yes or no") String speedometer) { }
 
     record Maker(
             @NotNull(message = "Write the figures found, or [] when there are none") List<@NotNull(message = "Write a figure") @Valid Figure> figures,

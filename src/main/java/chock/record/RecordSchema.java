@@ -78,6 +78,8 @@ public final class RecordSchema {
         keys.set("rear-wheel", wheel());
         keys.set("drive", choice(Machine.Drive.class, "Final drive."));
         keys.set("volts", whole(0, 200, "Volts of the battery; 0 when it has none."));
+        keys.set("equipment", equipment());
+        keys.set("history", choice(Machine.History.class, "Unknown when it was bought in without a record of its work."));
         return object(nodes.objectNode(), keys, List.of());
     }
 
@@ -85,7 +87,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("cycle", choice(Machine.Cycle.class, "How the engine works."));
         keys.set("displacement", amount(Unit.Dimension.VOLUME, "Swept volume of all cylinders; 0 cc when electric."));
-        keys.set("cylinders", whole(0, 12, "How many; 0 when electric."));
+        keys.set("cylinders", whole(0, MachineReading.MOST_CYLINDERS, "How many; 0 when electric."));
         keys.set("oiling", choice(Machine.Oiling.class, "How it is oiled."));
         keys.set("ignition", choice(Machine.Ignition.class, "How the spark is made."));
         keys.set("cooling", choice(Machine.Cooling.class, "How heat is carried off."));
@@ -107,6 +109,23 @@ public final class RecordSchema {
         keys.set("rim", choice(Machine.Rim.class, "What the rim is made of."));
         keys.set("spoked", yesNo("Whether it has wire spokes."));
         keys.set("tube", yesNo("Whether the tyre runs with a tube."));
+        return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode equipment() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("starter", choice(Machine.Starter.class, "How the engine is started."));
+        keys.set("carburettors", whole(0, 4, "How many; 0 when electric or injected."));
+        keys.set("fuel-tap", choice(Machine.FuelTap.class, "What shuts the fuel off."));
+        keys.set("clutch", choice(Machine.Clutch.class, "How the lever reaches the clutch."));
+        keys.set("front-springing", choice(Machine.FrontSpringing.class, "What the front wheel is sprung by."));
+        keys.set("rear-springing", choice(Machine.RearSpringing.class, "What the rear wheel is sprung by."));
+        keys.set("lamps", yesNo("Whether it has lamps at all."));
+        keys.set("indicators", yesNo("Whether it has direction indicators."));
+        keys.set("horn", yesNo("Whether it has a horn."));
+        keys.set("mirrors", whole(0, 2, "How many."));
+        keys.set("stands", whole(0, 2, "How many."));
+        keys.set("speedometer", yesNo("Whether it has a speedometer."));
         return object(nodes.objectNode(), keys, List.of());
     }
 

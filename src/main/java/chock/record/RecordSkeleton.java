@@ -64,6 +64,20 @@ public final class RecordSkeleton {
                     tube:
                   drive:                 # %s
                   volts:                 # volts of the battery, 0 when it has none
+                  equipment:
+                    starter:             # %s
+                    carburettors:        # 0 to 4; 0 when electric or injected
+                    fuel-tap:            # %s
+                    clutch:              # %s
+                    front-springing:     # %s
+                    rear-springing:      # %s
+                    lamps:               # yes or no
+                    indicators:          # yes or no
+                    horn:                # yes or no
+                    mirrors:             # 0 to 2
+                    stands:              # 0 to 2
+                    speedometer:         # yes or no
+                  history:               # %s; unknown when bought in without a record of its work
                 maker:
                   # Figures from the maker's manual for this machine, or [] when there are none. One to a line:
                   # - {for: limit, at: place, at-least: 4.5 mm, document: title, page: 61, by: id, seconded-by: id}
@@ -98,7 +112,9 @@ public final class RecordSkeleton {
                     is:
                 """.formatted(list(Arrays.stream(Gate.values()).map(Gate::id).toList()), of(Machine.Kind.class),
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
-                        of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class))
+                        of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
+                        of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
+                        of(Machine.RearSpringing.class), of(Machine.History.class))
                 + "\n" + vocabulary(words);
     }
 

@@ -11,7 +11,6 @@ import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
-import chock.record.Machine;
 import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
@@ -45,16 +44,11 @@ public final class Bench {
     private final List<Instrument> instruments = new ArrayList<>();
     LocalDate today = LocalDate.of(2026, 11, 25);
     String territory = "GB";
-    Machine machine;
+    final Draft draft = new Draft();
     private Assessment judged;
 
     public Bench() {
         book.limits().stream().filter(l -> l.maker() != Limit.Maker.NONE).map(Limit::id).forEach(noneFound::add);
-        machine = new Machine("Tarnbeck", "Lark 250", "TB25-10382", "TB25E-10395", Machine.Kind.MOTORCYCLE, Year.of(1974), LocalDate.of(1974, 6, 14),
-                Quantity.parse("120 km/h"), 2,
-                new Machine.Engine(Machine.Cycle.TWO_STROKE, Quantity.parse("246 cc"), 1, Machine.Oiling.OIL_INJECTION, Machine.Ignition.POINTS, Machine.Cooling.AIR),
-                brake("one hydraulic disc"), brake("a rod drum"), false,
-                new Machine.Wheel(Machine.Rim.STEEL, true, true), new Machine.Wheel(Machine.Rim.STEEL, true, true), Machine.Drive.CHAIN, 12);
     }
 
     // Loading is the costly part and the rule book is immutable, so scenarios share it.
@@ -63,20 +57,6 @@ public final class Bench {
             shipped = RuleBook.shipped();
         }
         return shipped;
-    }
-
-    static Machine.Brake brake(String words) {
-        Machine.Lining bonded = Machine.Lining.BONDED;
-        return switch (words) {
-            case "one hydraulic disc" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.HYDRAULIC, 1, bonded, true);
-            case "two hydraulic discs" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.HYDRAULIC, 2, bonded, true);
-            case "a cable disc" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.CABLE, 1, bonded, true);
-            case "a cable drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.CABLE, 0, bonded, true);
-            case "a rod drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.ROD, 0, bonded, true);
-            case "a hydraulic drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.HYDRAULIC, 0, bonded, true);
-            case "no brake" -> new Machine.Brake(Machine.BrakeType.NONE, Machine.WorkedBy.NONE, 0, Machine.Lining.NONE, false);
-            default -> throw new IllegalArgumentException("'" + words + "': write one hydraulic disc, two hydraulic discs, a cable disc, a cable drum, a rod drum, a hydraulic drum or no brake");
-        };
     }
 
     /** Adds evidence: the verb is the kind of evidence. */
@@ -165,7 +145,7 @@ public final class Bench {
 
     private Assessment judged() {
         if (judged == null) {
-            JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, false, List.of(Gate.values()), machine,
+            JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, false, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
                     instruments, List.copyOf(entries));
             Instant noon = today.atTime(12, 0).atZone(ZONE).toInstant();

@@ -20,45 +20,40 @@ public final class BenchSteps {
 
     @Given("^a motorcycle with (.+) in front and (.+) behind$")
     public void motorcycle(String front, String rear) {
-        Machine m = bench.machine;
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), m.seats(), Bench.brake(front), Bench.brake(rear), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        bench.draft.frontBrake = Draft.brake(front);
+        bench.draft.rearBrake = Draft.brake(rear);
     }
 
     @Given("^the machine is first registered (\\d{4}-\\d{2}-\\d{2})$")
     public void registered(String date) {
-        Machine m = bench.machine;
-        change(m.kind(), LocalDate.parse(date), m.topSpeed(), m.seats(), m.frontBrake(), m.rearBrake(), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        bench.draft.firstRegistered = LocalDate.parse(date);
     }
 
     @Given("^the machine is a (moped|moped-3w|motorcycle|motorcycle-sidecar)$")
     public void kind(String kind) {
-        Machine m = bench.machine;
-        change(Machine.Kind.valueOf(kind.toUpperCase(Locale.ROOT).replace('-', '_')), m.firstRegistered(), m.topSpeed(), m.seats(), m.frontBrake(), m.rearBrake(), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        bench.draft.kind = Draft.word(Machine.Kind.class, kind);
     }
 
     @Given("^the top speed is (.+)$")
     public void topSpeed(String speed) {
-        Machine m = bench.machine;
-        change(m.kind(), m.firstRegistered(), Quantity.parse(speed), m.seats(), m.frontBrake(), m.rearBrake(), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        bench.draft.topSpeed = Quantity.parse(speed);
     }
 
     @Given("^it has (\\d) seats?$")
     public void seats(int seats) {
-        Machine m = bench.machine;
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), seats, m.frontBrake(), m.rearBrake(), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        bench.draft.seats = seats;
     }
 
     @Given("^the brakes are linked$")
     public void linked() {
-        Machine m = bench.machine;
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), m.seats(), m.frontBrake(), m.rearBrake(), true, m.frontWheel(), m.rearWheel());
+        bench.draft.linkedBrakes = true;
     }
 
     @Given("^the linings are (bonded|riveted|sintered)$")
     public void linings(String lining) {
-        Machine m = bench.machine;
-        Machine.Lining held = Machine.Lining.valueOf(lining.toUpperCase(Locale.ROOT));
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), m.seats(), lined(m.frontBrake(), held), lined(m.rearBrake(), held), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        Machine.Lining held = Draft.word(Machine.Lining.class, lining);
+        bench.draft.frontBrake = lined(bench.draft.frontBrake, held);
+        bench.draft.rearBrake = lined(bench.draft.rearBrake, held);
     }
 
     private static Machine.Brake lined(Machine.Brake b, Machine.Lining lining) {
@@ -67,9 +62,11 @@ public final class BenchSteps {
 
     @Given("^the (front|rear) brake has no stop lamp switch$")
     public void noSwitch(String end) {
-        Machine m = bench.machine;
-        boolean front = end.equals("front");
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), m.seats(), front ? unswitched(m.frontBrake()) : m.frontBrake(), front ? m.rearBrake() : unswitched(m.rearBrake()), m.linkedBrakes(), m.frontWheel(), m.rearWheel());
+        if (end.equals("front")) {
+            bench.draft.frontBrake = unswitched(bench.draft.frontBrake);
+        } else {
+            bench.draft.rearBrake = unswitched(bench.draft.rearBrake);
+        }
     }
 
     private static Machine.Brake unswitched(Machine.Brake b) {
@@ -78,28 +75,67 @@ public final class BenchSteps {
 
     @Given("^the wheels have (steel|alloy) rims$")
     public void rims(String rim) {
-        wheels(new Machine.Wheel(Machine.Rim.valueOf(rim.toUpperCase(Locale.ROOT)), bench.machine.frontWheel().spoked(), bench.machine.frontWheel().tube()));
+        wheels(new Machine.Wheel(Draft.word(Machine.Rim.class, rim), bench.draft.frontWheel.spoked(), bench.draft.frontWheel.tube()));
     }
 
     @Given("^the wheels are cast$")
     public void cast() {
-        wheels(new Machine.Wheel(Machine.Rim.ALLOY, false, bench.machine.frontWheel().tube()));
+        wheels(new Machine.Wheel(Machine.Rim.ALLOY, false, bench.draft.frontWheel.tube()));
     }
 
     @Given("^the tyres are tubeless$")
     public void tubeless() {
-        wheels(new Machine.Wheel(bench.machine.frontWheel().rim(), bench.machine.frontWheel().spoked(), false));
+        wheels(new Machine.Wheel(bench.draft.frontWheel.rim(), bench.draft.frontWheel.spoked(), false));
     }
 
     private void wheels(Machine.Wheel wheel) {
-        Machine m = bench.machine;
-        change(m.kind(), m.firstRegistered(), m.topSpeed(), m.seats(), m.frontBrake(), m.rearBrake(), m.linkedBrakes(), wheel, wheel);
+        bench.draft.frontWheel = wheel;
+        bench.draft.rearWheel = wheel;
     }
 
-    private void change(Machine.Kind kind, LocalDate registered, Quantity speed, int seats, Machine.Brake front, Machine.Brake rear, boolean linked, Machine.Wheel frontWheel, Machine.Wheel rearWheel) {
-        Machine m = bench.machine;
-        bench.machine = new Machine(m.marque(), m.model(), m.frameNumber(), m.engineNumber(), kind, java.time.Year.of(registered.getYear()), registered, speed, seats,
-                m.engine(), front, rear, linked, frontWheel, rearWheel, m.drive(), m.volts());
+    @Given("^the engine is a (two-stroke|four-stroke)$")
+    public void cycle(String cycle) {
+        bench.draft.cycle(Draft.word(Machine.Cycle.class, cycle));
+    }
+
+    @Given("^the engine has (\\d) cylinders?$")
+    public void cylinders(int cylinders) {
+        bench.draft.cylinders(cylinders);
+    }
+
+    @Given("^the engine is oiled by (oil-injection|premix|wet-sump|dry-sump|total-loss)$")
+    public void oiling(String oiling) {
+        bench.draft.oiling(Draft.word(Machine.Oiling.class, oiling));
+    }
+
+    @Given("^the ignition is (points|magneto|electronic)$")
+    public void ignition(String ignition) {
+        bench.draft.ignition(Draft.word(Machine.Ignition.class, ignition));
+    }
+
+    @Given("^the machine is electric$")
+    public void electric() {
+        bench.draft.electric();
+    }
+
+    @Given("^the final drive is (chain|belt|shaft)$")
+    public void drive(String drive) {
+        bench.draft.drive = Draft.word(Machine.Drive.class, drive);
+    }
+
+    @Given("^the battery has (\\d+) volts$")
+    public void volts(int volts) {
+        bench.draft.volts = volts;
+    }
+
+    @Given("^the equipment has ([a-z-]+) ([a-z0-9-]+)$")
+    public void equipment(String key, String value) {
+        bench.draft.equip(key, value);
+    }
+
+    @Given("^the history is (known|unknown)$")
+    public void history(String history) {
+        bench.draft.history = Draft.word(Machine.History.class, history);
     }
 
     @Given("^the territory is ([A-Z]{2}(?:-[A-Z0-9]{1,3})?)$")
@@ -112,12 +148,12 @@ public final class BenchSteps {
         bench.today = LocalDate.parse(date);
     }
 
-    @Given("^([a-z/-]+) (measured|tried|seen|told|assumed) ([a-z-]+) (.+?)(?: (\\d+) (day|month|year)s? ago)?$")
+    @Given("^([a-z0-9/-]+) (measured|tried|seen|told|assumed) ([a-z-]+) (.+?)(?: (\\d+) (day|month|year)s? ago)?$")
     public void evidence(String point, String verb, String aspect, String value, Integer count, String unit) {
         bench.evidence(point, Deed.valueOf(verb.toUpperCase(Locale.ROOT)), aspect, value, ago(count, unit));
     }
 
-    @Given("^([a-z/-]+) was ([a-z-]+)(?: (\\d+) (day|month|year)s? ago)?$")
+    @Given("^([a-z0-9/-]+) was ([a-z-]+)(?: (\\d+) (day|month|year)s? ago)?$")
     public void work(String point, String work, Integer count, String unit) {
         bench.work(point, work, ago(count, unit));
     }
@@ -138,19 +174,19 @@ public final class BenchSteps {
         };
     }
 
-    @Given("^the maker says ([a-z.-]+) (at least|at most|is) (.+?)(?: at ([a-z/-]+))?$")
+    @Given("^the maker says ([a-z0-9.-]+) (at least|at most|is) (.+?)(?: at ([a-z0-9/-]+))?$")
     public void maker(String limit, String sense, String value, String point) {
         bench.maker(limit, point, sense, value);
     }
 
-    @Given("^no word from the maker on ([a-z.-]+)$")
+    @Given("^no word from the maker on ([a-z0-9.-]+)$")
     public void noWord(String limit) {
         bench.noWordFromMaker(limit);
     }
 
     private Finding last;
 
-    @Then("^([a-z]+\\.[a-z0-9-]+) is (?:a |in )?(met|fault|doubt|stale|missing|not applicable)(?: at ([a-z/-]+))?$")
+    @Then("^([a-z]+\\.[a-z0-9-]+) is (?:a |in )?(met|fault|doubt|stale|missing|not applicable)(?: at ([a-z0-9/-]+))?$")
     public void outcome(String check, String state, String point) {
         last = bench.finding(check);
         if (state.equals("not applicable")) {

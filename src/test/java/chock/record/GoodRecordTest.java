@@ -49,6 +49,9 @@ class GoodRecordTest {
         assertThat(machine.linkedBrakes()).isFalse();
         assertThat(machine.rearWheel()).isEqualTo(new Machine.Wheel(Machine.Rim.STEEL, true, true));
         assertThat(machine.volts()).isEqualTo(6);
+        assertThat(machine.equipment()).isEqualTo(new Machine.Equipment(Machine.Starter.KICK, 1, Machine.FuelTap.MANUAL, Machine.Clutch.CABLE,
+                Machine.FrontSpringing.TELESCOPIC_FORK, Machine.RearSpringing.TWIN_DAMPERS, true, false, true, 1, 2, true));
+        assertThat(machine.history()).isEqualTo(Machine.History.KNOWN);
         assertThat(record.seeks()).containsExactly(Gate.ROAD_TEST, Gate.HAND_OVER);
     }
 

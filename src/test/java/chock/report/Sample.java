@@ -35,7 +35,10 @@ final class Sample {
         Machine.Engine engine = new Machine.Engine(Machine.Cycle.TWO_STROKE, Quantity.parse("246 cc"), 1,
                 Machine.Oiling.OIL_INJECTION, Machine.Ignition.POINTS, Machine.Cooling.AIR);
         Machine machine = new Machine("Tarnbeck", "Lark 250", "TB25-10382", "TB25E-10395", Machine.Kind.MOTORCYCLE, Year.of(1974),
-                LocalDate.of(1974, 6, 14), Quantity.parse("120 km/h"), 2, engine, disc, drum, false, wheel, wheel, Machine.Drive.CHAIN, 6);
+                LocalDate.of(1974, 6, 14), Quantity.parse("120 km/h"), 2, engine, disc, drum, false, wheel, wheel, Machine.Drive.CHAIN, 6,
+                new Machine.Equipment(Machine.Starter.KICK, 1, Machine.FuelTap.MANUAL, Machine.Clutch.CABLE,
+                        Machine.FrontSpringing.TELESCOPIC_FORK, Machine.RearSpringing.TWIN_DAMPERS, true, false, true, 1, 2, true),
+                Machine.History.KNOWN);
         return new JobRecord("HV-0142", workshop, LONDON, "GB", false, List.of(Gate.ROAD_TEST), machine,
                 new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of());
     }

@@ -5,4 +5,4 @@ import chock.record.Machine;
 import java.time.LocalDate;
 
 /** The machine as a whole. */
-public record MachineFact(Machine.Kind kind, int built, LocalDate firstRegistered, boolean linkedBrakes, int seats, int volts, Machine.Drive drive, String territory, Quantity topSpeed) { }
+public record MachineFact(Machine.Kind kind, int built, LocalDate firstRegistered, boolean linkedBrakes, int seats, int volts, Machine.Drive drive, String territory, Quantity topSpeed, boolean historyKnown) { }

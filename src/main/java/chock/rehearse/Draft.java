@@ -1,0 +1,108 @@
+package chock.rehearse;
+
+import static java.util.Map.entry;
+
+import chock.quantity.Quantity;
+import chock.record.Machine;
+import java.time.LocalDate;
+import java.time.Year;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The machine of a scenario while it is being described. Undescribed, it is a two-stroke single of 1974 with a kick
+ * starter, a hydraulic disc in front and a rod drum behind.
+ */
+final class Draft {
+    Machine.Kind kind = Machine.Kind.MOTORCYCLE;
+    LocalDate firstRegistered = LocalDate.of(1974, 6, 14);
+    Quantity topSpeed = Quantity.parse("120 km/h");
+    int seats = 2;
+    Machine.Engine engine = new Machine.Engine(Machine.Cycle.TWO_STROKE, Quantity.parse("246 cc"), 1, Machine.Oiling.OIL_INJECTION, Machine.Ignition.POINTS, Machine.Cooling.AIR);
+    Machine.Brake frontBrake = brake("one hydraulic disc");
+    Machine.Brake rearBrake = brake("a rod drum");
+    boolean linkedBrakes;
+    Machine.Wheel frontWheel = new Machine.Wheel(Machine.Rim.STEEL, true, true);
+    Machine.Wheel rearWheel = frontWheel;
+    Machine.Drive drive = Machine.Drive.CHAIN;
+    int volts = 12;
+    private final Map<String, String> equipment = new HashMap<>(Map.ofEntries(entry("starter", "kick"), entry("carburettors", "1"), entry("fuel-tap", "manual"),
+            entry("clutch", "cable"), entry("front-springing", "telescopic-fork"), entry("rear-springing", "twin-dampers"), entry("lamps", "yes"),
+            entry("indicators", "no"), entry("horn", "yes"), entry("mirrors", "1"), entry("stands", "2"), entry("speedometer", "yes")));
+    Machine.History history = Machine.History.KNOWN;
+
+    Machine machine() {
+        return new Machine("Tarnbeck", "Lark 250", "TB25-10382", "TB25E-10395", kind, Year.of(firstRegistered.getYear()), firstRegistered, topSpeed, seats,
+                engine, frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment(), history);
+    }
+
+    static Machine.Brake brake(String words) {
+        Machine.Lining bonded = Machine.Lining.BONDED;
+        return switch (words) {
+            case "one hydraulic disc" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.HYDRAULIC, 1, bonded, true);
+            case "two hydraulic discs" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.HYDRAULIC, 2, bonded, true);
+            case "a cable disc" -> new Machine.Brake(Machine.BrakeType.DISC, Machine.WorkedBy.CABLE, 1, bonded, true);
+            case "a cable drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.CABLE, 0, bonded, true);
+            case "a rod drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.ROD, 0, bonded, true);
+            case "a hydraulic drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.HYDRAULIC, 0, bonded, true);
+            case "no brake" -> new Machine.Brake(Machine.BrakeType.NONE, Machine.WorkedBy.NONE, 0, Machine.Lining.NONE, false);
+            default -> throw new IllegalArgumentException("'" + words + "': write one hydraulic disc, two hydraulic discs, a cable disc, a cable drum, a rod drum, a hydraulic drum or no brake");
+        };
+    }
+
+    /** Another cycle, with the oiling that is usual for it. */
+    void cycle(Machine.Cycle cycle) {
+        boolean two = cycle == Machine.Cycle.TWO_STROKE;
+        engine = new Machine.Engine(cycle, engine.displacement(), engine.cylinders(), two ? Machine.Oiling.OIL_INJECTION : Machine.Oiling.WET_SUMP, engine.ignition(), engine.cooling());
+    }
+
+    void cylinders(int cylinders) {
+        engine = new Machine.Engine(engine.cycle(), engine.displacement(), cylinders, engine.oiling(), engine.ignition(), engine.cooling());
+    }
+
+    void oiling(Machine.Oiling oiling) {
+        engine = new Machine.Engine(engine.cycle(), engine.displacement(), engine.cylinders(), oiling, engine.ignition(), engine.cooling());
+    }
+
+    void ignition(Machine.Ignition ignition) {
+        engine = new Machine.Engine(engine.cycle(), engine.displacement(), engine.cylinders(), engine.oiling(), ignition, engine.cooling());
+    }
+
+    /** A motor and a battery, and nothing that burns. */
+    void electric() {
+        engine = new Machine.Engine(Machine.Cycle.ELECTRIC, Quantity.parse("0 cc"), 0, Machine.Oiling.NONE, Machine.Ignition.NONE, Machine.Cooling.AIR);
+        equip("starter", "none");
+        equip("carburettors", "0");
+        equip("fuel-tap", "none");
+        equip("clutch", "none");
+    }
+
+    /** One piece of equipment, by its key and in the words of a record. */
+    void equip(String key, String value) {
+        if (equipment.replace(key, value) == null) {
+            throw new IllegalArgumentException("'" + key + "' is no equipment: " + equipment.keySet());
+        }
+        equipment();
+    }
+
+    private Machine.Equipment equipment() {
+        return new Machine.Equipment(word(Machine.Starter.class, equipment.get("starter")), Integer.parseInt(equipment.get("carburettors")),
+                word(Machine.FuelTap.class, equipment.get("fuel-tap")), word(Machine.Clutch.class, equipment.get("clutch")),
+                word(Machine.FrontSpringing.class, equipment.get("front-springing")), word(Machine.RearSpringing.class, equipment.get("rear-springing")),
+                yes("lamps"), yes("indicators"), yes("horn"), Integer.parseInt(equipment.get("mirrors")), Integer.parseInt(equipment.get("stands")), yes("speedometer"));
+    }
+
+    private boolean yes(String key) {
+        return switch (equipment.get(key)) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw new IllegalArgumentException("'" + equipment.get(key) + "': write " + key + " yes or no");
+        };
+    }
+
+    /** A word of a record as the constant it stands for. */
+    static <E extends Enum<E>> E word(Class<E> kind, String word) {
+        return Enum.valueOf(kind, word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+}
