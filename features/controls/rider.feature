@@ -272,12 +272,6 @@ Feature: What the rider holds, stands on and looks into
       And controls/mirrors tried mirror-hold all-hold
       Then controls.mirrors is met at controls/mirrors
 
-    Scenario: none to come loose
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And controls/mirrors tried mirrors-showing-behind 1 times
-      And controls/mirrors tried mirror-hold none-fitted
-      Then controls.mirrors is met at controls/mirrors
-
     Scenario Outline: where no law sets a number, one that is fitted has to serve
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/mirrors tried mirrors-showing-behind <mirrors>

@@ -56,7 +56,7 @@ Feature: Starter
         | transmission/gearbox  | removed  |
         | transmission/clutch   | refitted |
         | engine                | replaced |
-        | engine/mounts         | replaced |
+        | engine/crankcase      | replaced |
         | machine               | damaged  |
 
     Scenario: not asked with an electric starter alone
@@ -130,6 +130,7 @@ Feature: Starter
         | electrics/battery         | removed  |
         | electrics/wiring          | refitted |
         | engine                    | replaced |
+        | engine/crankcase          | replaced |
         | machine                   | damaged  |
 
     Scenario: not asked with a kick-starter alone

@@ -51,7 +51,7 @@ Feature: Stop control
         | ignition             | removed  |
         | ignition             | adjusted |
         | electrics/wiring     | refitted |
-        | steering/handlebar   | replaced |
+        | steering             | replaced |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -109,7 +109,7 @@ Feature: Stop control
         | ignition             | removed  |
         | ignition             | adjusted |
         | electrics/wiring     | refitted |
-        | steering/handlebar   | replaced |
+        | steering             | replaced |
         | fuel/carburettors    | opened   |
         | machine              | damaged  |
 

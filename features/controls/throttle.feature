@@ -235,6 +235,7 @@ Feature: Throttle
       Examples:
         | point             | work    |
         | controls/throttle | removed |
+        | fuel/carburettors | removed |
         | machine           | damaged |
 
     Scenario: not asked of an electric machine

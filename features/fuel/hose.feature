@@ -119,13 +119,7 @@ Feature: Fuel hose
       And fuel/hose seen fuel-hose-marking ethanol-proof
       Then fuel.hose-grade is met at fuel/hose
 
-    Scenario: hose for plain petrol, petrol without ethanol
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And fuel/petrol seen ethanol with
-      And fuel/hose seen fuel-hose-marking ethanol-proof
-      Then fuel.hose-grade is met at fuel/hose
-
-    Scenario: hose for plain petrol, petrol without ethanol
+    Scenario: a hose for plain petrol, and petrol without ethanol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/petrol seen ethanol without
       And fuel/hose seen fuel-hose-marking plain-petrol

@@ -93,7 +93,6 @@ Feature: Four-stroke oil
         | oil/tank            | topped-up |
         | oil/engine-oil      | topped-up |
         | engine              | refitted  |
-        | engine/head         | refitted  |
         | transmission/clutch | replaced  |
         | machine             | ridden    |
         | machine             | damaged   |
@@ -210,16 +209,15 @@ Feature: Four-stroke oil
       Then oil.arrives is stale at oil/pump
 
       Examples:
-        | point          | work     |
-        | oil/pump       | removed  |
-        | oil/tank       | removed  |
-        | oil/lines      | removed  |
-        | oil/tank       | drained  |
-        | oil/lines      | drained  |
-        | oil/tank       | filled   |
-        | oil/lines      | filled   |
-        | engine         | refitted |
-        | engine/top-end | refitted |
+        | point     | work     |
+        | oil/pump  | removed  |
+        | oil/tank  | removed  |
+        | oil/lines | removed  |
+        | oil/tank  | drained  |
+        | oil/lines | drained  |
+        | oil/tank  | filled   |
+        | oil/lines | filled   |
+        | engine    | refitted |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -300,14 +298,13 @@ Feature: Four-stroke oil
       Then oil.pressure-sign is stale at oil/pump
 
       Examples:
-        | point          | work     |
-        | oil/pump       | removed  |
-        | oil/tank       | removed  |
-        | oil/lines      | removed  |
-        | oil/tank       | drained  |
-        | oil/lines      | drained  |
-        | engine         | refitted |
-        | engine/top-end | refitted |
+        | point     | work     |
+        | oil/pump  | removed  |
+        | oil/tank  | removed  |
+        | oil/lines | removed  |
+        | oil/tank  | drained  |
+        | oil/lines | drained  |
+        | engine    | refitted |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
