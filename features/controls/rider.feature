@@ -1,0 +1,405 @@
+Feature: What the rider holds, stands on and looks into
+
+  @controls.footrests
+  Rule: The footrests hold
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests tried footrests tight-and-whole
+      Then controls.footrests is met at controls/footrests
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests tried footrests <found>
+      Then controls.footrests is fault at controls/footrests
+
+      Examples:
+        | found          |
+        | loose          |
+        | bent           |
+        | cracked        |
+        | missing        |
+        | rubber-missing |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.footrests is missing at controls/footrests
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests told footrests tight-and-whole
+      Then controls.footrests is missing at controls/footrests
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests tried footrests tight-and-whole <ago> months ago
+      Then controls.footrests is <state> at controls/footrests
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests tried footrests tight-and-whole
+      And <point> was <work>
+      Then controls.footrests is stale at controls/footrests
+
+      Examples:
+        | point              | work     |
+        | controls/footrests | removed  |
+        | controls/footrests | adjusted |
+        | exhaust            | removed  |
+        | frame              | refitted |
+        | machine            | damaged  |
+
+    Scenario: asked of an electric machine as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.footrests is missing at controls/footrests
+
+  @controls.pillion-rests
+  Rule: The passenger has a rest for each foot
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding 2 times
+      Then controls.pillion-rests is met at controls/pillion-rests
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding <rests>
+      Then controls.pillion-rests is <state> at controls/pillion-rests
+
+      # one on each side: common practice
+      Examples:
+        | rests   | state |
+        | 0 times | fault |
+        | 1 times | fault |
+        | 2 times | met   |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.pillion-rests is missing at controls/pillion-rests
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests told pillion-rests-holding 2 times
+      Then controls.pillion-rests is missing at controls/pillion-rests
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding 2 times <ago> months ago
+      Then controls.pillion-rests is <state> at controls/pillion-rests
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding 2 times
+      And <point> was <work>
+      Then controls.pillion-rests is stale at controls/pillion-rests
+
+      Examples:
+        | point                  | work     |
+        | controls/pillion-rests | removed  |
+        | exhaust                | removed  |
+        | frame                  | refitted |
+        | machine                | damaged  |
+
+    Scenario: not asked of a machine with one seat
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it has 1 seat
+      Then controls.pillion-rests is not applicable
+
+  @controls.grips
+  Rule: The grips are tight
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips tight-and-whole
+      Then controls.grips is met at controls/grips
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips <found>
+      Then controls.grips is fault at controls/grips
+
+      Examples:
+        | found              |
+        | turns              |
+        | split              |
+        | missing            |
+        | binds-the-throttle |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.grips is missing at controls/grips
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips told grips tight-and-whole
+      Then controls.grips is missing at controls/grips
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips tight-and-whole <ago> months ago
+      Then controls.grips is <state> at controls/grips
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips tight-and-whole
+      And <point> was <work>
+      Then controls.grips is stale at controls/grips
+
+      Examples:
+        | point              | work     |
+        | controls/grips     | removed  |
+        | controls/throttle  | removed  |
+        | steering/handlebar | refitted |
+        | machine            | damaged  |
+
+    Scenario: asked of an electric machine as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.grips is missing at controls/grips
+
+  @controls.levers
+  Rule: The levers are whole and within reach
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole
+      And controls/levers tried lever-reach within-reach
+      Then controls.levers is met at controls/levers
+
+    Scenario: made without ball ends
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends made-without
+      And controls/levers tried lever-reach within-reach
+      Then controls.levers is met at controls/levers
+
+    Scenario Outline: what is wrong with the ends
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends <found>
+      And controls/levers tried lever-reach within-reach
+      Then controls.levers is fault at controls/levers
+
+      Examples:
+        | found      |
+        | broken-off |
+        | sharp      |
+
+    Scenario Outline: what is wrong with the reach
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole
+      And controls/levers tried lever-reach <found>
+      Then controls.levers is fault at controls/levers
+
+      Examples:
+        | found          |
+        | too-far        |
+        | meets-the-grip |
+        | fouls-the-tank |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.levers is missing at controls/levers
+
+    Scenario: the lever ends is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers tried lever-reach within-reach
+      Then controls.levers is missing at controls/levers
+
+    Scenario: the lever reach is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole
+      Then controls.levers is missing at controls/levers
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers told lever-ends whole
+      And controls/levers told lever-reach within-reach
+      Then controls.levers is missing at controls/levers
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole <ago> months ago
+      And controls/levers tried lever-reach within-reach <ago> months ago
+      Then controls.levers is <state> at controls/levers
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole
+      And controls/levers tried lever-reach within-reach
+      And <point> was <work>
+      Then controls.levers is stale at controls/levers
+
+      Examples:
+        | point               | work     |
+        | controls/levers     | removed  |
+        | controls/levers     | adjusted |
+        | controls/clutch     | removed  |
+        | front-brake/control | refitted |
+        | steering/handlebar  | replaced |
+        | machine             | damaged  |
+
+    Scenario: asked of an electric machine as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.levers is missing at controls/levers
+
+  @controls.mirrors
+  Rule: The mirrors show the road behind
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+
+    Scenario Outline: where no law sets a number, one that is fitted has to serve
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind <mirrors>
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is <state> at controls/mirrors
+
+      # one: common practice; Great Britain asks none of a two-wheeler (regulation 33, read in a copy)
+      Examples:
+        | mirrors | state |
+        | 0 times | fault |
+        | 1 times | met   |
+        | 2 times | met   |
+
+    Scenario Outline: where a law sets a number
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      And controls/mirrors tried mirrors-showing-behind <mirrors>
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is <state> at controls/mirrors
+
+      # one: Va. Code 46.2-1082; two: Md. Code Transp. 22-403; both read in a copy
+      Examples:
+        | territory | mirrors | state |
+        | US-VA     | 0 times | fault |
+        | US-VA     | 1 times | met   |
+        | US-MD     | 1 times | fault |
+        | US-MD     | 2 times | met   |
+
+    Scenario Outline: where the number depends on the first registration
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is DE
+      And the machine is first registered <registered>
+      And controls/mirrors tried mirrors-showing-behind <mirrors>
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is <state> at controls/mirrors
+      And the limit came from "StVZO"
+
+      # two from 1 January 1990, one before: StVZO § 56, read in a copy
+      Examples:
+        | registered | mirrors | state |
+        | 1989-12-31 | 0 times | fault |
+        | 1989-12-31 | 1 times | met   |
+        | 1990-01-01 | 1 times | fault |
+        | 1990-01-01 | 2 times | met   |
+
+    Scenario Outline: none fitted where the law asks for one
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has mirrors 0
+      And the territory is <territory>
+      Then controls.mirrors is missing at controls/mirrors
+
+      Examples:
+        | territory |
+        | DE        |
+        | US-VA     |
+        | US-MD     |
+
+    Scenario: none fitted, and no local code to say whether one must be
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has mirrors 0
+      And the territory is JP
+      Then controls.mirrors is missing at controls/mirrors
+      And it says "no local code for it"
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold <found>
+      Then controls.mirrors is fault at controls/mirrors
+
+      Examples:
+        | found       |
+        | one-turns   |
+        | one-cracked |
+        | one-blind   |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.mirrors is missing at controls/mirrors
+
+    Scenario: the mirrors showing behind is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is missing at controls/mirrors
+
+    Scenario: the mirror hold is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      Then controls.mirrors is missing at controls/mirrors
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors told mirrors-showing-behind 1 times
+      And controls/mirrors told mirror-hold all-hold
+      Then controls.mirrors is missing at controls/mirrors
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times <ago> days ago
+      And controls/mirrors tried mirror-hold all-hold <ago> days ago
+      Then controls.mirrors is <state> at controls/mirrors
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      And <point> was <work>
+      Then controls.mirrors is stale at controls/mirrors
+
+      Examples:
+        | point              | work     |
+        | controls/mirrors   | removed  |
+        | controls/mirrors   | adjusted |
+        | steering/handlebar | removed  |
+        | machine            | damaged  |
+
+    Scenario: not asked where none is fitted and none must be
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has mirrors 0
+      Then controls.mirrors is not applicable
+
+    Scenario: not asked in a territory whose code sets no number
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has mirrors 0
+      And the territory is FR
+      Then controls.mirrors is not applicable

@@ -1,0 +1,119 @@
+Feature: Stop control
+  Nothing is started that cannot be stopped.
+
+  @controls.stop-spark
+  Rule: There is a way to stop it before it is started
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-cut
+      Then controls.stop-spark is met at controls/stop-switch
+
+    Scenario: a valve lifter instead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark valve-lifter-stops-it
+      Then controls.stop-spark is met at controls/stop-switch
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark <found>
+      Then controls.stop-spark is fault at controls/stop-switch
+
+      Examples:
+        | found          |
+        | spark-stays    |
+        | nothing-fitted |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.stop-spark is missing at controls/stop-switch
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch told stop-spark spark-cut
+      Then controls.stop-spark is missing at controls/stop-switch
+
+    Scenario: yesterday's word does not count
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-cut 1 days ago
+      Then controls.stop-spark is stale at controls/stop-switch
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-cut
+      And <point> was <work>
+      Then controls.stop-spark is stale at controls/stop-switch
+
+      Examples:
+        | point                | work     |
+        | controls/stop-switch | removed  |
+        | controls/stop-switch | adjusted |
+        | ignition             | removed  |
+        | ignition             | adjusted |
+        | electrics/wiring     | refitted |
+        | steering             | replaced |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.stop-spark is not applicable
+
+  @controls.stop-idle
+  Rule: The stop control stops it from idle
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle stops-every-time
+      Then controls.stop-idle is met at controls/stop-switch
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle <found>
+      Then controls.stop-idle is fault at controls/stop-switch
+
+      Examples:
+        | found           |
+        | runs-on         |
+        | stops-sometimes |
+        | nothing-fitted  |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.stop-idle is missing at controls/stop-switch
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch told stop-idle stops-every-time
+      Then controls.stop-idle is missing at controls/stop-switch
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle stops-every-time <ago> days ago
+      Then controls.stop-idle is <state> at controls/stop-switch
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle stops-every-time
+      And <point> was <work>
+      Then controls.stop-idle is stale at controls/stop-switch
+
+      Examples:
+        | point                | work     |
+        | controls/stop-switch | removed  |
+        | controls/stop-switch | adjusted |
+        | ignition             | removed  |
+        | ignition             | adjusted |
+        | electrics/wiring     | refitted |
+        | steering             | replaced |
+        | fuel/carburettors    | opened   |
+        | machine              | damaged  |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.stop-idle is not applicable

@@ -1,0 +1,306 @@
+Feature: Throttle
+  It shuts by itself, wherever the bars stand.
+
+  @controls.throttle-return
+  Rule: The throttle snaps shut by itself
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is met at controls/throttle
+
+    Scenario Outline: it hangs at left lock
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock <found>
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is fault at controls/throttle
+
+      Examples:
+        | found  |
+        | slow   |
+        | sticks |
+
+    Scenario Outline: it hangs straight ahead
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead <found>
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is fault at controls/throttle
+
+      Examples:
+        | found  |
+        | slow   |
+        | sticks |
+
+    Scenario Outline: it hangs at right lock
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock <found>
+      Then controls.throttle-return is fault at controls/throttle
+
+      Examples:
+        | found  |
+        | slow   |
+        | sticks |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.throttle-return is missing at controls/throttle
+
+    Scenario: the return at left lock is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing at controls/throttle
+
+    Scenario: the return straight ahead is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing at controls/throttle
+
+    Scenario: the return at right lock is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      Then controls.throttle-return is missing at controls/throttle
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle told return-at-left-lock snaps-shut
+      And controls/throttle told return-straight-ahead snaps-shut
+      And controls/throttle told return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing at controls/throttle
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut <ago> days ago
+      And controls/throttle tried return-straight-ahead snaps-shut <ago> days ago
+      And controls/throttle tried return-at-right-lock snaps-shut <ago> days ago
+      Then controls.throttle-return is <state> at controls/throttle
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      And <point> was <work>
+      Then controls.throttle-return is stale at controls/throttle
+
+      Examples:
+        | point              | work       |
+        | controls/throttle  | removed    |
+        | controls/throttle  | adjusted   |
+        | controls/throttle  | lubricated |
+        | steering           | removed    |
+        | steering/handlebar | removed    |
+        | controls/grips     | refitted   |
+        | fuel/tank          | replaced   |
+        | fuel/carburettors  | opened     |
+        | fuel/carburettors  | cleaned    |
+        | fuel/carburettors  | adjusted   |
+        | oil/pump           | stripped   |
+        | headlamp           | repaired   |
+        | machine            | damaged    |
+
+    Scenario: asked of an electric machine as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.throttle-return is missing at controls/throttle
+
+  @controls.throttle-play
+  Rule: The throttle cable has its free play
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
+      Then controls.throttle-play is met at controls/throttle
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play <play>
+      Then controls.throttle-play is <state> at controls/throttle
+
+      # 2 mm to 3 mm: common practice
+      Examples:
+        | play            | state |
+        | 1.9 mm ± 0.1 mm | fault |
+        | 2.0 mm ± 0.1 mm | doubt |
+        | 2.2 mm ± 0.1 mm | met   |
+        | 2.8 mm ± 0.1 mm | met   |
+        | 3.0 mm ± 0.1 mm | doubt |
+        | 3.1 mm ± 0.1 mm | fault |
+
+    Scenario: the maker's figure replaces common practice
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says controls.throttle-play at most 6 mm
+      And controls/throttle measured throttle-play 5 mm ± 0.1 mm
+      Then controls.throttle-play is met at controls/throttle
+      And the limit came from "Lark 250 workshop manual"
+
+    Scenario: nobody looked in the maker's manual
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And no word from the maker on controls.throttle-play
+      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
+      Then controls.throttle-play is missing at controls/throttle
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.throttle-play is missing at controls/throttle
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm <ago> months ago
+      Then controls.throttle-play is <state> at controls/throttle
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
+      And <point> was <work>
+      Then controls.throttle-play is stale at controls/throttle
+
+      Examples:
+        | point              | work     |
+        | controls/throttle  | removed  |
+        | controls/throttle  | adjusted |
+        | steering/handlebar | removed  |
+        | fuel/carburettors  | refitted |
+        | fuel/carburettors  | adjusted |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.throttle-play is not applicable
+
+  @controls.throttle-cable
+  Rule: The throttle cable is free and whole
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable free-and-whole
+      Then controls.throttle-cable is met at controls/throttle
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable <found>
+      Then controls.throttle-cable is fault at controls/throttle
+
+      Examples:
+        | found        |
+        | frayed       |
+        | stiff        |
+        | kinked       |
+        | outer-split  |
+        | nipple-loose |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.throttle-cable is missing at controls/throttle
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle told throttle-cable free-and-whole
+      Then controls.throttle-cable is missing at controls/throttle
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable free-and-whole <ago> months ago
+      Then controls.throttle-cable is <state> at controls/throttle
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable free-and-whole
+      And <point> was <work>
+      Then controls.throttle-cable is stale at controls/throttle
+
+      Examples:
+        | point             | work    |
+        | controls/throttle | removed |
+        | fuel/carburettors | removed |
+        | machine           | damaged |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.throttle-cable is not applicable
+
+  @controls.idle-at-locks
+  Rule: The revs stay steady from lock to lock
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks steady
+      Then controls.idle-at-locks is met at controls/throttle
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks <found>
+      Then controls.idle-at-locks is fault at controls/throttle
+
+      Examples:
+        | found |
+        | rises |
+        | dies  |
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then controls.idle-at-locks is missing at controls/throttle
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle told idle-at-locks steady
+      Then controls.idle-at-locks is missing at controls/throttle
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks steady <ago> days ago
+      Then controls.idle-at-locks is <state> at controls/throttle
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks steady
+      And <point> was <work>
+      Then controls.idle-at-locks is stale at controls/throttle
+
+      Examples:
+        | point              | work       |
+        | controls/throttle  | removed    |
+        | controls/throttle  | adjusted   |
+        | controls/throttle  | lubricated |
+        | steering           | removed    |
+        | steering/handlebar | removed    |
+        | fuel/tank          | refitted   |
+        | fuel/carburettors  | replaced   |
+        | fuel/carburettors  | cleaned    |
+        | fuel/carburettors  | adjusted   |
+        | headlamp           | opened     |
+        | machine            | damaged    |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then controls.idle-at-locks is not applicable

@@ -1,0 +1,219 @@
+Feature: Gearbox and fork oil
+
+  @oil.gearbox
+  Rule: The gearbox oil is at its mark and clean
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      Then oil.gearbox is met at transmission/gearbox/oil
+
+    Scenario: a dry sump has a gearbox of its own
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by dry-sump
+      Then oil.gearbox is missing at transmission/gearbox/oil
+
+    Scenario Outline: what is wrong with the gearbox oil level
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level <found>
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      Then oil.gearbox is fault at transmission/gearbox/oil
+
+      Examples:
+        | found     |
+        | low       |
+        | empty     |
+        | over-full |
+
+    Scenario Outline: what is wrong with the gearbox oil look
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil seen gearbox-oil-look <found>
+      Then oil.gearbox is fault at transmission/gearbox/oil
+
+      Examples:
+        | found         |
+        | milky         |
+        | burnt         |
+        | metal-inside  |
+        | petrol-inside |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then oil.gearbox is missing at transmission/gearbox/oil
+
+    Scenario: the gearbox oil level is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      Then oil.gearbox is missing at transmission/gearbox/oil
+
+    Scenario: the gearbox oil look is not on record
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      Then oil.gearbox is missing at transmission/gearbox/oil
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil told gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil told gearbox-oil-look clean
+      Then oil.gearbox is missing at transmission/gearbox/oil
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark <ago> months ago
+      And transmission/gearbox/oil seen gearbox-oil-look clean <ago> months ago
+      Then oil.gearbox is <state> at transmission/gearbox/oil
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      And <point> was <work>
+      Then oil.gearbox is stale at transmission/gearbox/oil
+
+      Examples:
+        | point                    | work      |
+        | transmission/gearbox/oil | removed   |
+        | transmission/gearbox/oil | drained   |
+        | transmission/gearbox/oil | filled    |
+        | transmission/gearbox/oil | topped-up |
+        | transmission/clutch      | removed   |
+        | machine                  | damaged   |
+
+    Scenario: not asked of a wet sump, which shares its oil
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by wet-sump
+      Then oil.gearbox is not applicable
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then oil.gearbox is not applicable
+
+  @oil.gearbox-age
+  Rule: The gearbox oil is new enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil was filled <ago> months ago
+      Then oil.gearbox-age is <state> at transmission/gearbox/oil
+
+      # 24 months: common practice
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 24  | met   |
+        | 25  | fault |
+
+    Scenario Outline: to the day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil was filled <ago> days ago
+      Then oil.gearbox-age is <state> at transmission/gearbox/oil
+
+      # 25 November 2024 to 25 November 2026 is 730 days
+      Examples:
+        | ago | state |
+        | 730 | met   |
+        | 731 | fault |
+
+    Scenario: nobody wrote that it was done
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then oil.gearbox-age is missing at transmission/gearbox/oil
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil was filled
+      And <point> was <work>
+      Then oil.gearbox-age is stale at transmission/gearbox/oil
+
+      Examples:
+        | point                    | work    |
+        | transmission/gearbox/oil | removed |
+        | transmission/gearbox     | drained |
+        | transmission/gearbox/oil | drained |
+
+    Scenario: not asked of a wet sump, which shares its oil
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by wet-sump
+      Then oil.gearbox-age is not applicable
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then oil.gearbox-age is not applicable
+
+  @oil.fork
+  Rule: The fork oil is new enough
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/oil was filled <ago> months ago
+      Then oil.fork is <state> at front-fork/oil
+
+      # 24 months: common practice
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 24  | met   |
+        | 25  | fault |
+
+    Scenario Outline: to the day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/oil was filled <ago> days ago
+      Then oil.fork is <state> at front-fork/oil
+
+      # 25 November 2024 to 25 November 2026 is 730 days
+      Examples:
+        | ago | state |
+        | 730 | met   |
+        | 731 | fault |
+
+    Scenario: nobody wrote that it was done
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then oil.fork is missing at front-fork/oil
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/oil was filled
+      And <point> was <work>
+      Then oil.fork is stale at front-fork/oil
+
+      Examples:
+        | point          | work     |
+        | front-fork/oil | removed  |
+        | front-fork     | drained  |
+        | front-fork/oil | drained  |
+        | fork           | opened   |
+        | fork           | stripped |
+        | fork           | repaired |
+        | fork           | replaced |
+
+    Scenario Outline: taken off and put back it still counts
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/oil was filled
+      And front-fork was <work>
+      Then oil.fork is met at front-fork/oil
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
+    Scenario: not asked of a girder fork
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing girder
+      Then oil.fork is not applicable
+
+    Scenario: not asked of a rigid front
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing rigid
+      Then oil.fork is not applicable
