@@ -96,13 +96,19 @@ Feature: Chain
         | 1 times |
         | 0 times |
 
-    Scenario: part of a pitch
+    Scenario Outline: no count of pitches
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/chain measured chain-length 320.0 mm ± 0.3 mm
-      And transmission/chain tried pitches 20.5 times
+      And transmission/chain tried pitches <count>
       And transmission/chain seen pitch-mark 15.875 mm
       Then transmission.chain-wear is missing
       And it says "count whole ones"
+
+      # 4294967316 is 2 to the power of 32 and 20 more: it must not be read as 20
+      Examples:
+        | count            |
+        | 20.5 times       |
+        | 4294967316 times |
 
     Scenario: without the length
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
