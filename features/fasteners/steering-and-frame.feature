@@ -141,12 +141,13 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.stem-nut is stale at steering/head/stem-nut
 
       Examples:
-        | point          | work     |
-        | steering/head  | replaced |
-        | steering       | refitted |
-        | steering/head  | adjusted |
-        | steering/yokes | refitted |
-        | machine        | damaged  |
+        | point          | work      |
+        | steering/head  | replaced  |
+        | steering       | refitted  |
+        | steering/head  | adjusted  |
+        | steering/head  | tightened |
+        | steering/yokes | refitted  |
+        | machine        | damaged   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -346,7 +347,7 @@ Feature: Fasteners of steering, frame and springing
 
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers was torqued
+      And rear-fork/dampers was torqued
       Then fasteners.rear-dampers is met
 
     Scenario: nobody wrote that it was torqued
@@ -355,29 +356,30 @@ Feature: Fasteners of steering, frame and springing
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers was torqued
+      And rear-fork/dampers was torqued
       And <point> was <work>
-      Then fasteners.rear-dampers is stale at rear-suspension/dampers
+      Then fasteners.rear-dampers is stale at rear-fork/dampers
 
       Examples:
-        | point                   | work      |
-        | rear-suspension/dampers | replaced  |
-        | rear-suspension         | refitted  |
-        | rear-suspension/dampers | tightened |
-        | rear-fork               | refitted  |
-        | frame/lugs              | repaired  |
-        | machine                 | damaged   |
+        | point             | work      |
+        | rear-fork/dampers | replaced  |
+        | rear-fork         | refitted  |
+        | rear-fork/dampers | tightened |
+        | rear-fork         | refitted  |
+        | rear-fork/pivot   | replaced  |
+        | frame/lugs        | repaired  |
+        | machine           | damaged   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers was torqued
+      And rear-fork/dampers was torqued
       And <point> was <work>
-      Then fasteners.rear-dampers is met at rear-suspension/dampers
+      Then fasteners.rear-dampers is met at rear-fork/dampers
 
       Examples:
-        | point                   | work     |
-        | rear-suspension/dampers | adjusted |
-        | rear-wheel              | refitted |
+        | point             | work     |
+        | rear-fork/dampers | adjusted |
+        | rear-wheel        | refitted |
 
     Scenario: not asked of plungers
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -521,7 +523,7 @@ Feature: Fasteners of steering, frame and springing
 
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And frame/footrests was torqued
+      And controls/footrests was torqued
       Then fasteners.footrests is met
 
     Scenario: nobody wrote that it was torqued
@@ -530,23 +532,23 @@ Feature: Fasteners of steering, frame and springing
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And frame/footrests was torqued
+      And controls/footrests was torqued
       And <point> was <work>
-      Then fasteners.footrests is stale at frame/footrests
+      Then fasteners.footrests is stale at controls/footrests
 
       Examples:
-        | point           | work      |
-        | frame/footrests | refitted  |
-        | frame/footrests | adjusted  |
-        | frame/footrests | tightened |
-        | frame/lugs      | repaired  |
-        | machine         | damaged   |
+        | point              | work      |
+        | controls/footrests | refitted  |
+        | controls/footrests | adjusted  |
+        | controls/footrests | tightened |
+        | frame/lugs         | repaired  |
+        | machine            | damaged   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And frame/footrests was torqued
+      And controls/footrests was torqued
       And <point> was <work>
-      Then fasteners.footrests is met at frame/footrests
+      Then fasteners.footrests is met at controls/footrests
 
       Examples:
         | point        | work     |

@@ -244,7 +244,6 @@ Feature: Frame, sidecar fittings and stands
       And frame/stands tried stand-holds slips
       Then the first-start is blocked
       And the indoor-run is blocked
-      And the on-show is blocked
 
     Scenario: not asked of a machine without a stand
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

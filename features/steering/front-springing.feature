@@ -1,5 +1,5 @@
 # Straight, no play between what slides, no oil that runs; a mist is not a leak: COMAR 11.14.03.02 (read) and the older British
-# manuals (read in copies). The age of fork oil is common practice.
+# manuals (read in copies).
 Feature: Front fork and springing
   What carries the front wheel, and what lets it move.
 
@@ -160,7 +160,7 @@ Feature: Front fork and springing
       Examples:
         | point               | work     |
         | front-fork/left-leg | opened   |
-        | front-fork          | refitted |
+        | front-fork          | stripped |
         | machine             | damaged  |
 
     Scenario Outline: work that leaves it as it is
@@ -171,9 +171,11 @@ Feature: Front fork and springing
       Then steering.fork-legs is met at front-fork/left-leg
 
       Examples:
-        | point                | work   |
-        | front-fork/right-leg | opened |
-        | front-fork/left-leg  | filled |
+        | point                | work     |
+        | front-fork           | removed  |
+        | front-fork           | refitted |
+        | front-fork/right-leg | opened   |
+        | front-fork/oil       | filled   |
 
     Scenario: not asked of a girder fork
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -242,8 +244,8 @@ Feature: Front fork and springing
         | point               | work      |
         | front-fork/left-leg | opened    |
         | front-fork          | refitted  |
-        | front-fork/left-leg | filled    |
-        | front-fork/left-leg | topped-up |
+        | front-fork/oil      | filled    |
+        | front-fork/oil      | topped-up |
         | machine             | ridden    |
         | machine             | damaged   |
 
@@ -255,7 +257,7 @@ Feature: Front fork and springing
 
       Examples:
         | point                | work    |
-        | front-fork/right-leg | filled  |
+        | front-fork/right-leg | opened  |
         | steering/yokes       | removed |
 
     Scenario: mist above a brake disc
@@ -273,59 +275,6 @@ Feature: Front fork and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing rigid
       Then steering.fork-seal is not applicable
-
-  @steering.fork-oil
-  Rule: Every fork leg was filled with new oil
-
-    Scenario: both legs filled
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-fork/left-leg was filled
-      And front-fork/right-leg was filled
-      Then steering.fork-oil is met
-
-    Scenario Outline: how old the oil may be
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-fork/left-leg was filled <ago>
-      Then steering.fork-oil is <state> at front-fork/left-leg
-
-      # 24 months: common practice
-      Examples:
-        | ago           | state |
-        | 24 months ago | met   |
-        | 25 months ago | fault |
-
-    Scenario: nobody wrote that it was filled
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      Then steering.fork-oil is missing
-
-    Scenario Outline: work that undoes it
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-fork/left-leg was filled
-      And <point> was <work>
-      Then steering.fork-oil is stale at front-fork/left-leg
-
-      Examples:
-        | point               | work    |
-        | front-fork/left-leg | drained |
-        | front-fork/left-leg | opened  |
-        | front-fork          | removed |
-
-    Scenario: drained and filled again
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-fork/left-leg was filled 20 months ago
-      And front-fork/left-leg was drained
-      And front-fork/left-leg was filled
-      Then steering.fork-oil is met at front-fork/left-leg
-
-    Scenario: not asked of a girder fork
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the equipment has front-springing girder
-      Then steering.fork-oil is not applicable
-
-    Scenario: not asked of a rigid fork
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the equipment has front-springing rigid
-      Then steering.fork-oil is not applicable
 
   @steering.fork-travel
   Rule: The front goes down and comes back damped
@@ -376,9 +325,9 @@ Feature: Front fork and springing
         | point               | work      |
         | front-fork          | refitted  |
         | front-fork/left-leg | opened    |
-        | front-fork/left-leg | filled    |
-        | front-fork/left-leg | topped-up |
-        | front-fork/left-leg | drained   |
+        | front-fork/oil      | filled    |
+        | front-fork/oil      | topped-up |
+        | front-fork/oil      | drained   |
         | front-fork          | adjusted  |
         | steering/yokes      | refitted  |
         | front-wheel         | refitted  |

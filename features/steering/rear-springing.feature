@@ -117,9 +117,9 @@ Feature: Swing arm and rear springing
       Then steering.swing-arm is met at rear-fork/pivot
 
       Examples:
-        | point                   | work     |
-        | rear-wheel              | removed  |
-        | rear-suspension/dampers | replaced |
+        | point             | work     |
+        | rear-wheel        | removed  |
+        | rear-fork/dampers | replaced |
 
     Scenario: one damper or two
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -143,15 +143,15 @@ Feature: Swing arm and rear springing
 
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry
-      And rear-suspension/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers seen damper-condition sound
       Then steering.rear-dampers is met
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-condition sound
-      And rear-suspension/dampers seen damper-leak <found>
-      Then steering.rear-dampers is met at rear-suspension/dampers
+      And rear-fork/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak <found>
+      Then steering.rear-dampers is met at rear-fork/dampers
 
       Examples:
         | found      |
@@ -159,9 +159,9 @@ Feature: Swing arm and rear springing
 
     Scenario Outline: what is wrong with the oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-condition sound
-      And rear-suspension/dampers seen damper-leak <found>
-      Then steering.rear-dampers is fault at rear-suspension/dampers
+      And rear-fork/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak <found>
+      Then steering.rear-dampers is fault at rear-fork/dampers
 
       Examples:
         | found |
@@ -170,9 +170,9 @@ Feature: Swing arm and rear springing
 
     Scenario Outline: what is wrong with the condition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry
-      And rear-suspension/dampers seen damper-condition <found>
-      Then steering.rear-dampers is fault at rear-suspension/dampers
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers seen damper-condition <found>
+      Then steering.rear-dampers is fault at rear-fork/dampers
 
       Examples:
         | found         |
@@ -183,13 +183,13 @@ Feature: Swing arm and rear springing
 
     Scenario: without the oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-condition sound
-      Then steering.rear-dampers is missing at rear-suspension/dampers
+      And rear-fork/dampers seen damper-condition sound
+      Then steering.rear-dampers is missing at rear-fork/dampers
 
     Scenario: without the condition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry
-      Then steering.rear-dampers is missing at rear-suspension/dampers
+      And rear-fork/dampers seen damper-leak dry
+      Then steering.rear-dampers is missing at rear-fork/dampers
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -197,15 +197,15 @@ Feature: Swing arm and rear springing
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-condition sound
-      And rear-suspension/dampers told damper-leak dry
-      Then steering.rear-dampers is missing at rear-suspension/dampers
+      And rear-fork/dampers seen damper-condition sound
+      And rear-fork/dampers told damper-leak dry
+      Then steering.rear-dampers is missing at rear-fork/dampers
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry <ago> months ago
-      And rear-suspension/dampers seen damper-condition sound <ago> months ago
-      Then steering.rear-dampers is <state> at rear-suspension/dampers
+      And rear-fork/dampers seen damper-leak dry <ago> months ago
+      And rear-fork/dampers seen damper-condition sound <ago> months ago
+      Then steering.rear-dampers is <state> at rear-fork/dampers
 
       Examples:
         | ago | state |
@@ -214,35 +214,35 @@ Feature: Swing arm and rear springing
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry
-      And rear-suspension/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers seen damper-condition sound
       And <point> was <work>
-      Then steering.rear-dampers is stale at rear-suspension/dampers
+      Then steering.rear-dampers is stale at rear-fork/dampers
 
       Examples:
-        | point                   | work     |
-        | rear-suspension/dampers | replaced |
-        | rear-suspension         | removed  |
-        | machine                 | ridden   |
-        | machine                 | damaged  |
+        | point             | work     |
+        | rear-fork/dampers | replaced |
+        | rear-fork         | removed  |
+        | machine           | ridden   |
+        | machine           | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension/dampers seen damper-leak dry
-      And rear-suspension/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers seen damper-condition sound
       And <point> was <work>
-      Then steering.rear-dampers is met at rear-suspension/dampers
+      Then steering.rear-dampers is met at rear-fork/dampers
 
       Examples:
-        | point                   | work    |
-        | rear-fork               | removed |
-        | rear-suspension/dampers | torqued |
+        | point             | work    |
+        | rear-fork/pivot   | torqued |
+        | rear-fork/dampers | torqued |
 
     Scenario: a single damper
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing single-damper
-      And rear-suspension/dampers seen damper-leak dry
-      And rear-suspension/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers seen damper-condition sound
       Then steering.rear-dampers is met
 
     Scenario: not asked of plungers
@@ -261,14 +261,14 @@ Feature: Swing arm and rear springing
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers tried plunger-play none
+      And rear-fork/plungers tried plunger-play none
       Then steering.plungers is met
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers tried plunger-play <found>
-      Then steering.plungers is fault at rear-suspension/plungers
+      And rear-fork/plungers tried plunger-play <found>
+      Then steering.plungers is fault at rear-fork/plungers
 
       Examples:
         | found  |
@@ -284,14 +284,14 @@ Feature: Swing arm and rear springing
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers seen plunger-play none
-      Then steering.plungers is missing at rear-suspension/plungers
+      And rear-fork/plungers seen plunger-play none
+      Then steering.plungers is missing at rear-fork/plungers
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers tried plunger-play none <ago> months ago
-      Then steering.plungers is <state> at rear-suspension/plungers
+      And rear-fork/plungers tried plunger-play none <ago> months ago
+      Then steering.plungers is <state> at rear-fork/plungers
 
       Examples:
         | ago | state |
@@ -301,22 +301,22 @@ Feature: Swing arm and rear springing
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers tried plunger-play none
+      And rear-fork/plungers tried plunger-play none
       And <point> was <work>
-      Then steering.plungers is stale at rear-suspension/plungers
+      Then steering.plungers is stale at rear-fork/plungers
 
       Examples:
-        | point                    | work     |
-        | rear-suspension/plungers | stripped |
-        | rear-suspension          | refitted |
-        | machine                  | damaged  |
+        | point              | work     |
+        | rear-fork/plungers | stripped |
+        | rear-fork          | refitted |
+        | machine            | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension/plungers tried plunger-play none
+      And rear-fork/plungers tried plunger-play none
       And <point> was <work>
-      Then steering.plungers is met at rear-suspension/plungers
+      Then steering.plungers is met at rear-fork/plungers
 
       Examples:
         | point      | work    |
@@ -336,13 +336,13 @@ Feature: Swing arm and rear springing
 
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension tried rear-travel damped
+      And rear-fork tried rear-travel damped
       Then steering.rear-travel is met
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension tried rear-travel <found>
-      Then steering.rear-travel is fault at rear-suspension
+      And rear-fork tried rear-travel <found>
+      Then steering.rear-travel is fault at rear-fork
 
       Examples:
         | found   |
@@ -358,13 +358,13 @@ Feature: Swing arm and rear springing
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension seen rear-travel damped
-      Then steering.rear-travel is missing at rear-suspension
+      And rear-fork seen rear-travel damped
+      Then steering.rear-travel is missing at rear-fork
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension tried rear-travel damped <ago> months ago
-      Then steering.rear-travel is <state> at rear-suspension
+      And rear-fork tried rear-travel damped <ago> months ago
+      Then steering.rear-travel is <state> at rear-fork
 
       Examples:
         | ago | state |
@@ -373,22 +373,21 @@ Feature: Swing arm and rear springing
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And rear-suspension tried rear-travel damped
+      And rear-fork tried rear-travel damped
       And <point> was <work>
-      Then steering.rear-travel is stale at rear-suspension
+      Then steering.rear-travel is stale at rear-fork
 
       Examples:
-        | point                   | work     |
-        | rear-suspension         | refitted |
-        | rear-suspension/dampers | replaced |
-        | rear-suspension/dampers | adjusted |
-        | rear-fork               | refitted |
-        | machine                 | damaged  |
+        | point             | work     |
+        | rear-fork         | refitted |
+        | rear-fork/dampers | replaced |
+        | rear-fork/dampers | adjusted |
+        | machine           | damaged  |
 
     Scenario Outline: asked of plungers
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
-      And rear-suspension tried rear-travel <found>
+      And rear-fork tried rear-travel <found>
       Then steering.rear-travel is <state>
 
       Examples:

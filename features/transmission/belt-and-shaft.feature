@@ -153,7 +153,7 @@ Feature: Belt, shaft and clutch
         | rear-wheel/spindle          | replaced |
         | rear-wheel/spindle          | adjusted |
         | rear-fork                   | refitted |
-        | rear-suspension/dampers     | replaced |
+        | rear-fork/dampers           | replaced |
         | engine                      | refitted |
         | engine/mounts               | refitted |
         | engine/mounts               | adjusted |
@@ -371,11 +371,11 @@ Feature: Belt, shaft and clutch
       Then transmission.shaft is not applicable
 
   @transmission.clutch-drag
-  Rule: With the lever pulled the engine lets go of the rear wheel
+  Rule: Warm on the stand, the clutch lets go of the rear wheel and takes hold of it
 
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And transmission/clutch tried clutch-drag lets-go
+      And transmission/clutch tried clutch-drag lets-go-and-holds
       Then transmission.clutch-drag is met
 
     Scenario Outline: what is wrong
@@ -395,12 +395,12 @@ Feature: Belt, shaft and clutch
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And transmission/clutch seen clutch-drag lets-go
+      And transmission/clutch seen clutch-drag lets-go-and-holds
       Then transmission.clutch-drag is missing at transmission/clutch
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And transmission/clutch tried clutch-drag lets-go <ago> months ago
+      And transmission/clutch tried clutch-drag lets-go-and-holds <ago> months ago
       Then transmission.clutch-drag is <state> at transmission/clutch
 
       Examples:
@@ -410,7 +410,7 @@ Feature: Belt, shaft and clutch
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And transmission/clutch tried clutch-drag lets-go
+      And transmission/clutch tried clutch-drag lets-go-and-holds
       And <point> was <work>
       Then transmission.clutch-drag is stale at transmission/clutch
 
@@ -424,10 +424,12 @@ Feature: Belt, shaft and clutch
         | controls/clutch      | adjusted |
         | controls/clutch      | bled     |
         | transmission/gearbox | opened   |
+        | transmission/gearbox | filled   |
+        | transmission/gearbox | drained  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And transmission/clutch tried clutch-drag lets-go
+      And transmission/clutch tried clutch-drag lets-go-and-holds
       And <point> was <work>
       Then transmission.clutch-drag is met at transmission/clutch
 

@@ -251,7 +251,7 @@ Feature: Chain
         | rear-wheel/spindle          | replaced |
         | rear-wheel/spindle          | adjusted |
         | rear-fork                   | refitted |
-        | rear-suspension/dampers     | replaced |
+        | rear-fork/dampers           | replaced |
         | engine                      | refitted |
         | engine/mounts               | refitted |
         | engine/mounts               | adjusted |
@@ -598,7 +598,7 @@ Feature: Chain
         | rear-wheel/spindle          | replaced |
         | rear-wheel/spindle          | adjusted |
         | rear-fork                   | refitted |
-        | rear-suspension/dampers     | replaced |
+        | rear-fork/dampers           | replaced |
         | engine                      | refitted |
         | engine/mounts               | refitted |
         | engine/mounts               | adjusted |

@@ -131,6 +131,7 @@ Feature: Sprockets, guard and cush drive
         | transmission/sprockets | replaced |
         | rear-wheel             | refitted |
         | rear-fork              | refitted |
+        | rear-fork/pivot        | replaced |
         | machine                | damaged  |
 
     Scenario Outline: work that leaves it as it is
@@ -140,8 +141,9 @@ Feature: Sprockets, guard and cush drive
       Then transmission.guard is met at transmission/guard
 
       Examples:
-        | point       | work     |
-        | front-wheel | refitted |
+        | point             | work     |
+        | front-wheel       | refitted |
+        | rear-fork/dampers | replaced |
 
     Scenario: a belt and its guard
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
