@@ -1,0 +1,529 @@
+Feature: Battery
+  Judged by a rested voltage and by what is seen; the tables of charge do not agree. A machine without a battery is asked none of it.
+
+  @electrics.battery-voltage
+  Rule: A rested battery holds enough voltage
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And electrics/battery measured rest-voltage <voltage> V ± <u> V
+      And electrics/battery seen rest rested-overnight
+      Then electrics.battery-voltage is <state>
+
+      # 12.4 V and 6.2 V rested, 2.25 V a cell at most: common practice
+      Examples:
+        | volts | voltage | u    | state |
+        | 12    | 12.39   | 0.08 | fault |
+        | 12    | 12.40   | 0.08 | doubt |
+        | 12    | 12.49   | 0.08 | met   |
+        | 12    | 13.40   | 0.08 | met   |
+        | 12    | 13.50   | 0.08 | doubt |
+        | 12    | 13.51   | 0.08 | fault |
+        | 6     | 6.19    | 0.04 | fault |
+        | 6     | 6.20    | 0.04 | doubt |
+        | 6     | 6.25    | 0.04 | met   |
+        | 6     | 6.70    | 0.04 | met   |
+        | 6     | 6.75    | 0.04 | doubt |
+        | 6     | 6.76    | 0.04 | fault |
+
+    Scenario: how much charge that is, as far as the tables agree
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 12 volts
+      And electrics/battery measured rest-voltage 12.50 V ± 0.05 V
+      And electrics/battery seen rest rested-overnight
+      Then electrics.battery-voltage is met
+      And it notes "charged to between 66 % and 88 %"
+
+    Scenario Outline: a battery fresh from the charger
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
+      And electrics/battery seen rest <rest>
+      Then electrics.battery-voltage is fault
+
+      Examples:
+        | rest         |
+        | just-charged |
+        | just-run     |
+
+    Scenario: rested as its maker says
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
+      And electrics/battery seen rest rested-as-maker-says
+      Then electrics.battery-voltage is met
+
+    Scenario: nobody says whether it rested
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
+      Then electrics.battery-voltage is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen rest rested-overnight
+      Then electrics.battery-voltage is missing
+
+    Scenario: a voltage the rule book has no limit for
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 24 volts
+      And electrics/battery measured rest-voltage 25.2 V ± 0.1 V
+      And electrics/battery seen rest rested-overnight
+      Then electrics.battery-voltage is missing
+      And it says "the rule book has no limit"
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.battery-voltage is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V <ago> days ago
+      And electrics/battery seen rest rested-overnight <ago> days ago
+      Then electrics.battery-voltage is <state> at electrics/battery
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
+      And electrics/battery seen rest rested-overnight
+      And <point> was <work>
+      Then electrics.battery-voltage is stale
+
+      Examples:
+        | point             | work      |
+        | electrics/battery | replaced  |
+        | electrics/battery | refitted  |
+        | electrics/battery | charged   |
+        | electrics/battery | filled    |
+        | electrics/battery | topped-up |
+
+    Scenario Outline: work that leaves it alone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
+      And electrics/battery seen rest rested-overnight
+      And <point> was <work>
+      Then electrics.battery-voltage is met
+
+      Examples:
+        | point               | work     |
+        | electrics/charging  | repaired |
+        | electrics/tail-lamp | replaced |
+
+  @electrics.battery-level
+  Rule: The electrolyte stands between the marks and the case is dry
+
+    Scenario Outline: electrolyte in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case dry-and-whole
+      And electrics/battery seen electrolyte <found>
+      Then electrics.battery-level is met
+
+      Examples:
+        | found          |
+        | between-marks  |
+        | sealed-battery |
+
+    Scenario Outline: electrolyte: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case dry-and-whole
+      And electrics/battery seen electrolyte <found>
+      Then electrics.battery-level is fault
+
+      Examples:
+        | found      |
+        | below-mark |
+        | above-mark |
+        | uneven     |
+
+    Scenario: nobody looked at electrolyte
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case dry-and-whole
+      Then electrics.battery-level is missing
+
+    Scenario: somebody says so of electrolyte
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case dry-and-whole
+      And electrics/battery told electrolyte between-marks
+      Then electrics.battery-level is missing
+
+    Scenario: battery case in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery seen battery-case dry-and-whole
+      Then electrics.battery-level is met
+
+    Scenario Outline: battery case: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery seen battery-case <found>
+      Then electrics.battery-level is fault
+
+      Examples:
+        | found   |
+        | cracked |
+        | bulged  |
+        | leaking |
+
+    Scenario: nobody looked at battery case
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      Then electrics.battery-level is missing
+
+    Scenario: somebody says so of battery case
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery told battery-case dry-and-whole
+      Then electrics.battery-level is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks <ago> days ago
+      And electrics/battery seen battery-case dry-and-whole <ago> days ago
+      Then electrics.battery-level is <state>
+
+      Examples:
+        | ago | state |
+        | 30  | met   |
+        | 31  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery seen battery-case dry-and-whole
+      And <point> was <work>
+      Then electrics.battery-level is stale
+
+      Examples:
+        | point             | work      |
+        | electrics/battery | replaced  |
+        | electrics/battery | charged   |
+        | electrics/battery | filled    |
+        | electrics/battery | topped-up |
+        | machine           | damaged   |
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.battery-level is not applicable
+
+  @electrics.battery-secure
+  Rule: The battery is held fast and its terminals are tight and covered
+
+    Scenario: battery fixing in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried battery-fixing fast
+      Then electrics.battery-secure is met
+
+    Scenario Outline: battery fixing: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried battery-fixing <found>
+      Then electrics.battery-secure is fault
+
+      Examples:
+        | found    |
+        | loose    |
+        | no-strap |
+        | wedged   |
+
+    Scenario: nobody tried at battery fixing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      Then electrics.battery-secure is missing
+
+    Scenario: somebody says so of battery fixing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery told battery-fixing fast
+      Then electrics.battery-secure is missing
+
+    Scenario: terminals in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried terminals clean-and-tight
+      Then electrics.battery-secure is met
+
+    Scenario Outline: terminals: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried terminals <found>
+      Then electrics.battery-secure is fault
+
+      Examples:
+        | found    |
+        | loose    |
+        | corroded |
+        | cracked  |
+
+    Scenario: nobody tried at terminals
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery seen live-terminal covered
+      Then electrics.battery-secure is missing
+
+    Scenario: somebody says so of terminals
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery seen live-terminal covered
+      And electrics/battery told terminals clean-and-tight
+      Then electrics.battery-secure is missing
+
+    Scenario: live terminal in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      Then electrics.battery-secure is met
+
+    Scenario Outline: live terminal: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal <found>
+      Then electrics.battery-secure is fault
+
+      Examples:
+        | found      |
+        | bare       |
+        | near-metal |
+
+    Scenario: nobody looked at live terminal
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery tried terminals clean-and-tight
+      Then electrics.battery-secure is missing
+
+    Scenario: somebody says so of live terminal
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery told live-terminal covered
+      Then electrics.battery-secure is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast <ago> months ago
+      And electrics/battery tried terminals clean-and-tight <ago> months ago
+      And electrics/battery seen live-terminal covered <ago> months ago
+      Then electrics.battery-secure is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried battery-fixing fast
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And <point> was <work>
+      Then electrics.battery-secure is stale
+
+      Examples:
+        | point             | work     |
+        | electrics/battery | removed  |
+        | electrics/battery | refitted |
+        | electrics/battery | charged  |
+        | frame             | stripped |
+        | machine           | damaged  |
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.battery-secure is not applicable
+
+  @electrics.battery-vent
+  Rule: The battery vents clear of chain and exhaust
+
+    Scenario Outline: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube <found>
+      Then electrics.battery-vent is met
+
+      Examples:
+        | found          |
+        | clear          |
+        | sealed-battery |
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube <found>
+      Then electrics.battery-vent is fault
+
+      Examples:
+        | found        |
+        | missing      |
+        | kinked       |
+        | blocked      |
+        | onto-chain   |
+        | onto-exhaust |
+        | onto-brake   |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then electrics.battery-vent is missing
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent told vent-tube clear
+      Then electrics.battery-vent is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube clear <ago> months ago
+      Then electrics.battery-vent is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube clear
+      And <point> was <work>
+      Then electrics.battery-vent is stale
+
+      Examples:
+        | point                  | work     |
+        | electrics/battery/vent | removed  |
+        | electrics/battery      | refitted |
+        | frame                  | stripped |
+        | machine                | damaged  |
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.battery-vent is not applicable
+
+  @electrics.fuse
+  Rule: A fuse of the right value is in the circuit
+
+    Scenario Outline: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse <found>
+      Then electrics.fuse is met
+
+      Examples:
+        | found          |
+        | as-marked      |
+        | none-by-design |
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse <found>
+      Then electrics.fuse is fault
+
+      Examples:
+        | found     |
+        | too-large |
+        | too-small |
+        | bridged   |
+        | missing   |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then electrics.fuse is missing
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse told fuse as-marked
+      Then electrics.fuse is missing
+
+    Scenario: the maker fitted none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse none-by-design
+      Then electrics.fuse is met
+      And it notes "one in the battery lead costs little"
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse as-marked <ago> months ago
+      Then electrics.fuse is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse as-marked
+      And <point> was <work>
+      Then electrics.fuse is stale
+
+      Examples:
+        | point                     | work     |
+        | electrics/fuse            | replaced |
+        | electrics/wiring          | repaired |
+        | electrics/wiring/charging | opened   |
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.fuse is not applicable
+
+  @electrics.leakage
+  Rule: Next to no current leaves the battery with everything off
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current <current> mA ± 0.1 mA
+      Then electrics.leakage is <state>
+
+      # 1 mA: common practice
+      Examples:
+        | current | state |
+        | 0.8     | met   |
+        | 1.0     | doubt |
+        | 1.1     | fault |
+
+    Scenario: half an ampere, as one manual prints
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current 0.5 A ± 0.01 A
+      Then electrics.leakage is fault
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then electrics.leakage is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current 0.4 mA ± 0.1 mA <ago> months ago
+      Then electrics.leakage is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current 0.4 mA ± 0.1 mA
+      And <point> was <work>
+      Then electrics.leakage is stale
+
+      Examples:
+        | point                     | work     |
+        | electrics/battery         | replaced |
+        | electrics/charging        | repaired |
+        | electrics/wiring          | repaired |
+        | electrics/wiring/lighting | opened   |
+        | electrics/ignition-switch | replaced |
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.leakage is not applicable

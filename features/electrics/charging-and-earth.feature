@@ -1,0 +1,280 @@
+Feature: Charging and earth
+  Measured with the engine at charging speed and the lamps on. Lamps fed straight from the flywheel have no window.
+
+  @electrics.charging-voltage
+  Rule: At charging speed the voltage stands inside its window
+
+    Scenario Outline: on both sides of both limits
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And electrics/charging measured charging-voltage <voltage> V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is <state>
+
+      # 13.5 V to 15.0 V and 6.8 V to 7.5 V: common practice
+      Examples:
+        | volts | voltage | state |
+        | 12    | 13.4    | fault |
+        | 12    | 13.5    | doubt |
+        | 12    | 13.7    | met   |
+        | 12    | 14.8    | met   |
+        | 12    | 15.0    | doubt |
+        | 12    | 15.1    | fault |
+        | 6     | 6.7     | fault |
+        | 6     | 6.8     | doubt |
+        | 6     | 7.0     | met   |
+        | 6     | 7.3     | met   |
+        | 6     | 7.5     | doubt |
+        | 6     | 7.6     | fault |
+
+    Scenario: the maker's figure replaces it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says electrics.charging-voltage-12 at least 14.0 V
+      And electrics/charging measured charging-voltage 13.8 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is fault
+      And the limit came from "Lark 250 workshop manual"
+
+    Scenario: the record is silent about the maker
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And no word from the maker on electrics.charging-voltage-12
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is missing
+
+    Scenario: the speed was not written down
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      Then electrics.charging-voltage is missing
+
+    Scenario: nobody measured the voltage
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is missing
+
+    Scenario: a voltage the rule book has no limit for
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 24 volts
+      And electrics/charging measured charging-voltage 28.5 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is missing
+      And it says "the rule book has no limit"
+
+    Scenario: not asked of direct lighting
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.charging-voltage is not applicable
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then electrics.charging-voltage is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V <ago> months ago
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm <ago> months ago
+      Then electrics.charging-voltage is <state> at electrics/charging
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      And <point> was <work>
+      Then electrics.charging-voltage is stale
+
+      Examples:
+        | point                        | work     |
+        | electrics/charging           | repaired |
+        | electrics/charging/regulator | replaced |
+        | electrics/battery            | replaced |
+        | electrics/battery            | refitted |
+        | electrics/earth              | refitted |
+        | electrics/wiring/charging    | opened   |
+        | electrics/wiring             | repaired |
+
+    Scenario Outline: work that leaves it alone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      And <point> was <work>
+      Then electrics.charging-voltage is met
+
+      Examples:
+        | point                    | work     |
+        | electrics/tail-lamp      | replaced |
+        | electrics/wiring/signals | opened   |
+
+  @electrics.charging-speed
+  Rule: The charging voltage was read at charging speed
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-speed <speed> rpm ± 50 rpm
+      Then electrics.charging-speed is <state>
+
+      # 2500 rpm: common practice
+      Examples:
+        | speed | state |
+        | 2450  | fault |
+        | 2500  | doubt |
+        | 2560  | met   |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then electrics.charging-speed is missing
+
+    Scenario: not asked of direct lighting
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.charging-speed is not applicable
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then electrics.charging-speed is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm <ago> months ago
+      Then electrics.charging-speed is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      And <point> was <work>
+      Then electrics.charging-speed is stale
+
+      Examples:
+        | point                        | work     |
+        | electrics/charging           | repaired |
+        | electrics/charging/regulator | replaced |
+        | electrics/battery            | replaced |
+        | electrics/battery            | refitted |
+        | electrics/earth              | refitted |
+        | electrics/wiring/charging    | opened   |
+        | electrics/wiring             | repaired |
+
+  @electrics.earth-drop
+  Rule: The earth carries the lamps without loss
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/earth measured earth-drop <drop> V ± 0.01 V
+      Then electrics.earth-drop is <state>
+
+      # 0.1 V with the lamps on: common practice
+      Examples:
+        | drop | state |
+        | 0.08 | met   |
+        | 0.10 | doubt |
+        | 0.11 | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then electrics.earth-drop is missing
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 0 volts
+      Then electrics.earth-drop is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/earth measured earth-drop 0.04 V ± 0.01 V <ago> months ago
+      Then electrics.earth-drop is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/earth measured earth-drop 0.04 V ± 0.01 V
+      And <point> was <work>
+      Then electrics.earth-drop is stale
+
+      Examples:
+        | point                     | work     |
+        | electrics/earth           | removed  |
+        | electrics/earth           | refitted |
+        | electrics/battery         | refitted |
+        | electrics/charging        | repaired |
+        | electrics/wiring          | repaired |
+        | electrics/wiring/charging | opened   |
+        | electrics/wiring/lighting | opened   |
+        | engine/mounts             | removed  |
+        | frame                     | stripped |
+
+  @electrics.earth-drop-cranking
+  Rule: The earth carries the starter without loss
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter <starter>
+      And electrics/earth measured cranking-earth-drop <drop> V ± 0.02 V
+      Then electrics.earth-drop-cranking is <state>
+
+      # 0.2 V while cranking: common practice
+      Examples:
+        | starter  | drop | state |
+        | electric | 0.17 | met   |
+        | electric | 0.20 | doubt |
+        | electric | 0.22 | fault |
+        | both     | 0.17 | met   |
+        | both     | 0.22 | fault |
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      Then electrics.earth-drop-cranking is missing
+
+    Scenario: not asked of a kick-starter
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter kick
+      Then electrics.earth-drop-cranking is not applicable
+
+    Scenario: not asked without a battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And the battery has 0 volts
+      Then electrics.earth-drop-cranking is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And electrics/earth measured cranking-earth-drop 0.12 V ± 0.02 V <ago> months ago
+      Then electrics.earth-drop-cranking is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And electrics/earth measured cranking-earth-drop 0.12 V ± 0.02 V
+      And <point> was <work>
+      Then electrics.earth-drop-cranking is stale
+
+      Examples:
+        | point                    | work     |
+        | electrics/earth          | refitted |
+        | electrics/battery        | refitted |
+        | electrics/charging       | repaired |
+        | electrics/starter        | replaced |
+        | electrics/wiring/starter | opened   |
+        | engine/mounts            | removed  |
+        | frame                    | stripped |
