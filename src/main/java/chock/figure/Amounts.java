@@ -26,6 +26,14 @@ final class Amounts {
         return amount.to(unit).value();
     }
 
+    /** As {@link #in}, for an uncertainty or another interval: no zero-point shift. */
+    static BigDecimal difference(String what, Quantity interval, Unit unit) {
+        if (interval.unit().dimension() != unit.dimension()) {
+            throw new BadFigureInput(wrongKind(what, interval, unit.dimension()));
+        }
+        return interval.differenceTo(unit).value();
+    }
+
     static String wrongKind(String what, Quantity amount, Unit.Dimension wanted) {
         return what + " is " + amount + ", which is not a unit of " + wanted.words() + "; write one of " + String.join(", ", Unit.symbolsOf(wanted))
                 + (wanted == Unit.Dimension.FORCE && amount.unit().dimension() == Unit.Dimension.MASS ? " (a roller tester that prints kg means kgf)" : "");
