@@ -18,6 +18,15 @@ final class Amounts {
         return number;
     }
 
+    /** The number in this unit, when it is of the right kind and not below zero. */
+    static BigDecimal atLeast0(String what, Quantity amount, Unit unit) {
+        BigDecimal number = in(what, amount, unit);
+        if (number.signum() < 0) {
+            throw new BadFigureInput(what + " is " + amount + "; it must be at least zero");
+        }
+        return number;
+    }
+
     /** The number in this unit, when it is of the right kind. */
     static BigDecimal in(String what, Quantity amount, Unit unit) {
         if (amount.unit().dimension() != unit.dimension()) {

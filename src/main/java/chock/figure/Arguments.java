@@ -52,7 +52,7 @@ final class Arguments {
 
     /** {@code 12V} or {@code 12}: the number that stands on a battery. */
     int wholeVolts(String name) {
-        Quantity volts = text(name).matches("[0-9]{1,9}") ? Quantity.parse(text(name) + " V") : quantity(name, Unit.Dimension.VOLTAGE);
+        Quantity volts = in(Unit.VOLTS, name);
         try {
             return volts.to(Unit.VOLTS).value().intValueExact();
         } catch (ArithmeticException e) {
@@ -72,7 +72,21 @@ final class Arguments {
 
     /** A plain number counts as degrees: maps and receivers print it so. */
     Quantity degrees(String name) {
-        return text(name).matches("[-+\u2212]?\\d{1,3}(\\.\\d{1,12})?") ? Quantity.parse(text(name) + "°") : quantity(name, Unit.Dimension.ANGLE);
+        return in(Unit.DEGREES, name);
+    }
+
+    /** A plain number counts as minutes. */
+    Quantity minutes(String name) {
+        return in(Unit.MINUTES, name);
+    }
+
+    /** A plain number counts as ppm. */
+    Quantity ppm(String name) {
+        return in(Unit.PPM, name);
+    }
+
+    private Quantity in(Unit usual, String name) {
+        return text(name).matches("[-+\u2212]?[0-9]{1,9}(\\.[0-9]{1,12})?") ? Quantity.parse(text(name) + " " + usual.symbol()) : quantity(name, usual.dimension());
     }
 
     BigDecimal number(String name) {

@@ -31,10 +31,7 @@ public final class CoilResistance {
      */
     public static Measured at20(Measured resistance, Measured temperature) {
         BigDecimal celsius = Amounts.in("temperature", temperature.value(), Unit.DEGREES_CELSIUS);
-        Amounts.in("resistance", resistance.value(), Unit.OHMS);
-        if (resistance.value().value().signum() < 0) {
-            throw new BadFigureInput("resistance is " + resistance.value() + "; it must be at least zero");
-        }
+        Amounts.atLeast0("resistance", resistance.value(), Unit.OHMS);
         if (temperature.value().compareTo(COLDEST) < 0 || temperature.value().compareTo(HOTTEST) > 0) {
             throw new BadFigureInput("temperature is " + temperature.value() + "; a coil's lies between " + COLDEST + " and " + HOTTEST);
         }

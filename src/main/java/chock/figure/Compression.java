@@ -79,8 +79,6 @@ public final class Compression {
     }
 
     private static void requireReading(Measured reading) {
-        if (Amounts.in("reading", reading.value(), Unit.KPA).signum() < 0) {
-            throw new BadFigureInput("reading is " + reading.value() + "; it must be at least zero");
-        }
+        Amounts.atLeast0("reading", reading.value(), Unit.KPA);
     }
 }

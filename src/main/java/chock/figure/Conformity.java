@@ -5,7 +5,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import java.math.BigDecimal;
-import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * Probability that what was measured really lies within its limits, for a normal distribution about the reading (JCGM 106,
@@ -36,7 +36,7 @@ public final class Conformity {
         double below = bounds.high() == null ? 1 : normal(Amounts.in("limit", bounds.high(), unit).subtract(measured.value().value()).doubleValue() / u);
         // P(above low and below high) = P(above) + P(below) − 1, since it is always one or the other
         double probability = bounds.low() == null ? below : bounds.high() == null ? above : Math.max(0, above + below - 1);
-        return new Quantity(new BigDecimal(100 * probability).setScale(12, java.math.RoundingMode.HALF_EVEN), Unit.PER_CENT);
+        return new Quantity(new BigDecimal(100 * probability).setScale(12, RoundingMode.HALF_EVEN), Unit.PER_CENT);
     }
 
     /**

@@ -5,11 +5,11 @@ import java.util.stream.Stream;
 
 /** Every figure that can be asked for by name. Amounts are shown rounded half up to six significant digits, ages as in {@link TyreDate#years}. */
 public final class Figures {
-    private static final List<Figure> ALL = Stream.of(WheelFigures.ALL, EngineFigures.ALL, RoadFigures.ALL).flatMap(List::stream).toList();
+    private static final List<Figure> ALL = Stream.of(WheelFigures.ALL, EngineFigures.ALL, RoadFigures.ALL, AirFigures.ALL).flatMap(List::stream).toList();
 
     private Figures() { }
 
-    /** Names of all figures, in the order of a bench: tyres, brakes, drive and engine, the road. */
+    /** Names of all figures, in the order of a bench: tyres, brakes, drive and engine, the road, the air. */
     public static List<String> names() {
         return ALL.stream().map(Figure::name).toList();
     }

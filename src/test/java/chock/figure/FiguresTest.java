@@ -29,7 +29,7 @@ class FiguresTest {
     void keepsTheNamesScriptsRelyOn() {
         assertThat(Figures.names()).containsExactly("tyre-date", "tread-left", "load-index", "speed-symbol", "tyre-pressure", "stopping-limit",
                 "deceleration", "brake-efficiency", "chain-wear", "coil-at-20", "battery-charge", "compression-at-sea-level", "compression-spread",
-                "bolt-torque", "wind-chill", "daylight", "conformity");
+                "bolt-torque", "wind-chill", "daylight", "conformity", "co-build-up", "co-schedule", "purge", "co-source", "window-airflow", "cohb", "ppm-to-mg");
     }
 
     /** Sources of the values stand in the tests of each figure. */
@@ -55,6 +55,18 @@ class FiguresTest {
             compression-spread readings=11.8bar,10bar,9.0bar                   | {lowest-of-highest=76.2712 %, spread=2.8 bar}
             bolt-torque size=M8 pitch=1.25mm class=8.8 nut-factor=0.2          | {torque=25.44 N·m, preload=15900 N}
             wind-chill air=20F speed=15mph                                     | {temperature=6.21889 °F}
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=1 | {end=257.106 ppm, steady=6300 ppm, minutes-to-200ppm=3.8713 min, minutes-to-1200ppm=25.3571 min}
+            co-build-up volume=20000m3 airflow=20000m3/h generation=10.5L/min minutes=5min k-acgih=1 background=1 | {end=3.5186 ppm, steady=32.5 ppm, minutes-to-200ppm=unknown: never reached; it settles at 32.5 ppm, minutes-to-1200ppm=unknown: never reached; it settles at 32.5 ppm}
+            co-build-up volume=200m3 airflow=0m3/h generation=10.5L/min minutes=10 k-acgih=1 background=300ppm | {end=825 ppm, steady=unknown: too little air for it ever to settle, minutes-to-200ppm=0 min, minutes-to-1200ppm=17.1429 min}
+            co-build-up volume=200m3 airflow=0m3/h generation=0L/min minutes=10 k-acgih=1 | {end=0 ppm, steady=0 ppm, minutes-to-200ppm=unknown: never reached; it settles at 0 ppm, minutes-to-1200ppm=unknown: never reached; it settles at 0 ppm}
+            co-schedule volume=200m3 airflow=100m3/h generation=10.5L/min k-acgih=1 plan=5on | {peak=257.106 ppm, max-15-min=242.268 ppm, max-1-h=203.969 ppm, twa-8-h=64.3976 ppm}
+            purge volume=75000ft3 airflow=2500cfm from=200ppm to=100ppm        | {minutes=20.7944 min}
+            co-source displacement=250cc cycle=two-stroke                      | {generation=10.5 L/min}
+            co-source displacement=250cc cycle=four-stroke rpm=1200rpm co=4.5% | {generation=2.025 L/min}
+            window-airflow area=1m2 height=1m inside=15C outside=-10C          | {airflow=532.447 m³/h}
+            cohb ppm=200 minutes=60                                            | {carboxyhaemoglobin=5.3661 %}
+            cohb ppm=200ppm minutes=1h activity=light                          | {carboxyhaemoglobin=7.89115 %}
+            ppm-to-mg concentration=35ppm temperature=25°C                     | {concentration=40.0708 mg/m³}
             conformity measured=509.7kPa uncertainty=17.2kPa at-least=490kPa   | {probability=98.901 %}
             conformity measured=-5.47V uncertainty=0.1V at-most=-5.40V         | {probability=91.9243 %}
             conformity measured=13.6mm uncertainty=3.6mm at-least=12.5mm at-most=16.3mm | {probability=66.263 %}
@@ -140,6 +152,14 @@ class FiguresTest {
             conformity measured=1mm uncertainty=0mm at-least=2mm    | uncertainty is 0 mm; it must be above zero
             conformity measured=1mm uncertainty=1V at-least=2mm     | uncertainty is 1 V, which is not a unit of length; write one of mm, cm, m, km, in, ft, thou, mi
             conformity measured=1 uncertainty=1V at-least=2mm       | measured '1': the unit is missing; write it behind the number, such as 1 mm
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=0.2 | k-acgih is 0.2; it divides the airflow and is at least 1, for perfect mixing. Where a source multiplies by a factor below 1, write 1 ÷ that factor: 5 for 0.2
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=-5 | k-acgih '-5' is not a number; write it without a unit, with a point before decimals
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 | co-build-up needs k-acgih, mixing factor that divides the airflow: 1 perfect, 3 to 10 usual: write k-acgih=3
+            co-source displacement=250cc cycle=two-stroke rpm=1200rpm | co-source takes rpm and co together, as measured; leave both out when nobody measured
+            co-source displacement=250cc cycle=two-stroke co=4.5%   | co-source takes rpm and co together, as measured; leave both out when nobody measured
+            co-source displacement=250cc cycle=rotary               | cycle 'rotary' is not known; write one of two-stroke, four-stroke
+            cohb ppm=200 minutes=60 activity=resting                | activity 'resting' is not known; write one of rest, light, heavy
+            co-schedule volume=200m3 airflow=100m3/h generation=10.5L/min k-acgih=1 plan=5min | plan '5min' is not minutes and on or off; write such as 2on,28off,2on
             daylight latitude=91 longitude=0 date=2026-11-25        | latitude is 91°; it lies between -90° and 90°
             daylight latitude=51 longitude=181 date=2026-11-25      | longitude is 181°; it lies between -180° and 180°
             daylight latitude=51N longitude=0 date=2026-11-25       | latitude is 51 N, which is not a unit of angle; write one of °
