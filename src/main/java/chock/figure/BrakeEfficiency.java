@@ -30,10 +30,7 @@ public final class BrakeEfficiency {
 
     /** The same with the uncertainties of both readings carried through, see {@link Uncertainty}. */
     public static Measured of(Measured force, Measured mass) {
-        BigDecimal newtons = Amounts.in("force", force.value(), Unit.NEWTONS);
-        if (newtons.signum() < 0) {
-            throw new BadFigureInput("force is " + force.value() + "; it must be at least zero");
-        }
+        BigDecimal newtons = Amounts.atLeast0("force", force.value(), Unit.NEWTONS);
         Measured weight = weight(mass);
         Quantity u = force.uncertainty() == null ? null : force.uncertainty().differenceTo(Unit.NEWTONS);
         return Uncertainty.quotient(new Measured(new Quantity(newtons, Unit.NEWTONS), u), weight, HUNDRED, Unit.PER_CENT);
@@ -53,10 +50,7 @@ public final class BrakeEfficiency {
      * @throws BadFigureInput when it is not a deceleration of at least zero
      */
     public static Quantity ofDeceleration(Quantity deceleration) {
-        BigDecimal mps2 = Amounts.in("deceleration", deceleration, Unit.MPS2);
-        if (mps2.signum() < 0) {
-            throw new BadFigureInput("deceleration is " + deceleration + "; it must be at least zero");
-        }
+        BigDecimal mps2 = Amounts.atLeast0("deceleration", deceleration, Unit.MPS2);
         return new Quantity(mps2.multiply(HUNDRED).divide(GRAVITY, MathContext.DECIMAL64), Unit.PER_CENT);
     }
 }

@@ -8,4 +8,13 @@ package chock.figure;
  * @param example a value that works
  * @param required whether it must be given
  */
-public record Parameter(String name, String what, String example, boolean required) { }
+public record Parameter(String name, String what, String example, boolean required) {
+
+    static Parameter asked(String name, String what, String example) {
+        return new Parameter(name, what, example, true);
+    }
+
+    static Parameter ifKnown(String name, String what, String example) {
+        return new Parameter(name, what, example, false);
+    }
+}

@@ -2,16 +2,18 @@ package chock.figure;
 
 import chock.quantity.Quantity;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** One result of a figure: an amount, a day, a range, a list of these, or nothing with a reason. */
+/** One result of a figure: an amount, a day, a time, a range, a list of these, or nothing with a reason. */
 public sealed interface ResultValue {
 
-    /** For a machine: a string, a map {from, to, unit}, a list of these, or null. Amounts are decimal strings, days ISO dates. */
+    /** For a machine: a string, a map {from, to, unit}, a list of these, or null. Amounts are decimal strings, days ISO dates, times ISO date-times. */
     Object plain();
 
     /** For a reader. */
@@ -58,6 +60,19 @@ public sealed interface ResultValue {
         @Override
         public String words() {
             return date.toString();
+        }
+    }
+
+    /** @param moment with its offset, shown to the minute */
+    record Time(OffsetDateTime moment) implements ResultValue {
+        @Override
+        public Object plain() {
+            return moment.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toString();
+        }
+
+        @Override
+        public String words() {
+            return plain().toString().replace('T', ' ').replace("Z", " UTC");
         }
     }
 

@@ -28,7 +28,8 @@ class FiguresTest {
     @Test
     void keepsTheNamesScriptsRelyOn() {
         assertThat(Figures.names()).containsExactly("tyre-date", "tread-left", "load-index", "speed-symbol", "tyre-pressure", "stopping-limit",
-                "deceleration", "brake-efficiency");
+                "deceleration", "brake-efficiency", "chain-wear", "coil-at-20", "battery-charge", "compression-at-sea-level", "compression-spread",
+                "bolt-torque", "wind-chill", "daylight", "conformity", "co-build-up", "co-schedule", "purge", "co-source", "window-airflow", "cohb", "ppm-to-mg");
     }
 
     /** Sources of the values stand in the tests of each figure. */
@@ -45,6 +46,30 @@ class FiguresTest {
             stopping-limit vehicle=motorcycle-sidecar control=rear speed=60km/h | {distance=43.8947 m, deceleration=3.6 m/s²}
             deceleration from=48km/h to=6km/h over=21m                         | {deceleration=4.16667 m/s²}
             brake-efficiency force=110kgf mass=300kg                           | {efficiency=36.6667 %}
+            chain-wear pitches=20 length=319.4mm pitch=15.875mm                | {elongation=0.598425 %}
+            coil-at-20 resistance=4.5ohm temperature=60C                       | {resistance=3.8887 Ω}
+            battery-charge voltage=12.33V nominal=12V                          | {charge=52.5 % to 66.25 %}
+            battery-charge voltage=6.1V nominal=6                              | {charge=33.3333 % to 50 %}
+            compression-at-sea-level reading=100psi altitude=5000ft            | {pressure=120.185 psi}
+            compression-spread readings=1050kPa,800kPa                         | {lowest-of-highest=76.1905 %, spread=250 kPa}
+            compression-spread readings=11.8bar,10bar,9.0bar                   | {lowest-of-highest=76.2712 %, spread=2.8 bar}
+            bolt-torque size=M8 pitch=1.25mm class=8.8 nut-factor=0.2          | {torque=25.44 N·m, preload=15900 N}
+            wind-chill air=20F speed=15mph                                     | {temperature=6.21889 °F}
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=1 | {end=257.106 ppm, steady=6300 ppm, minutes-to-200ppm=3.8713 min, minutes-to-1200ppm=25.3571 min}
+            co-build-up volume=20000m3 airflow=20000m3/h generation=10.5L/min minutes=5min k-acgih=1 background=1 | {end=3.5186 ppm, steady=32.5 ppm, minutes-to-200ppm=unknown: never reached; it settles at 32.5 ppm, minutes-to-1200ppm=unknown: never reached; it settles at 32.5 ppm}
+            co-build-up volume=200m3 airflow=0m3/h generation=10.5L/min minutes=10 k-acgih=1 background=300ppm | {end=825 ppm, steady=unknown: too little air for it ever to settle, minutes-to-200ppm=0 min, minutes-to-1200ppm=17.1429 min}
+            co-build-up volume=200m3 airflow=0m3/h generation=0L/min minutes=10 k-acgih=1 | {end=0 ppm, steady=0 ppm, minutes-to-200ppm=unknown: never reached; it settles at 0 ppm, minutes-to-1200ppm=unknown: never reached; it settles at 0 ppm}
+            co-schedule volume=200m3 airflow=100m3/h generation=10.5L/min k-acgih=1 plan=5on | {peak=257.106 ppm, max-15-min=242.268 ppm, max-1-h=203.969 ppm, twa-8-h=64.3976 ppm}
+            purge volume=75000ft3 airflow=2500cfm from=200ppm to=100ppm        | {minutes=20.7944 min}
+            co-source displacement=250cc cycle=two-stroke                      | {generation=10.5 L/min}
+            co-source displacement=250cc cycle=four-stroke rpm=1200rpm co=4.5% | {generation=2.025 L/min}
+            window-airflow area=1m2 height=1m inside=15C outside=-10C          | {airflow=532.447 m³/h}
+            cohb ppm=200 minutes=60                                            | {carboxyhaemoglobin=5.3661 %}
+            cohb ppm=200ppm minutes=1h activity=light                          | {carboxyhaemoglobin=7.89115 %}
+            ppm-to-mg concentration=35ppm temperature=25°C                     | {concentration=40.0708 mg/m³}
+            conformity measured=509.7kPa uncertainty=17.2kPa at-least=490kPa   | {probability=98.901 %}
+            conformity measured=-5.47V uncertainty=0.1V at-most=-5.40V         | {probability=91.9243 %}
+            conformity measured=13.6mm uncertainty=3.6mm at-least=12.5mm at-most=16.3mm | {probability=66.263 %}
             """)
     void computes(String call, String results) {
         Map<String, String> words = new LinkedHashMap<>();
@@ -91,7 +116,7 @@ class FiguresTest {
     @MethodSource("names")
     void asksForEveryParameter(String name) {
         Figure figure = Figures.named(name);
-        for (Parameter left : figure.parameters()) {
+        for (Parameter left : figure.parameters().stream().filter(Parameter::required).toList()) {
             Map<String, String> args = new LinkedHashMap<>();
             figure.parameters().forEach(p -> args.put(p.name(), p.example()));
             for (String nothing : Arrays.asList(null, "", "  ")) {
@@ -104,8 +129,8 @@ class FiguresTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            tire-date code=1                                        | there is no figure 'tire-date'; perhaps tyre-date; known are tyre-date, tread-left, load-index, speed-symbol, tyre-pressure, stopping-limit, deceleration, brake-efficiency
-            horsepower x=1                                          | there is no figure 'horsepower'; known are tyre-date, tread-left, load-index, speed-symbol, tyre-pressure, stopping-limit, deceleration, brake-efficiency
+            tire-date code=1                                        | there is no figure 'tire-date'; perhaps tyre-date; known are ALL
+            horsepower x=1                                          | there is no figure 'horsepower'; known are ALL
             tyre-date code=1313 asof=2026-11-25                     | tyre-date has no parameter 'asof'; perhaps as-of; it takes code, as-of
             tyre-date code=1313 as-of=25/11/2026                    | as-of '25/11/2026' is not a day; write year-month-day, such as 2026-11-25
             tyre-date code=1313 as-of=2026-02-30                    | as-of '2026-02-30' is not a day; write year-month-day, such as 2026-11-25
@@ -117,9 +142,43 @@ class FiguresTest {
             stopping-limit vehicle=moped control=rear speed=40      | speed '40': the unit is missing; write it behind the number, such as 40 mm (units of speed: km/h, mph, m/s)
             stopping-limit vehicle=moped control=rear speed=40KM/H  | speed '40KM/H': 'KM/H' is not a unit this program knows; perhaps km/h (units of speed: km/h, mph, m/s)
             brake-efficiency force=110kg mass=300kg                 | force is 110 kg, which is not a unit of force; write one of N, kgf, lbf (a roller tester that prints kg means kgf)
+            battery-charge voltage=12.6V nominal=12.5V              | nominal is 12.5 V; write whole volts, such as 12V
+            bolt-torque size=M8 pitch=1.25mm class=8.8 nut-factor=20% | nut-factor '20%' is not a number; write it without a unit, with a point before decimals
+            compression-spread readings=10bar                       | readings are 1; a spread needs two cylinders or more
+            compression-spread readings=10bar,                      | readings '': write a number and a unit, such as 1.2 mm, 3/64 in or 36 psi (units of pressure: kPa, Pa, hPa, bar, psi, kgf/cm²)
+            compression-spread readings=10bar,9kg                   | readings is 9 kg, which is not a unit of pressure; write one of kPa, Pa, hPa, bar, psi, kgf/cm²
+            conformity measured=1mm uncertainty=0.1mm               | conformity needs at-least or at-most, or both: write at-least=490kPa
+            conformity measured=1mm uncertainty=0.1mm at-least=2mm at-most=1mm | at-least is 2 mm, which is above at-most, 1 mm
+            conformity measured=1mm uncertainty=0mm at-least=2mm    | uncertainty is 0 mm; it must be above zero
+            conformity measured=1mm uncertainty=1V at-least=2mm     | uncertainty is 1 V, which is not a unit of length; write one of mm, cm, m, km, in, ft, thou, mi
+            conformity measured=1 uncertainty=1V at-least=2mm       | measured '1': the unit is missing; write it behind the number, such as 1 mm
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=0.2 | k-acgih is 0.2; it divides the airflow and is at least 1, for perfect mixing. Where a source multiplies by a factor below 1, write 1 ÷ that factor: 5 for 0.2
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 k-acgih=-5 | k-acgih '-5' is not a number; write it without a unit, with a point before decimals
+            co-build-up volume=200m3 airflow=100m3/h generation=10.5L/min minutes=5 | co-build-up needs k-acgih, mixing factor that divides the airflow: 1 perfect, 3 to 10 usual: write k-acgih=3
+            co-source displacement=250cc cycle=two-stroke rpm=1200rpm | co-source takes rpm and co together, as measured; leave both out when nobody measured
+            co-source displacement=250cc cycle=two-stroke co=4.5%   | co-source takes rpm and co together, as measured; leave both out when nobody measured
+            co-source displacement=250cc cycle=rotary               | cycle 'rotary' is not known; write one of two-stroke, four-stroke
+            cohb ppm=200 minutes=60 activity=resting                | activity 'resting' is not known; write one of rest, light, heavy
+            co-schedule volume=200m3 airflow=100m3/h generation=10.5L/min k-acgih=1 plan=5min | plan '5min' is not minutes and on or off; write such as 2on,28off,2on
+            daylight latitude=91 longitude=0 date=2026-11-25        | latitude is 91°; it lies between -90° and 90°
+            daylight latitude=51 longitude=181 date=2026-11-25      | longitude is 181°; it lies between -180° and 180°
+            daylight latitude=51N longitude=0 date=2026-11-25       | latitude is 51 N, which is not a unit of angle; write one of °
             """)
     void refusesAndSaysWhatToWrite(String call, String message) {
-        assertThatThrownBy(() -> compute(call)).isInstanceOf(BadFigureInput.class).hasMessage(message);
+        assertThatThrownBy(() -> compute(call)).isInstanceOf(BadFigureInput.class).hasMessage(message.replace("ALL", String.join(", ", Figures.names())));
+    }
+
+    /** The day is the sun's at that place: on the other side of the globe its sunrise falls on the day before in UTC. */
+    @Test
+    void givesDaylightInUtc() {
+        Map<String, ResultValue> wellington = compute("daylight latitude=-41.29 longitude=174.78 date=2025-12-21").results();
+        assertThat(wellington.keySet()).containsExactly("sunrise", "sunset", "civil-dawn", "civil-dusk");
+        assertThat(wellington.get("sunrise").plain().toString()).startsWith("2025-12-20T16:4").endsWith("Z");
+        assertThat(wellington.get("sunset").words()).startsWith("2025-12-21 07:5").endsWith(" UTC");
+        assertThat(compute("daylight latitude=-41.29° longitude=174.78° date=2025-12-21").results()).isEqualTo(wellington);
+        ResultValue none = compute("daylight latitude=70 longitude=20 date=2026-12-21").results().get("sunrise");
+        assertThat(none.plain()).isNull();
+        assertThat(none.why()).contains("the sun stays up or down all day");
     }
 
     @Test
