@@ -87,7 +87,7 @@ public record RidePlan(boolean rideable, String says, List<Restraint> restraints
 
     private static Optional<Restraint> heldByWork(RideSheet.Restraint restraint, JobRecord record) {
         List<Entry> settling = record.entries().stream().filter(e -> e.deed() == Deed.DONE && e.what().equals(restraint.until()) && !corrected(e, record)).toList();
-        List<Entry> fresh = record.entries().stream().filter(e -> isAfter(restraint, e) && !correctedAway(e, record))
+        List<Entry> fresh = record.entries().stream().filter(e -> isAfter(restraint, e, record.machine()) && !correctedAway(e, record))
                 .filter(e -> settling.stream().noneMatch(s -> touches(s.point(), e.point()) && s.at().surelyAfter(e.at()))).toList();
         if (!fresh.isEmpty()) {
             return Optional.of(restraint(restraint, restraint.because(), fresh.stream().map(Entry::point), fresh.stream().map(Entry::id), record.machine()));
@@ -97,16 +97,20 @@ public record RidePlan(boolean rideable, String says, List<Restraint> restraints
                 : Optional.of(restraint(restraint, restraint.because() + ", for all that is known: its history is not", unknown.stream(), Stream.of(), record.machine()));
     }
 
-    private static boolean isAfter(RideSheet.Restraint restraint, Entry entry) {
+    private static boolean isAfter(RideSheet.Restraint restraint, Entry entry, Machine machine) {
         return entry.deed() == Deed.DONE && restraint.after().stream()
-                .anyMatch(a -> a.works().contains(entry.what()) && a.points().stream().anyMatch(point -> touches(entry.point(), point)));
+                .anyMatch(a -> a.works().contains(entry.what()) && points(restraint, a, machine).anyMatch(point -> touches(entry.point(), point)));
+    }
+
+    // A drum brake has no pads to be new, whatever was done to the brake at that end.
+    private static Stream<String> points(RideSheet.Restraint restraint, RideSheet.After after, Machine machine) {
+        return after.points().stream().filter(point -> restraint.only() == null || restraint.only().fitsAt(point, machine));
     }
 
     // Of a machine without known history every work counts as done on an unknown day: only what was settled since we know it is settled.
     private static List<String> unsettled(RideSheet.Restraint restraint, List<Entry> settling, Machine machine) {
         Set<String> parts = new TreeSet<>();
-        restraint.after().forEach(a -> a.points().forEach(point -> parts.add(point.replaceFirst("/.*", ""))));
-        machine.ends().stream().filter(end -> end.brake().type() == Machine.BrakeType.NONE).forEach(end -> parts.remove(end.name() + "-brake"));
+        restraint.after().forEach(a -> points(restraint, a, machine).forEach(point -> parts.add(point.replaceFirst("/.*", ""))));
         return parts.stream().filter(part -> settling.stream().noneMatch(s -> Entry.covers(part, s.point()))).toList();
     }
 

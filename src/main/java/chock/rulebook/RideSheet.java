@@ -18,24 +18,31 @@ public record RideSheet(List<Step> steps, List<Restraint> restraints, List<Line>
 
     /** A machine to which a line or a restraint belongs. */
     public enum Only {
-        COMBUSTION(m -> m.engine().cycle() != Machine.Cycle.ELECTRIC),
-        ELECTRIC(m -> m.engine().cycle() == Machine.Cycle.ELECTRIC),
-        TWO_STROKE(m -> m.engine().cycle() == Machine.Cycle.TWO_STROKE),
-        CHAIN_OR_BELT(m -> m.drive() == Machine.Drive.CHAIN || m.drive() == Machine.Drive.BELT),
-        NO_CHAIN(m -> !CHAIN_OR_BELT.fits(m)),
-        SPOKES(m -> m.ends().stream().anyMatch(e -> e.wheel().spoked())),
-        DISC_BRAKE(m -> m.ends().stream().anyMatch(e -> e.brake().type() == Machine.BrakeType.DISC)),
-        DRUM_BRAKE(m -> m.ends().stream().anyMatch(e -> e.brake().type() == Machine.BrakeType.DRUM)),
-        FLUID_BRAKE(m -> m.ends().stream().anyMatch(e -> e.brake().workedBy() == Machine.WorkedBy.HYDRAULIC));
+        COMBUSTION(m -> m.engine().cycle() != Machine.Cycle.ELECTRIC, end -> true),
+        ELECTRIC(m -> m.engine().cycle() == Machine.Cycle.ELECTRIC, end -> true),
+        TWO_STROKE(m -> m.engine().cycle() == Machine.Cycle.TWO_STROKE, end -> true),
+        CHAIN_OR_BELT(m -> m.drive() == Machine.Drive.CHAIN || m.drive() == Machine.Drive.BELT, end -> true),
+        NO_CHAIN(m -> !CHAIN_OR_BELT.fits(m), end -> true),
+        SPOKES(m -> true, end -> end.wheel().spoked()),
+        DISC_BRAKE(m -> true, end -> end.brake().type() == Machine.BrakeType.DISC),
+        DRUM_BRAKE(m -> true, end -> end.brake().type() == Machine.BrakeType.DRUM),
+        FLUID_BRAKE(m -> true, end -> end.brake().workedBy() == Machine.WorkedBy.HYDRAULIC);
 
-        private final Predicate<Machine> has;
+        private final Predicate<Machine> whole;
+        private final Predicate<Machine.End> end;
 
-        Only(Predicate<Machine> has) {
-            this.has = has;
+        Only(Predicate<Machine> whole, Predicate<Machine.End> end) {
+            this.whole = whole;
+            this.end = end;
         }
 
         public boolean fits(Machine machine) {
-            return has.test(machine);
+            return whole.test(machine) && machine.ends().stream().anyMatch(end);
+        }
+
+        /** True when what stands at this point is of this kind; a point that belongs to neither end goes with the machine. */
+        public boolean fitsAt(String point, Machine machine) {
+            return whole.test(machine) && machine.ends().stream().filter(e -> point.startsWith(e.name() + "-")).allMatch(end);
         }
     }
 
