@@ -319,3 +319,72 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+  @roadtest.cold-rider
+  Rule: Hands stay warm enough to brake
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature <air>
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is <state>
+
+      # above -10 °C felt: common practice; formula of 2001, 60 mph is 96.6 km/h: 13.12 + 0.6215 T - 23.62 + 0.8238 T = 1.4453 T - 10.50,
+      # so 0.3 °C feels like -10.07 °C, 0.4 °C like -9.92 °C, 1.3 °C like -8.62 °C and 1.4 °C like -8.48 °C, each within 1.45 K
+      Examples:
+        | air          | state |
+        | 0.3 °C ± 1 K | fault |
+        | 0.4 °C ± 1 K | doubt |
+        | 1.3 °C ± 1 K | doubt |
+        | 1.4 °C ± 1 K | met   |
+        | 10 °C ± 1 K  | met   |
+
+    Scenario Outline: slower is warmer
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 0.3 °C ± 0.2 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed <speed>
+      Then roadtest.cold-rider is <state>
+
+      # 40 mph is 64.4 km/h: 13.12 + 0.19 - 11.37 x 1.9472 + 0.119 x 1.9472 = -8.60 °C
+      Examples:
+        | speed  | state |
+        | 50 mph | fault |
+        | 30 mph | met   |
+
+    Scenario: in warm air there is no wind chill
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 10.1 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is met
+      And it says "too warm for wind chill"
+
+    Scenario Outline: something is not known
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And <known>
+      And <also>
+      Then roadtest.cold-rider is missing
+
+      Examples:
+        | known                                        | also                        |
+        | outdoors measured air-temperature 8 °C ± 1 K | outdoors seen gusts 10 mph  |
+        | outdoors measured air-temperature 8 °C ± 1 K | ride seen ride-speed 50 mph |
+        | outdoors seen gusts 10 mph                   | ride seen ride-speed 50 mph |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.cold-rider is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 10 °C ± 1 K <ago> days ago
+      And outdoors seen gusts 10 mph <ago> days ago
+      And ride seen ride-speed 50 mph <ago> days ago
+      Then roadtest.cold-rider is <state>
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
