@@ -1,6 +1,7 @@
 package chock.assess;
 
 import chock.record.JobRecord;
+import chock.rulebook.RideSheet;
 import java.time.Instant;
 import java.util.List;
 
@@ -14,9 +15,10 @@ import java.util.List;
  * @param localCode the local code in force, in words, or that there is none
  * @param gates the gates judged, in the order asked
  * @param unasked ids of entries that no check of these gates asked for
+ * @param ride the road test as the rule book writes it down, or null when it does not
  */
 public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
-                         List<GateVerdict> gates, List<String> unasked) {
+                         List<GateVerdict> gates, List<String> unasked, RideSheet ride) {
 
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);

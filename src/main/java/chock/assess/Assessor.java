@@ -59,7 +59,7 @@ public final class Assessor {
         AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
         Concluded concluded = conclude(record, book, now);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, concluded));
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, concluded), book.ride().orElse(null));
     }
 
     /** Everything the rules concluded. */

@@ -3,7 +3,9 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.RidePlan;
 import chock.assess.State;
+import chock.record.Gate;
 import java.util.List;
 import java.util.Locale;
 
@@ -52,7 +54,12 @@ public final class HtmlReport {
         if (assessment.gates().isEmpty()) {
             html.append("<p class=\"verdict\"><strong>BLOCKED</strong>: no gate was judged</p>\n");
         }
-        assessment.gates().forEach(gate -> details(gate, html));
+        for (GateVerdict gate : assessment.gates()) {
+            details(gate, html);
+            if (gate.gate() == Gate.ROAD_TEST) {
+                RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, html));
+            }
+        }
         footer(assessment, html);
         html.append("</section>\n");
     }
@@ -100,6 +107,40 @@ public final class HtmlReport {
             paragraph(html, "Caution: ", finding.caution());
         }
         html.append("</div>\n");
+    }
+
+    private static void plan(RidePlan plan, StringBuilder html) {
+        html.append("<h3>Ride plan</h3>\n");
+        paragraph(html, "", plan.says());
+        for (RidePlan.Restraint restraint : plan.restraints()) {
+            paragraph(html, "Held back: ", Wording.because(restraint));
+            list(html, Wording.restraint(restraint));
+        }
+        List<RidePlan.Step> ridden = plan.steps().stream().filter(step -> step.leftOut() == null).toList();
+        if (!ridden.isEmpty()) {
+            html.append("<ol>\n");
+            for (RidePlan.Step step : ridden) {
+                html.append("<li>");
+                paragraph(html, "", Wording.step(step));
+                list(html, step.doing().stream().map(Wording::line).toList());
+                paragraph(html, "Feel for: ", Wording.list(step.feel()));
+                html.append("</li>\n");
+            }
+            html.append("</ol>\n");
+        }
+        plan.steps().stream().filter(step -> step.leftOut() != null)
+                .forEach(step -> paragraph(html, "Left out: ", step.title() + ": " + step.leftOut() + "."));
+        if (!plan.stop().isEmpty()) {
+            paragraph(html, "Stop at once: ", Wording.list(plan.stop()));
+            paragraph(html, "On return:", "");
+            list(html, plan.back().stream().map(Wording::line).toList());
+        }
+    }
+
+    private static void list(StringBuilder html, List<String> lines) {
+        html.append("<ul>\n");
+        lines.forEach(line -> html.append("<li>").append(escape(line)).append("</li>\n"));
+        html.append("</ul>\n");
     }
 
     private static void footer(Assessment assessment, StringBuilder html) {

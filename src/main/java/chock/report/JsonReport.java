@@ -3,9 +3,11 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.RidePlan;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Gate;
 import chock.rulebook.Applied;
 import chock.rulebook.Source;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -53,6 +55,9 @@ public final class JsonReport {
         ArrayNode notApplicable = node.putArray("notApplicable");
         gate.notApplicable().forEach(n -> notApplicable.addObject().put("check", n.check()).put("why", n.why()));
         node.set("ruleBookFaults", texts(gate.ruleBookFaults()));
+        if (gate.gate() == Gate.ROAD_TEST) {
+            RidePlan.of(assessment.record(), assessment).ifPresent(plan -> node.set("ridePlan", plan(plan)));
+        }
         return node;
     }
 
@@ -84,6 +89,51 @@ public final class JsonReport {
         node.set("limit", limit(place.limit()));
         node.set("evidence", texts(place.evidence()));
         node.set("margin", quantity(place.margin()));
+        return node;
+    }
+
+    private static ObjectNode plan(RidePlan plan) {
+        ObjectNode node = MAKE.objectNode().put("rideable", plan.rideable()).put("says", plan.says());
+        ArrayNode restraints = node.putArray("limits");
+        plan.restraints().forEach(restraint -> restraints.add(restraint(restraint)));
+        ArrayNode steps = node.putArray("steps");
+        plan.steps().forEach(step -> steps.add(step(step)));
+        node.set("stopWhen", lines(plan.stop()));
+        node.set("onReturn", lines(plan.back()));
+        return node;
+    }
+
+    private static ObjectNode restraint(RidePlan.Restraint restraint) {
+        ObjectNode node = MAKE.objectNode().put("id", restraint.id()).put("because", restraint.because());
+        node.set("points", texts(restraint.points()));
+        node.set("evidence", texts(restraint.evidence()));
+        node.set("upTo", line(restraint.upTo()));
+        node.set("lines", lines(restraint.lines()));
+        return node;
+    }
+
+    private static ObjectNode step(RidePlan.Step step) {
+        ObjectNode node = MAKE.objectNode().put("id", step.id()).put("title", step.title());
+        node.set("upTo", line(step.upTo()));
+        node.put("leftOut", step.leftOut());
+        node.set("do", lines(step.doing()));
+        node.set("feelFor", lines(step.feel()));
+        return node;
+    }
+
+    private static ArrayNode lines(List<RidePlan.Line> lines) {
+        ArrayNode node = MAKE.arrayNode();
+        lines.forEach(line -> node.add(line(line)));
+        return node;
+    }
+
+    private static JsonNode line(RidePlan.Line line) {
+        if (line == null) {
+            return NullNode.instance;
+        }
+        ObjectNode node = MAKE.objectNode().put("says", line.says());
+        node.set("amount", quantity(line.amount()));
+        node.set("source", line.source() == null ? NullNode.instance : source(line.source(), List.of()));
         return node;
     }
 

@@ -3,7 +3,9 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.RidePlan;
 import chock.assess.State;
+import chock.record.Gate;
 import java.util.List;
 import java.util.Locale;
 
@@ -49,6 +51,9 @@ public final class TextReport {
         page.put(0, Wording.judged(assessment));
         for (GateVerdict gate : assessment.gates()) {
             details(gate, page, assessment.gates().size() > 1);
+            if (gate.gate() == Gate.ROAD_TEST) {
+                RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, page));
+            }
         }
         footer(assessment, page);
     }
@@ -105,6 +110,29 @@ public final class TextReport {
     private static void rest(GateVerdict gate, Page page) {
         long met = gate.findings().stream().filter(f -> f.state() == State.MET).count();
         page.gap().put(0, met + " of " + gate.findings().size() + " checks are met. " + Wording.notAsked(gate));
+    }
+
+    private static void plan(RidePlan plan, Page page) {
+        page.gap().heading("RIDE PLAN").put(2, plan.says());
+        for (RidePlan.Restraint restraint : plan.restraints()) {
+            page.put(2, "! ", Wording.because(restraint));
+            Wording.restraint(restraint).forEach(line -> page.put(4, "- ", line));
+        }
+        int number = 1;
+        for (RidePlan.Step step : plan.steps()) {
+            if (step.leftOut() != null) {
+                page.put(2, "Left out: ", step.title() + ": " + step.leftOut() + ".");
+                continue;
+            }
+            page.put(2, number++ + ". ", Wording.step(step));
+            step.doing().forEach(line -> page.put(5, "- ", Wording.line(line)));
+            page.put(5, "Feel for: ", Wording.list(step.feel()));
+        }
+        if (!plan.stop().isEmpty()) {
+            page.put(2, "Stop at once: ", Wording.list(plan.stop()));
+            page.put(2, "On return:");
+            plan.back().forEach(line -> page.put(4, "- ", Wording.line(line)));
+        }
     }
 
     private static void footer(Assessment assessment, Page page) {

@@ -3,6 +3,8 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.Points;
+import chock.assess.RidePlan;
 import chock.assess.State;
 import chock.quantity.Quantity;
 import chock.record.Machine;
@@ -132,7 +134,7 @@ final class Wording {
             parts.add(margin(finding.margin()));
         }
         if (!finding.evidence().isEmpty()) {
-            parts.add((finding.evidence().size() == 1 ? "entry " : "entries ") + String.join(", ", finding.evidence()));
+            parts.add(entries(finding.evidence()));
         }
         if (finding.limit() != null && !finding.limit().others().isEmpty()) {
             finding.limit().others().stream().filter(other -> !finding.says().contains(other)).forEach(parts::add);
@@ -144,5 +146,40 @@ final class Wording {
     static String notAsked(GateVerdict gate) {
         int n = gate.notApplicable().size();
         return n == 1 ? "1 check does not apply to this machine." : n + " checks do not apply to this machine.";
+    }
+
+    /** A line of the ride plan, with the source of its number. */
+    static String line(RidePlan.Line line) {
+        return line.source() == null ? line.says() : line.says() + " (" + line.source().words() + ")";
+    }
+
+    /** Several lines in one sentence. */
+    static String list(List<RidePlan.Line> lines) {
+        return String.join("; ", lines.stream().map(Wording::line).toList()) + ".";
+    }
+
+    /** {@code Quiet road, faster: up to 50 mph (80 km/h) (common practice)}. */
+    static String step(RidePlan.Step step) {
+        return step.upTo() == null ? step.title() : step.title() + ": " + line(step.upTo());
+    }
+
+    /** Why the ride is held back, where, and by which entries that is known. */
+    static String because(RidePlan.Restraint restraint) {
+        String where = String.join("; ", restraint.points().stream().map(Points::words).toList());
+        return restraint.because() + " (" + where + (restraint.evidence().isEmpty() ? "" : "; " + entries(restraint.evidence())) + ")";
+    }
+
+    /** What a restraint asks of the rider, its speed first. */
+    static List<String> restraint(RidePlan.Restraint restraint) {
+        List<String> all = new ArrayList<>();
+        if (restraint.upTo() != null) {
+            all.add(line(restraint.upTo()));
+        }
+        restraint.lines().forEach(line -> all.add(line(line)));
+        return all;
+    }
+
+    private static String entries(List<String> ids) {
+        return (ids.size() == 1 ? "entry " : "entries ") + String.join(", ", ids);
     }
 }

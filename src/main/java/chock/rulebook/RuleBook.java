@@ -23,10 +23,11 @@ public final class RuleBook {
     private final List<Limit> limits;
     private final SortedMap<String, LocalCode> codes;
     private final Vocabulary vocabulary;
+    private final RideSheet ride;
     private final KieBase rules;
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, KieBase rules) {
+             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, KieBase rules) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -34,6 +35,7 @@ public final class RuleBook {
         this.limits = limits;
         this.codes = codes;
         this.vocabulary = vocabulary;
+        this.ride = ride;
         this.rules = rules;
     }
 
@@ -76,6 +78,11 @@ public final class RuleBook {
 
     public Vocabulary vocabulary() {
         return vocabulary;
+    }
+
+    /** The road test as a ride, or empty when this rule book has no plan of it. */
+    public Optional<RideSheet> ride() {
+        return Optional.ofNullable(ride);
     }
 
     /** The compiled reasoning. */

@@ -33,6 +33,8 @@ import org.kie.api.definition.KiePackage;
 
 /** Reads the files of a rule book strictly, reporting everything wrong in all of them at once. */
 final class RuleBookLoader {
+    private static final String RIDE = "roadtest/plan.yaml";
+
     private final List<Fault> faults = new ArrayList<>();
     private final SortedMap<String, Card> cards = new TreeMap<>();
     private final List<Limit> limits = new ArrayList<>();
@@ -43,6 +45,7 @@ final class RuleBookLoader {
     private final Set<String> disturbing = new TreeSet<>();
     private final Set<String> morePoints = new TreeSet<>();
     private String version = "";
+    private RideSheet ride;
 
     static RuleBook shipped() {
         SortedMap<String, String> files = new TreeMap<>();
@@ -97,16 +100,20 @@ final class RuleBookLoader {
                 Sheet.list(shown, text, faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, text, faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, and codes/*.yaml."));
             }
         });
+        if (files.containsKey(RIDE)) {
+            Sheet sheet = Sheet.one("rules/" + RIDE, files.get(RIDE), faults);
+            ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
+        }
         checkSense(rules);
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing));
-        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), rules);
+        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, rules);
     }
 
     private void readWords(Sheet sheet) {
@@ -209,7 +216,8 @@ final class RuleBookLoader {
                 source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
     }
 
-    private static Source source(Sheet sheet) {
+    /** The source under its key, or null after a fault. */
+    static Source source(Sheet sheet) {
         Sheet s = sheet.sheet("source");
         if (s == null) {
             return null;

@@ -77,7 +77,7 @@ final class Sample {
     }
 
     static Assessment of(JobRecord record, GateVerdict... gates) {
-        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"));
+        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), null);
     }
 
     static GateVerdict released() {

@@ -1,0 +1,256 @@
+Feature: The ride
+  A route that somebody knows, a way back, and enough aboard to get round it.
+
+  @roadtest.route
+  Rule: The route is agreed, and somebody waits
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen route agreed
+      And ride seen somebody-waiting knows-route-and-hour
+      Then roadtest.route is met
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen route <route>
+      And ride seen somebody-waiting <who>
+      Then roadtest.route is a fault
+
+      Examples:
+        | route       | who                  |
+        | none        | knows-route-and-hour |
+        | busy        | knows-route-and-hour |
+        | no-way-back | knows-route-and-hour |
+        | agreed      | nobody               |
+
+    Scenario: a route that nobody else was told of
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen route agreed
+      Then roadtest.route is missing
+
+    Scenario: somebody waits, and nobody wrote down where
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen somebody-waiting knows-route-and-hour
+      Then roadtest.route is missing
+
+    Scenario: nothing was agreed
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.route is missing
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride told route agreed
+      And ride told somebody-waiting knows-route-and-hour
+      Then roadtest.route is missing
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen route agreed <ago> days ago
+      And ride seen somebody-waiting knows-route-and-hour <ago> days ago
+      Then roadtest.route is <state>
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
+
+  @roadtest.recovery
+  Rule: Machine and rider can be fetched
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen recovery arranged
+      Then roadtest.recovery is met at ride
+
+    Scenario: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen recovery none
+      Then roadtest.recovery is a fault at ride
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.recovery is missing at ride
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride told recovery arranged
+      Then roadtest.recovery is missing at ride
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen recovery arranged <ago> days ago
+      Then roadtest.recovery is <state> at ride
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
+
+  @roadtest.fuel-enough
+  Rule: There is fuel for the route and a reserve
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride enough-and-reserve
+      Then roadtest.fuel-enough is met at fuel/tank
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride <found>
+      Then roadtest.fuel-enough is a fault at fuel/tank
+
+      Examples:
+        | found        |
+        | too-little   |
+        | unknown-fuel |
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.fuel-enough is missing at fuel/tank
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank told fuel-for-the-ride enough-and-reserve
+      Then roadtest.fuel-enough is missing at fuel/tank
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride enough-and-reserve <ago> days ago
+      Then roadtest.fuel-enough is <state> at fuel/tank
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride enough-and-reserve
+      And <point> was <work>
+      Then roadtest.fuel-enough is stale at fuel/tank
+
+      Examples:
+        | point     | work    |
+        | fuel/tank | drained |
+        | fuel/tank | removed |
+        | fuel      | opened  |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then roadtest.fuel-enough is not applicable
+
+  @roadtest.charge-enough
+  Rule: There is charge for the route and a reserve
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride enough-and-reserve
+      Then roadtest.charge-enough is met at electrics/battery
+
+    Scenario: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride too-little
+      Then roadtest.charge-enough is a fault at electrics/battery
+
+    Scenario: nobody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then roadtest.charge-enough is missing at electrics/battery
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery told charge-for-the-ride enough-and-reserve
+      Then roadtest.charge-enough is missing at electrics/battery
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride enough-and-reserve <ago> days ago
+      Then roadtest.charge-enough is <state> at electrics/battery
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride enough-and-reserve
+      And <point> was <work>
+      Then roadtest.charge-enough is stale at electrics/battery
+
+      Examples:
+        | point             | work     |
+        | electrics/battery | replaced |
+        | electrics         | opened   |
+
+    Scenario: not asked of a machine with a combustion engine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.charge-enough is not applicable
+
+  @roadtest.engine-warm
+  Rule: The engine was warmed up today and runs cleanly
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up runs-cleanly
+      Then roadtest.engine-warm is met at engine
+
+    Scenario Outline: what is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up <found>
+      Then roadtest.engine-warm is a fault at engine
+
+      Examples:
+        | found         |
+        | stumbles      |
+        | will-not-idle |
+        | overheats     |
+        | knocks        |
+        | leaks         |
+
+    Scenario: nobody tried it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then roadtest.engine-warm is missing at engine
+
+    Scenario: the owner says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine told warm-up runs-cleanly
+      Then roadtest.engine-warm is missing at engine
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up runs-cleanly <ago> days ago
+      Then roadtest.engine-warm is <state> at engine
+
+      Examples:
+        | ago | state |
+        | 0   | met   |
+        | 1   | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up runs-cleanly
+      And <point> was <work>
+      Then roadtest.engine-warm is stale at engine
+
+      Examples:
+        | point             | work     |
+        | engine            | opened   |
+        | engine            | repaired |
+        | fuel/tank         | removed  |
+        | fuel              | repaired |
+        | oil               | opened   |
+        | ignition          | replaced |
+        | exhaust           | removed  |
+        | controls/throttle | replaced |
+
+    Scenario: not asked of an electric machine
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then roadtest.engine-warm is not applicable
