@@ -53,6 +53,7 @@ public final class HtmlReport {
             html.append("<p class=\"verdict\"><strong>BLOCKED</strong>: no gate was judged</p>\n");
         }
         assessment.gates().forEach(gate -> details(gate, html));
+        claims(assessment, html);
         footer(assessment, html);
         html.append("</section>\n");
     }
@@ -100,6 +101,14 @@ public final class HtmlReport {
             paragraph(html, "Caution: ", finding.caution());
         }
         html.append("</div>\n");
+    }
+
+    private static void claims(Assessment assessment, StringBuilder html) {
+        if (!assessment.claims().isEmpty()) {
+            html.append("<h2>Claims: ").append(Wording.CLAIMS).append("</h2>\n<ul>\n");
+            assessment.claims().forEach(c -> html.append("<li><strong>").append(c.standing().id()).append("</strong>, ").append(escape(Wording.claim(c) + ": " + c.says())).append(".</li>\n"));
+            html.append("</ul>\n");
+        }
     }
 
     private static void footer(Assessment assessment, StringBuilder html) {
