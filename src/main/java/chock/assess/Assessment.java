@@ -15,10 +15,11 @@ import java.util.List;
  * @param localCode the local code in force, in words, or that there is none
  * @param gates the gates judged, in the order asked
  * @param unasked ids of entries that no check of these gates asked for
+ * @param claims what is claimed of the machine, weighed
  * @param ride the road test as the rule book writes it down, or null when it does not
  */
 public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
-                         List<GateVerdict> gates, List<String> unasked, RideSheet ride) {
+                         List<GateVerdict> gates, List<String> unasked, List<Claims.Weighed> claims, RideSheet ride) {
 
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);

@@ -59,7 +59,7 @@ public final class Assessor {
         AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
         Concluded concluded = conclude(record, book, now);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, concluded), book.ride().orElse(null));
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null));
     }
 
     /** Everything the rules concluded. */
@@ -194,9 +194,10 @@ public final class Assessor {
     }
 
     // What nobody asked for is often a slip: the other caliper, a machine with one disc.
-    private static List<String> unasked(JobRecord record, Concluded concluded) {
+    private static List<String> unasked(JobRecord record, RuleBook book, Concluded concluded) {
         Set<String> wanted = new HashSet<>();
         concluded.wanted().forEach(w -> wanted.add(w.key()));
-        return record.entries().stream().filter(e -> e.deed().isEvidence() && !wanted.contains(Evidence.key(e.point(), e.what()))).map(Entry::id).toList();
+        Set<String> besides = book.library().besides();
+        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Evidence.key(e.point(), e.what()))).map(Entry::id).toList();
     }
 }

@@ -13,10 +13,11 @@ import java.util.Optional;
  * @param territory ISO 3166 code of where the machine will be ridden, such as {@code GB} or {@code US-VA}
  * @param onePerson whether the workshop declares that one person works alone
  * @param seeks the gates it asks for
+ * @param claims what is said of the machine, not by what was done to it
  */
 public record JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks,
                         Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
-                        List<Entry> entries) {
+                        List<Entry> entries, List<Claim> claims) {
 
     public Optional<Instrument> instrument(String instrumentId) {
         return instruments.stream().filter(i -> i.id().equals(instrumentId)).findFirst();

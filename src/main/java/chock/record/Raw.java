@@ -32,7 +32,8 @@ final class Raw {
             @NotNull(message = "Write the maker's figures, and those looked for and not found") @Valid Maker maker,
             @NotEmpty(message = "Write at least the person who makes the entries") List<@NotNull(message = "Write a person") @Valid Person> people,
             @NotNull(message = "Write the instruments, or [] when nothing was measured") List<@NotNull(message = "Write an instrument") @Valid Instrument> instruments,
-            @NotNull(message = "Write the entries, or [] when there are none yet") List<@NotNull(message = "Write an entry") @Valid Entry> entries) { }
+            @NotNull(message = "Write the entries, or [] when there are none yet") List<@NotNull(message = "Write an entry") @Valid Entry> entries,
+            @NotNull(message = "Write what is claimed of the machine, or [] when nothing is") List<@NotNull(message = "Write a claim") @Valid Claim> claims) { }
 
     record Machine(
             @NotBlank(message = "Write the marque") String marque,
@@ -113,6 +114,14 @@ final class Raw {
             @NotBlank(message = "Write its uncertainty (k = 2), such as 0.1 mm, or by-kind") String uncertainty,
             @NotBlank(message = "Write the day of its last calibration, such as 2026-03-02") @Pattern(regexp = DAY, message = "Write the day, such as 2026-03-02") String calibrated,
             @NotBlank(message = "Write the last day on which that calibration counts") @Pattern(regexp = DAY, message = "Write the day, such as 2027-03-02") String due,
+            String note) { }
+
+    record Claim(
+            @NotBlank(message = "Write new, rebuilt, original, mileage, tread or year") String claim,
+            @NotBlank(message = "Write the place on the machine, such as rear-wheel/tyre") String about,
+            @NotBlank(message = "Write the claim in the words it was made in") String says,
+            @NotBlank(message = "Write who claims it, such as seller") String by,
+            @NotNull(message = "Write the ids of the entries it rests on, or [] when there are none") List<String> supportedBy,
             String note) { }
 
     record Entry(

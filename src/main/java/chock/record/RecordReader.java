@@ -57,9 +57,10 @@ public final class RecordReader {
         MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, writers).maker(raw.maker());
         Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
         List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
+        List<Claim> claims = new ClaimReading(read, known(raw.entries(), Raw.Entry::id)).claims(orNone(raw.claims()));
         List<Gate> seeks = gates(orNone(raw.seeks()), read);
         return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
-                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries));
+                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims));
     }
 
     private static List<Gate> gates(List<String> seeks, Reading read) {

@@ -56,6 +56,7 @@ public final class RecordSchema {
         keys.set("people", list(person(), "Everybody who writes in this record.", 1));
         keys.set("instruments", list(instrument(), "What readings are taken with.", 0));
         keys.set("entries", list(entry(), "What was measured, seen and done, each with its day and writer.", 0));
+        keys.set("claims", list(claim(), "What is said of the machine, such as by its seller.", 0));
         return object(job, keys, List.of());
     }
 
@@ -209,6 +210,17 @@ public final class RecordSchema {
         entry.set("oneOf", exactlyOne);
         entry.set("allOf", rules);
         return entry;
+    }
+
+    private ObjectNode claim() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("claim", choice(Claim.Kind.class, "What is claimed."));
+        keys.set("about", oneOf(words.points(), "The place on the machine."));
+        keys.set("says", text("The claim in the words it was made in."));
+        keys.set("by", text("Who claims it."));
+        keys.set("supported-by", list(number(ID, "An entry."), "The entries it rests on.", 0).put("uniqueItems", true));
+        keys.set("note", anyText());
+        return object(nodes.objectNode(), keys, List.of("note"));
     }
 
     private ObjectNode goesWith(Deed deed) {

@@ -110,11 +110,14 @@ public final class RecordSkeleton {
                     point:
                     seen:
                     is:
+                # What is said of the machine, such as by its seller; [] when nothing is. One to a line:
+                # - {claim: kind, about: place, says: "rear tyre new in May", by: seller, supported-by: [e1]}   (%s)
+                claims:
                 """.formatted(list(Arrays.stream(Gate.values()).map(Gate::id).toList()), of(Machine.Kind.class),
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
                         of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
                         of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
-                        of(Machine.RearSpringing.class), of(Machine.History.class))
+                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Claim.Kind.class))
                 + "\n" + vocabulary(words);
     }
 

@@ -147,7 +147,7 @@ public final class Bench {
         if (judged == null) {
             JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, false, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    instruments, List.copyOf(entries));
+                    instruments, List.copyOf(entries), List.of());
             Instant noon = today.atTime(12, 0).atZone(ZONE).toInstant();
             List<Gate> asked = java.util.Arrays.stream(Gate.values()).filter(g -> book.cards().values().stream().anyMatch(c -> c.gates().contains(g))).toList();
             judged = Assessor.assess(record, book, asked, noon);

@@ -60,6 +60,7 @@ public final class HtmlReport {
                 RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, html));
             }
         }
+        claims(assessment, html);
         footer(assessment, html);
         html.append("</section>\n");
     }
@@ -141,6 +142,14 @@ public final class HtmlReport {
         html.append("<ul>\n");
         lines.forEach(line -> html.append("<li>").append(escape(line)).append("</li>\n"));
         html.append("</ul>\n");
+    }
+
+    private static void claims(Assessment assessment, StringBuilder html) {
+        if (!assessment.claims().isEmpty()) {
+            html.append("<h2>Claims: ").append(Wording.CLAIMS).append("</h2>\n<ul>\n");
+            assessment.claims().forEach(c -> html.append("<li><strong>").append(c.standing().id()).append("</strong>, ").append(escape(Wording.claim(c) + ": " + c.says())).append(".</li>\n"));
+            html.append("</ul>\n");
+        }
     }
 
     private static void footer(Assessment assessment, StringBuilder html) {

@@ -1,12 +1,14 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Claim;
 import chock.record.Gate;
 import chock.rulebook.Applied;
 import chock.rulebook.Source;
@@ -43,6 +45,18 @@ public final class JsonReport {
         ObjectNode gates = node.putObject("gates");
         assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
         node.set("unasked", texts(assessment.unasked()));
+        ArrayNode claims = node.putArray("claims");
+        assessment.claims().forEach(weighed -> claims.add(claim(weighed)));
+        return node;
+    }
+
+    private static ObjectNode claim(Claims.Weighed weighed) {
+        Claim claim = weighed.claim();
+        ObjectNode node = MAKE.objectNode();
+        node.put("claim", claim.kind().word()).put("about", claim.about()).put("says", claim.says()).put("by", claim.by());
+        node.set("supportedBy", texts(claim.supportedBy()));
+        node.put("standing", weighed.standing().id()).put("why", weighed.says());
+        node.set("evidence", texts(weighed.evidence()));
         return node;
     }
 

@@ -55,6 +55,7 @@ public final class TextReport {
                 RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, page));
             }
         }
+        claims(assessment, page);
         footer(assessment, page);
     }
 
@@ -104,6 +105,13 @@ public final class TextReport {
         if (gate.findings().stream().anyMatch(f -> !Wording.notes(f).isEmpty())) {
             page.gap().heading("NOTES: to be known; they change no verdict");
             gate.findings().forEach(f -> Wording.notes(f).forEach(note -> page.put(2, "- ", f.check() + ": " + note)));
+        }
+    }
+
+    private static void claims(Assessment assessment, Page page) {
+        if (!assessment.claims().isEmpty()) {
+            page.gap().heading("CLAIMS: " + Wording.CLAIMS);
+            assessment.claims().forEach(c -> page.put(2, "- ", c.standing().id() + ", " + Wording.claim(c) + ": " + c.says() + "."));
         }
     }
 

@@ -1,12 +1,14 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.State;
 import chock.quantity.Quantity;
+import chock.record.Claim;
 import chock.record.Machine;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -24,6 +26,7 @@ import java.util.Set;
 /** The words every report shares, so that paper, page and terminal say the same. */
 final class Wording {
     static final String UNTOUCHED = "if nobody touches the machine before that";
+    static final String CLAIMS = "what was said of the machine, held against what was written down; they change no verdict";
     static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
 
     private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
@@ -141,6 +144,12 @@ final class Wording {
         }
         String all = String.join("; ", parts);
         return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1) + ".";
+    }
+
+    /** {@code rear wheel, tyre: new ("new in May", by seller)}. */
+    static String claim(Claims.Weighed weighed) {
+        Claim claim = weighed.claim();
+        return Points.words(claim.about()) + ": " + claim.kind().word() + " (\"" + claim.says() + "\", by " + claim.by() + ")";
     }
 
     static String notAsked(GateVerdict gate) {

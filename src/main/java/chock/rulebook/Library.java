@@ -10,5 +10,7 @@ import java.util.Set;
  * @param places words behind the names in braces
  * @param works every work, with what it means
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param besides aspects that may be written though no check asks for them
  */
-public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing) { }
+public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
+                      Set<String> besides) { }

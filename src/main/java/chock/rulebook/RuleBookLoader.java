@@ -26,6 +26,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -44,6 +45,7 @@ final class RuleBookLoader {
     private final Map<String, String> works = new TreeMap<>();
     private final Set<String> disturbing = new TreeSet<>();
     private final Set<String> morePoints = new TreeSet<>();
+    private final List<Card.Want> besides = new ArrayList<>();
     private String version = "";
     private RideSheet ride;
 
@@ -112,7 +114,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing));
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
         return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, rules);
     }
 
@@ -136,6 +138,12 @@ final class RuleBookLoader {
             others.keys().forEach(work -> works.put(work, others.text(work)));
         }
         morePoints.addAll(sheet.texts("points"));
+        for (Sheet item : sheet.sheets("besides")) {
+            Card.Want read = want(item, null, false, 1);
+            if (read != null) {
+                besides.add(read);
+            }
+        }
         sheet.done();
     }
 
@@ -429,15 +437,9 @@ final class RuleBookLoader {
             for (Place place : placesOf(card)) {
                 place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
             }
-            for (Card.Want want : card.wants()) {
-                if (want.weakest() != Deed.DONE) {
-                    Set<String> answers = new TreeSet<>(want.good());
-                    answers.addAll(want.bad());
-                    Unit.Dimension dimension = want.unit() == null ? null : want.unit().dimension();
-                    aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers), (a, b) -> merged(card, a, b));
-                }
-            }
+            card.wants().forEach(want -> addAspect(aspects, want, card.file(), card.line(), card.id()));
         }
+        besides.forEach(want -> addAspect(aspects, want, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> new Place(pattern).points(Map.of(), places).forEach(point -> addWithParts(points, point)));
         Map<String, Unit.Dimension> ids = new TreeMap<>();
         limits.forEach(l -> ids.put(l.id(), l.sense() == Limit.Sense.WITHIN ? l.resolution().unit().dimension() : l.value().unit().dimension()));
@@ -451,9 +453,18 @@ final class RuleBookLoader {
         return all;
     }
 
-    private Vocabulary.Aspect merged(Card card, Vocabulary.Aspect a, Vocabulary.Aspect b) {
+    private static void addAspect(Map<String, Vocabulary.Aspect> aspects, Card.Want want, String file, int line, String path) {
+        if (want.weakest() != Deed.DONE) {
+            Set<String> answers = new TreeSet<>(want.good());
+            answers.addAll(want.bad());
+            Unit.Dimension dimension = want.unit() == null ? null : want.unit().dimension();
+            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers), (a, b) -> merged(file, line, path, a, b));
+        }
+    }
+
+    private static Vocabulary.Aspect merged(String file, int line, String path, Vocabulary.Aspect a, Vocabulary.Aspect b) {
         if (a.form() != b.form() || a.dimension() != b.dimension()) {
-            throw new UnusableInput(List.of(new Fault(card.file(), card.line(), card.id(), "'" + a.name() + "' is written in another form by another check", "Choose another name for it.")));
+            throw new UnusableInput(List.of(new Fault(file, line, path, "'" + a.name() + "' is written in another form by another check", "Choose another name for it.")));
         }
         Set<String> answers = new TreeSet<>(a.answers());
         answers.addAll(b.answers());

@@ -60,7 +60,7 @@ class EvidenceTest {
 
     private void with(List<Entry> entries) {
         record = new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(),
-                record.maker(), record.people(), record.instruments(), entries);
+                record.maker(), record.people(), record.instruments(), entries, record.claims());
     }
 
     private String first() {

@@ -27,13 +27,14 @@ class GoodRecordTest {
         assertThat(json.machine()).isEqualTo(record.machine());
         assertThat(json.maker()).isEqualTo(record.maker());
         assertThat(json.people()).isEqualTo(record.people());
+        assertThat(json.claims()).isEqualTo(record.claims());
         assertThat(json.instruments()).isEqualTo(record.instruments());
     }
 
     /** Only the lines differ between the two files. */
     private static JobRecord withoutLines(JobRecord r) {
         List<Entry> entries = r.entries().stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), 0)).toList();
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries);
+        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
     }
 
     @Test
@@ -129,6 +130,13 @@ class GoodRecordTest {
     }
 
     @Test
+    void claimsKeepTheirWords() {
+        assertThat(record.claims()).containsExactly(
+                new Claim(Claim.Kind.NEW, "front-brake/hydraulic/hose", "new hose in May", "seller", List.of("e6", "e15")),
+                new Claim(Claim.Kind.REBUILT, "rear-brake", "gone through last winter", "advertisement", List.of()));
+    }
+
+    @Test
     void entryKnowsItsLine() {
         String[] lines = Words.good().split("\n");
         assertThat(record.entries()).hasSize(15).allSatisfy(e -> assertThat(lines[e.line() - 1]).contains("id: " + e.id() + ","));
@@ -143,10 +151,11 @@ class GoodRecordTest {
     @Test
     void emptyListsMayBeWritten() {
         String text = Words.good();
-        String bare = text.substring(0, text.indexOf("maker:")) + "maker: {figures: [], none-found: []}\npeople: [{id: ida, name: Ida Marrow, role: lead}]\ninstruments: []\nentries: []\n";
+        String bare = text.substring(0, text.indexOf("maker:")) + "maker: {figures: [], none-found: []}\npeople: [{id: ida, name: Ida Marrow, role: lead}]\ninstruments: []\nentries: []\nclaims: []\n";
         JobRecord empty = Words.read(bare);
         assertThat(empty.entries()).isEmpty();
         assertThat(empty.instruments()).isEmpty();
+        assertThat(empty.claims()).isEmpty();
         assertThat(empty.maker()).isEqualTo(new MakerFigures(List.of(), List.of()));
     }
 

@@ -50,7 +50,9 @@ class RecordSchemaTest {
         "top-speed: 120 km/h|top-speed: 120", "at-least: 4.5 mm, |'' ", "at-least: 4.5 mm|at-least: 4.5 mm, is: 5 mm", "for: tyres.pressure|for: tyres.presure",
         "point: front-brake/control|point: front-brake/lever", "tried: feel|tried: fell", "is: firm|is: fine", "is: 2023-05|is: May 2023", "is: 3.1 mm ± 0.2 mm|is: three",
         ", with: cal-1|'' ", "done: bled|done: bleed", "done: bled|'done: bled, is: good'", "seen: condition|'seen: condition, done: bled'", "seen: condition, |'' ",
-        "'corrects: e3, '|''", "inspected: refused|inspected: failed", "'licence: L-2231, '|''", "instrument: meter-1|point: front-wheel", "'is: sound}'|'is: sound, with: cal-1}'"})
+        "'corrects: e3, '|''", "inspected: refused|inspected: failed", "'licence: L-2231, '|''", "instrument: meter-1|point: front-wheel", "'is: sound}'|'is: sound, with: cal-1}'",
+        "horn: yes|horn: bulb", "stands: 2|stands: 3", "', speedometer: yes'|''", "history: known|history: lost", "'  history: known\n'|''", "claim: new|claim: genuine",
+        "'supported-by: [e6, e15]'|'supported-by: [e6, e6]'", "', supported-by: [e6, e15]'|''", "'by: seller, '|''"})
     void whatTheReaderRefusesUnderlines(String good, String bad) throws IOException {
         String text = Words.good().replaceFirst(Pattern.quote(good), Matcher.quoteReplacement(bad.isBlank() ? "" : bad));
         assertThat(text).isNotEqualTo(Words.good());
@@ -80,6 +82,8 @@ class RecordSchemaTest {
         assertThat(Set.copyOf(Binding.keysOf(Raw.Person.class))).isEqualTo(keys(written.at("/properties/people/items")));
         assertThat(Set.copyOf(Binding.keysOf(Raw.Instrument.class))).isEqualTo(keys(written.at("/properties/instruments/items")));
         assertThat(Set.copyOf(Binding.keysOf(Raw.Entry.class))).isEqualTo(keys(written.at("/properties/entries/items")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Claim.class))).isEqualTo(keys(written.at("/properties/claims/items")));
+        assertThat(Set.copyOf(Binding.keysOf(Raw.Equipment.class))).isEqualTo(keys(written.at("/properties/machine/properties/equipment")));
     }
 
     private static Set<String> keys(JsonNode form) {

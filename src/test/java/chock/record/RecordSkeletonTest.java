@@ -16,7 +16,7 @@ class RecordSkeletonTest {
             "two-stroke", "246 cc", "1", "premix", "points", "air", "drum", "cable", "0", "riveted", "yes", "drum", "rod", "0", "riveted", "yes", "no",
             "steel", "yes", "yes", "steel", "yes", "yes", "chain", "6",
             "kick", "1", "manual", "cable", "girder", "rigid", "yes", "no", "yes", "1", "2", "no", "unknown", "[]", "[tyres.pressure]", "ida", "Ida Marrow", "inspector",
-            "cal-1", "caliper", "by-kind", "2026-03-02", "2027-03-02", "e1", "2026-11-20 09:40", "ida", "front-wheel/tyre", "condition", "sound");
+            "cal-1", "caliper", "by-kind", "2026-03-02", "2027-03-02", "e1", "2026-11-20 09:40", "ida", "front-wheel/tyre", "condition", "sound", "[]");
 
     /** Lines of keys with nothing behind them, which are not the head of lines indented further. */
     private List<Integer> blanks() {

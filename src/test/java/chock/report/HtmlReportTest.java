@@ -43,6 +43,13 @@ class HtmlReportTest {
     }
 
     @Test
+    void a_claim_is_told_in_words_and_is_never_markup() {
+        String html = HtmlReport.of(List.of(Sample.claimed("<b>new</b>")));
+        assertThat(html).contains("<li><strong>contradicted</strong>, rear wheel, tyre: new (&quot;&lt;b&gt;new&lt;/b&gt;&quot;, by seller): date code 1009 (e4).</li>");
+        assertThat(page).doesNotContain("<h2>Claims");
+    }
+
+    @Test
     void nothing_judged_is_not_a_release() {
         assertThat(HtmlReport.of(List.of(Sample.assessment()))).contains("BLOCKED").doesNotContain("RELEASED");
         assertThat(HtmlReport.of(List.of())).contains("No record was judged.");

@@ -40,7 +40,7 @@ class JsonReportTest {
     @Test
     void every_key_of_the_contract_is_there_in_its_order() throws Exception {
         JsonNode record = parse(JsonReport.of(List.of(Sample.assessment(Sample.blocked())))).get(0);
-        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked");
+        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked", "claims");
         assertThat(keys(record.get("rulebook"))).containsExactly("version", "digest");
         assertThat(keys(record.get("gates"))).containsExactly("road-test");
         JsonNode gate = record.at("/gates/road-test");
@@ -51,6 +51,14 @@ class JsonReportTest {
         assertThat(keys(finding.get("measured"))).containsExactly("value", "unit", "uncertainty");
         assertThat(keys(finding.get("limit"))).containsExactly("id", "value", "unit", "sense", "source");
         assertThat(keys(gate.get("notApplicable").get(0))).containsExactly("check", "why");
+    }
+
+    @Test
+    void claims_are_told_with_what_became_of_them() throws Exception {
+        assertThat(parse(JsonReport.of(List.of(Sample.claimed("new in May")))).at("/0/claims").toString()).isEqualTo(
+                "[{\"claim\":\"new\",\"about\":\"rear-wheel/tyre\",\"says\":\"new in May\",\"by\":\"seller\",\"supportedBy\":[\"e3\"],"
+                        + "\"standing\":\"contradicted\",\"why\":\"date code 1009 (e4)\",\"evidence\":[\"e4\"]}]");
+        assertThat(parse(JsonReport.of(List.of(Sample.assessment(Sample.blocked())))).at("/0/claims")).isEmpty();
     }
 
     @Test

@@ -1,12 +1,14 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.State;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Claim;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Machine;
@@ -40,7 +42,7 @@ final class Sample {
                         Machine.FrontSpringing.TELESCOPIC_FORK, Machine.RearSpringing.TWIN_DAMPERS, true, false, true, 1, 2, true),
                 Machine.History.KNOWN);
         return new JobRecord("HV-0142", workshop, LONDON, "GB", false, List.of(Gate.ROAD_TEST), machine,
-                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of());
+                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(), List.of());
     }
 
     static Finding fault() {
@@ -77,7 +79,15 @@ final class Sample {
     }
 
     static Assessment of(JobRecord record, GateVerdict... gates) {
-        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), null);
+        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), List.of(), null);
+    }
+
+    /** An assessment in which somebody claims something in these words. */
+    static Assessment claimed(String says) {
+        Assessment a = assessment(blocked());
+        Claim claim = new Claim(Claim.Kind.NEW, "rear-wheel/tyre", says, "seller", List.of("e3"));
+        return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.gates(), a.unasked(),
+                List.of(new Claims.Weighed(claim, Claims.Standing.CONTRADICTED, "date code 1009 (e4)", List.of("e4"))), null);
     }
 
     static GateVerdict released() {

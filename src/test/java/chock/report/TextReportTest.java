@@ -63,6 +63,14 @@ class TextReportTest {
     }
 
     @Test
+    void a_claim_stands_below_the_findings_with_what_became_of_it() {
+        String claimed = TextReport.of(List.of(Sample.claimed("new in May")), false);
+        assertThat(claimed).containsSubsequence("NOTES: ", "of 5 checks are met", "\nCLAIMS: what was said of the machine", "Asked for by no check here");
+        assertThat(claimed.replaceAll("\\s+", " ")).contains("- contradicted, rear wheel, tyre: new (\"new in May\", by seller): date code 1009 (e4).");
+        assertThat(blocked).doesNotContain("CLAIMS");
+    }
+
+    @Test
     void each_gate_has_its_verdict_on_top_and_its_own_part_below() {
         String both = TextReport.of(List.of(Sample.assessment(Sample.released(), Sample.blocked())), false);
         assertThat(both).containsSubsequence("RELEASED at first-start", "BLOCKED at road-test", "HV-0142: Tarnbeck Lark 250", "\nAt first-start\n", "1 of 1 checks are met", "\nAt road-test\n", "FAULT");
