@@ -411,7 +411,7 @@ Feature: Lamps
         | headlamp/bulb   | replaced |
         | headlamp        | adjusted |
         | steering/yokes  | refitted |
-        | fork            | refitted |
+        | front-fork            | refitted |
         | front-fork      | opened   |
         | rear-fork       | removed  |
         | rear-wheel/tyre | replaced |

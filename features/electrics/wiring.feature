@@ -117,7 +117,7 @@ Feature: Wiring
         | steering/handlebar        | refitted |
         | steering/yokes            | refitted |
         | steering/head             | opened   |
-        | fork                      | removed  |
+        | front-fork                      | removed  |
         | fuel/tank                 | removed  |
         | machine                   | damaged  |
 

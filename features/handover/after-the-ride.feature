@@ -28,7 +28,7 @@ Feature: After the road test
         | rear-wheel            | removed  |
         | rear-wheel/tyre       | replaced |
         | rear-fork             | repaired |
-        | fork                  | opened   |
+        | front-fork                  | opened   |
         | front-fork            | refitted |
         | steering              | opened   |
         | steering              | adjusted |
@@ -124,7 +124,7 @@ Feature: After the road test
         | rear-wheel            | removed  |
         | rear-wheel/tyre       | replaced |
         | rear-fork             | repaired |
-        | fork                  | opened   |
+        | front-fork                  | opened   |
         | front-fork            | refitted |
         | steering              | opened   |
         | steering              | adjusted |
@@ -200,7 +200,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | transmission/chain    | replaced |
-        | fork                  | opened   |
+        | front-fork                  | opened   |
         | rear-fork             | replaced |
         | front-brake/hydraulic | opened   |
         | machine               | damaged  |
@@ -258,7 +258,7 @@ Feature: After the road test
         | rear-wheel            | removed  |
         | rear-wheel/tyre       | replaced |
         | rear-fork             | repaired |
-        | fork                  | opened   |
+        | front-fork                  | opened   |
         | front-fork            | refitted |
         | steering              | opened   |
         | steering              | adjusted |

@@ -183,7 +183,7 @@ Feature: What goes with it
         | front-brake  | replaced |
         | rear-wheel   | replaced |
         | rear-fork    | replaced |
-        | fork         | replaced |
+        | front-fork         | replaced |
         | steering     | replaced |
         | controls     | replaced |
         | frame        | replaced |

@@ -375,5 +375,5 @@ Feature: On show
         | frame       | repaired |
         | front-wheel | removed  |
         | rear-fork   | removed  |
-        | fork        | refitted |
+        | front-fork        | refitted |
         | machine     | ridden   |

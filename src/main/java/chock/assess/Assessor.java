@@ -166,6 +166,9 @@ public final class Assessor {
             findings.add(finding(card, places, lapses));
         }
         findings.sort(Comparator.comparing(Finding::state).thenComparing((Finding f) -> !f.critical()).thenComparing(Finding::check));
+        if (!book.gates().contains(gate)) {
+            faults.add("the rule book is not complete for this gate");
+        }
         if (findings.isEmpty()) {
             faults.add("the rule book asks nothing at this gate");
         }

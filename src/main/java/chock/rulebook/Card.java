@@ -14,6 +14,7 @@ import java.util.Set;
  * @param question what the check asks
  * @param applies to what it applies, in words that complete "asked of …"
  * @param gates the gates that ask it
+ * @param needs what must be allowed before the evidence can be had
  * @param critical whether somebody gets hurt when it is wrong
  * @param place pattern of the points it is asked at
  * @param wants the evidence it wants
@@ -26,9 +27,25 @@ import java.util.Set;
  * @param file file it stands in
  * @param line line of that file
  */
-public record Card(String id, String question, String applies, Set<Gate> gates, boolean critical, Place place,
+public record Card(String id, String question, String applies, Set<Gate> gates, Needs needs, boolean critical, Place place,
                    List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, String remedy, String caution,
                    List<String> formerly, String file, int line) {
+
+    /** What must be allowed before the evidence can be had. */
+    public enum Needs {
+        /** Nothing: the machine stands, is pushed, or is turned over without a spark. */ STANDING,
+        /** The engine runs on the stand. */ ENGINE_RUNNING,
+        /** The machine was ridden on the road. */ RIDING;
+
+        /** True when the gate itself, or an earlier one, has let it happen: no gate may need what only a later one permits. */
+        public boolean before(Gate gate) {
+            return switch (this) {
+                case STANDING -> true;
+                case ENGINE_RUNNING -> gate == Gate.ROAD_TEST || gate == Gate.HAND_OVER;
+                case RIDING -> gate == Gate.HAND_OVER;
+            };
+        }
+    }
 
     /**
      * One piece of evidence.

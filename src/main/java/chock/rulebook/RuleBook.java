@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.quantity.Bounds;
 import chock.quantity.Quantity;
+import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.MakerFigure;
 import chock.record.Vocabulary;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import org.kie.api.KieBase;
 
@@ -24,10 +26,11 @@ public final class RuleBook {
     private final SortedMap<String, LocalCode> codes;
     private final Vocabulary vocabulary;
     private final RideSheet ride;
+    private final Set<Gate> complete;
     private final KieBase rules;
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, KieBase rules) {
+             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, Set<Gate> complete, KieBase rules) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -36,6 +39,7 @@ public final class RuleBook {
         this.codes = codes;
         this.vocabulary = vocabulary;
         this.ride = ride;
+        this.complete = complete;
         this.rules = rules;
     }
 
@@ -83,6 +87,11 @@ public final class RuleBook {
     /** The road test as a ride, or empty when this rule book has no plan of it. */
     public Optional<RideSheet> ride() {
         return Optional.ofNullable(ride);
+    }
+
+    /** The gates this rule book is complete for; it releases at no other. */
+    public Set<Gate> gates() {
+        return complete;
     }
 
     /** The compiled reasoning. */

@@ -46,6 +46,7 @@ final class RuleBookLoader {
     private final Set<String> disturbing = new TreeSet<>();
     private final Set<String> morePoints = new TreeSet<>();
     private final List<Card.Want> besides = new ArrayList<>();
+    private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
     private RideSheet ride;
 
@@ -87,7 +88,11 @@ final class RuleBookLoader {
             String shown = "rules/" + name;
             if (name.equals("book.yaml")) {
                 Sheet sheet = Sheet.one(shown, text, faults);
-                version = sheet == null ? "" : sheet.text("version");
+                if (sheet != null) {
+                    version = sheet.text("version");
+                    sheet.texts("gates").forEach(gate -> Gate.of(gate).ifPresentOrElse(complete::add, () -> sheet.fault("gates", "'" + gate + "' is not a gate", "Known: " + List.of(Gate.values()) + ".")));
+                    sheet.done();
+                }
             } else if (name.equals("evidence/words.yaml")) {
                 readWords(Sheet.one(shown, text, faults));
             } else if (name.equals("evidence/instruments.yaml")) {
@@ -115,7 +120,7 @@ final class RuleBookLoader {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
-        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, rules);
+        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, Set.copyOf(complete), rules);
     }
 
     private void readWords(Sheet sheet) {
@@ -283,6 +288,9 @@ final class RuleBookLoader {
         for (String name : names) {
             Gate.of(name).ifPresentOrElse(gates::add, () -> sheet.fault("gates", "'" + name + "' is not a gate", "Known: " + List.of(Gate.values()) + "."));
         }
+        Card.Needs needs = sheet.has("needs") ? sheet.word("needs", Card.Needs.class) : Card.Needs.STANDING;
+        gates.stream().filter(gate -> needs != null && !needs.before(gate)).forEach(gate -> sheet.fault("needs",
+                "at " + gate + " nobody may have had this evidence yet", "Ask for it at a later gate, or ask for what can be had before."));
         boolean critical = sheet.yes("critical");
         Place place = placeOf(sheet, "place", sheet.text("place"));
         String limit = sheet.optional("limit");
@@ -308,7 +316,7 @@ final class RuleBookLoader {
         if (id == null || place == null || holds == null || gates.isEmpty()) {
             return;
         }
-        Card card = new Card(id, question, applies, gates, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
+        Card card = new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
         Card twin = cards.put(id, card);
         if (twin != null) {
             sheet.fault("id", "'" + id + "' stands twice (also " + twin.file() + ":" + twin.line() + ")", "Ids are never reused; choose another.");
@@ -392,6 +400,9 @@ final class RuleBookLoader {
     private void checkSense(KieBase rules) {
         if (version == null || version.isBlank()) {
             faults.add(new Fault("rules/book.yaml", 0, "version", "the rule book has no version", "Write version: 1."));
+        }
+        if (complete.isEmpty()) {
+            faults.add(new Fault("rules/book.yaml", 0, "gates", "the rule book is complete for no gate", "Write gates: [road-test]."));
         }
         if (cards.isEmpty()) {
             faults.add(new Fault("rules", 0, "", "a rule book without checks decides nothing", "Add checks."));

@@ -43,7 +43,7 @@ class RefusedRuleBookTest {
     // The compiled rules are the shipped ones; the one card here borrows an id they know.
     private static RuleBook load(String limits, String cards, String code) {
         SortedMap<String, String> files = new TreeMap<>();
-        files.put("book.yaml", "version: test\n");
+        files.put("book.yaml", "version: test\ngates: [road-test]\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/limits.yaml", limits);
         files.put("x/checks.yaml", cards);
@@ -99,6 +99,15 @@ class RefusedRuleBookTest {
         assertThat(CARD).contains(right);
         assertThatThrownBy(() -> load(LIMIT, CARD.replaceFirst(java.util.regex.Pattern.quote(right), java.util.regex.Matcher.quoteReplacement(wrong)), null))
                 .isInstanceOf(UnusableInput.class).hasMessageContaining(message);
+    }
+
+    @Test
+    void noGateMayNeedWhatOnlyALaterOnePermits() {
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("gates: [road-test]", "gates: [road-test]\n  needs: riding"), null))
+                .hasMessageContaining("[0].needs: at road-test nobody may have had this evidence yet");
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("gates: [road-test]", "gates: [first-start, hand-over]\n  needs: engine-running"), null))
+                .hasMessageContaining("at first-start nobody may have had this evidence yet");
+        assertThat(load(LIMIT, CARD.replace("gates: [road-test]", "gates: [hand-over]\n  needs: riding"), null).cards()).hasSize(1);
     }
 
     @Test
