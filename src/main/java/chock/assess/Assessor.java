@@ -14,6 +14,7 @@ import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.MachineFact;
 import chock.assess.facts.Note;
+import chock.assess.facts.NumberFact;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.PadFact;
 import chock.assess.facts.Required;
@@ -21,6 +22,7 @@ import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.WheelFact;
 import chock.assess.facts.Work;
+import chock.assess.facts.WorkshopFact;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -92,6 +94,9 @@ public final class Assessor {
         parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed(),
                 m.history() == Machine.History.KNOWN));
         parts.add(new EngineFact(m.engine().cycle(), m.engine().displacement(), m.engine().cylinders(), m.engine().oiling(), m.engine().ignition(), m.engine().cooling()));
+        parts.add(new WorkshopFact(record.onePerson()));
+        parts.add(new NumberFact("frame", m.frameNumber()));
+        parts.add(new NumberFact("engine", m.engineNumber()));
         Machine.Equipment e = m.equipment();
         parts.add(new EquipmentFact(e.starter(), e.carburettors(), e.fuelTap(), e.clutch(), e.frontSpringing(), e.rearSpringing(), e.lamps(), e.indicators(),
                 e.horn(), e.mirrors(), e.stands(), e.speedometer()));

@@ -4,7 +4,9 @@ import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
 import chock.assess.facts.Wanted;
+import chock.assess.facts.Work;
 import chock.record.Deed;
+import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
 public final class Requirements {
@@ -64,6 +67,22 @@ public final class Requirements {
     public LimitFor limitFor(Required required) {
         String id = required.limit() == null ? card(required).limit() : required.limit();
         return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
+    }
+
+    /** {@code front brake, hose: refitted 2026-11-20 10:10 by Tom Fell (e4)}. */
+    public String wordsFor(Work work) {
+        Entry e = work.entry();
+        return Points.words(e.point()) + ": " + e.what() + " " + e.at() + " by " + record.nameOf(e.by()) + " (" + e.id() + ")";
+    }
+
+    /** What a word in braces stands for in the places of cards. */
+    public List<String> placesNamed(String word) {
+        return book.library().places().get(word);
+    }
+
+    /** The local codes that cover where the machine will be ridden, in words; empty when there is none. */
+    public String localCodes() {
+        return book.codesOf(record.territory()).stream().map(c -> c.name() + " (" + c.code() + ")").collect(Collectors.joining(", "));
     }
 
     /** True when the local code sets this limit for other dates of first registration and not for this machine's. */

@@ -32,7 +32,7 @@ final class Telling {
         // Order of conclusion is the engine's; order of telling is ours.
         List<String> wants = card.wants().stream().map(Card.Want::name).toList();
         this.judgements = concluded.judgements().stream().filter(j -> j.required().equals(required))
-                .sorted(Comparator.comparing(Judgement::state).thenComparing(j -> wants.indexOf(j.want())).thenComparing(j -> String.join(" ", j.evidence()))).toList();
+                .sorted(Comparator.comparing(Judgement::state).thenComparing(j -> wants.indexOf(j.want())).thenComparing(j -> String.join(" ", j.evidence())).thenComparing(Judgement::says)).toList();
         this.lacks = concluded.lacks().stream().filter(l -> l.required().equals(required)).sorted(Comparator.comparing(Lack::state).thenComparing(Lack::says)).toList();
         this.setAside = concluded.setAside().stream().filter(s -> s.wanted().required().equals(required) && s.wasProof())
                 .sorted(Comparator.comparing(SetAside::reason).thenComparing(SetAside::entry).thenComparing(s -> String.valueOf(s.by()))).toList();
@@ -50,7 +50,7 @@ final class Telling {
 
     private String says() {
         return switch (state) {
-            case STALE -> lacks.stream().filter(l -> l.state() == State.STALE).map(Lack::says).collect(Collectors.joining("; ")) + ": " + whyStale();
+            case STALE -> lacks.stream().filter(l -> l.state() == State.STALE).map(Lack::says).collect(Collectors.joining("; ")) + (setAside.isEmpty() ? "" : ": " + whyStale());
             case MISSING -> lacks.isEmpty() ? sentences() : lacks.stream().filter(l -> l.state() == State.MISSING).map(Lack::says).distinct().collect(Collectors.joining("; "));
             default -> sentences();
         };

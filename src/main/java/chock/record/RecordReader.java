@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -79,11 +80,16 @@ public final class RecordReader {
     private static List<Person> people(List<Raw.Person> raw, Reading read) {
         List<Person> people = new ArrayList<>();
         Set<String> ids = new HashSet<>();
+        Set<String> names = new HashSet<>();
         for (int i = 0; i < raw.size(); i++) {
             Raw.Person one = raw.get(i);
             if (one != null) {
                 isUsed("people[" + i + "].id", one.id(), ids, read);
                 ids.add(one.id());
+                // Whoever stands here twice could look at their own work as somebody else.
+                if (!Reading.blank(one.name()) && !names.add(one.name().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))) {
+                    read.faults.add("people[" + i + "].name", "the name " + Faults.quoted(one.name()) + " stands twice", "Keep one of the two, or write what tells them apart");
+                }
                 people.add(new Person(one.id(), one.name(), one.role()));
             }
         }

@@ -34,6 +34,7 @@ import java.util.TreeSet;
 
 /** The machine and the record a scenario puts together, and the judgement passed on them. One for each scenario. */
 public final class Bench {
+    static final String INSPECTOR = "ida";
     static final ZoneId ZONE = ZoneId.of("Europe/London");
     private static RuleBook shipped;
 
@@ -44,7 +45,9 @@ public final class Bench {
     private final List<Instrument> instruments = new ArrayList<>();
     LocalDate today = LocalDate.of(2026, 11, 25);
     String territory = "GB";
+    boolean onePerson;
     final Draft draft = new Draft();
+    private LocalDate lastDayOfCalibration;
     private Assessment judged;
 
     public Bench() {
@@ -60,7 +63,7 @@ public final class Bench {
     }
 
     /** Adds evidence: the verb is the kind of evidence. */
-    void evidence(String point, Deed deed, String aspect, String written, Period ago) {
+    void evidence(String by, String point, Deed deed, String aspect, String written, Period ago) {
         Vocabulary.Aspect known = book.vocabulary().aspects().get(aspect);
         if (known == null) {
             throw new IllegalArgumentException("no check asks for '" + aspect + "'");
@@ -72,19 +75,19 @@ public final class Bench {
             case DAYS -> days(written);
             case CODE -> new Value.Code(written);
         };
-        add(deed, point, aspect, value, deed == Deed.MEASURED ? instrument() : null, ago);
+        add(by, deed, point, aspect, value, deed == Deed.MEASURED ? instrument() : null, ago);
     }
 
-    void work(String point, String work, Period ago) {
+    void work(String by, String point, String work, Period ago) {
         if (!book.vocabulary().works().containsKey(work)) {
             throw new IllegalArgumentException("'" + work + "' is not a known work: " + book.vocabulary().works().keySet());
         }
         checkPoint(point);
-        add(Deed.DONE, point, work, null, null, ago);
+        add(by, Deed.DONE, point, work, null, null, ago);
     }
 
     void inspected(String result, Period ago) {
-        add(Deed.INSPECTED, "machine", result, new Value.Code("L-2231"), null, ago);
+        add(INSPECTOR, Deed.INSPECTED, "machine", result, new Value.Code("L-2231"), null, ago);
     }
 
     private void checkPoint(String point) {
@@ -118,16 +121,41 @@ public final class Bench {
         return new Value.Days(LocalDate.parse(written), LocalDate.parse(written), written);
     }
 
+    // Readings are taken with one instrument, in calibration for forty years, unless a scenario says otherwise.
     private String instrument() {
         if (instruments.isEmpty()) {
-            instruments.add(new Instrument("gauge", "caliper", null, today.minusYears(40), today.plusYears(1)));
+            instruments.add(new Instrument("gauge", "caliper", null, today.minusYears(40), lastDayOfCalibration == null ? today.plusYears(1) : lastDayOfCalibration));
         }
-        return "gauge";
+        return instruments.get(instruments.size() - 1).id();
     }
 
-    private void add(Deed deed, String point, String what, Value is, String with, Period ago) {
+    void takeAnotherInstrument() {
+        instrument();
+        instruments.add(new Instrument("second-gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
+    }
+
+    void ranOutOfCalibration(Period ago) {
+        if (!instruments.isEmpty()) {
+            throw new IllegalArgumentException("say when its calibration ran out before the first reading");
+        }
+        lastDayOfCalibration = today.minus(ago);
+    }
+
+    void foundOut(Period ago) {
+        add(INSPECTOR, Deed.FOUND_OUT, instrument(), "reads high at the master", null, null, ago);
+    }
+
+    /** Replaces the last entry by one with another value. */
+    void correct(String by, String written) {
+        Entry wrong = entries.get(entries.size() - 1);
+        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Period.ZERO);
+        Entry right = entries.remove(entries.size() - 1);
+        entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
+    }
+
+    private void add(String by, Deed deed, String point, String what, Value is, String with, Period ago) {
         LocalDateTime at = LocalDateTime.of(today.minus(ago), LocalTime.of(9, 0)).plusMinutes(entries.size());
-        entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), "ida", deed, point, what, is, with, null, null, null, 0));
+        entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
     }
 
     void maker(String limit, String point, String sense, String value) {
@@ -145,7 +173,7 @@ public final class Bench {
 
     private Assessment judged() {
         if (judged == null) {
-            JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, false, List.of(Gate.values()), draft.machine(),
+            JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
                     instruments, List.copyOf(entries), List.of());
             Instant noon = today.atTime(12, 0).atZone(ZONE).toInstant();

@@ -148,19 +148,53 @@ public final class BenchSteps {
         bench.today = LocalDate.parse(date);
     }
 
-    @Given("^([a-z0-9/-]+) (measured|tried|seen|told|assumed) ([a-z-]+) (.+?)(?: (\\d+) (day|month|year)s? ago)?$")
-    public void evidence(String point, String verb, String aspect, String value, Integer count, String unit) {
-        bench.evidence(point, Deed.valueOf(verb.toUpperCase(Locale.ROOT)), aspect, value, ago(count, unit));
+    @Given("^(?:(ida|tom) wrote that )?([a-z0-9/-]+) (measured|tried|seen|told|assumed) ([a-z-]+) (.+?)(?: (\\d+) (day|month|year)s? ago)?$")
+    public void evidence(String by, String point, String verb, String aspect, String value, Integer count, String unit) {
+        bench.evidence(writer(by), point, Deed.valueOf(verb.toUpperCase(Locale.ROOT)), aspect, value, ago(count, unit));
     }
 
-    @Given("^([a-z0-9/-]+) was ([a-z-]+)(?: (\\d+) (day|month|year)s? ago)?$")
-    public void work(String point, String work, Integer count, String unit) {
-        bench.work(point, work, ago(count, unit));
+    @Given("^(?:(ida|tom) wrote that )?([a-z0-9/-]+) was ([a-z-]+)(?: (\\d+) (day|month|year)s? ago)?$")
+    public void work(String by, String point, String work, Integer count, String unit) {
+        bench.work(writer(by), point, work, ago(count, unit));
     }
 
     @Given("^a licensed inspector (passed|refused) it(?: (\\d+) (day|month|year)s? ago)?$")
     public void inspected(String result, Integer count, String unit) {
         bench.inspected(result, ago(count, unit));
+    }
+
+    private static String writer(String by) {
+        return by == null ? Bench.INSPECTOR : by;
+    }
+
+    @Given("^(ida|tom) corrected it to (.+)$")
+    public void corrected(String by, String value) {
+        bench.correct(by, value);
+    }
+
+    @Given("^the calibration of the instrument ran out (\\d+) (day|month|year)s? ago$")
+    public void ranOut(Integer count, String unit) {
+        bench.ranOutOfCalibration(ago(count, unit));
+    }
+
+    @Given("^the instrument was found out of tolerance(?: (\\d+) (day|month|year)s? ago)?$")
+    public void foundOut(Integer count, String unit) {
+        bench.foundOut(ago(count, unit));
+    }
+
+    @Given("^another instrument is taken from here on$")
+    public void anotherInstrument() {
+        bench.takeAnotherInstrument();
+    }
+
+    @Given("^one person works alone$")
+    public void onePerson() {
+        bench.onePerson = true;
+    }
+
+    @Given("^the engine has no number$")
+    public void engineWithoutNumber() {
+        bench.draft.engineNumber = "none";
     }
 
     private static Period ago(Integer count, String unit) {

@@ -30,10 +30,11 @@ final class Draft {
     private final Map<String, String> equipment = new HashMap<>(Map.ofEntries(entry("starter", "kick"), entry("carburettors", "1"), entry("fuel-tap", "manual"),
             entry("clutch", "cable"), entry("front-springing", "telescopic-fork"), entry("rear-springing", "twin-dampers"), entry("lamps", "yes"),
             entry("indicators", "no"), entry("horn", "yes"), entry("mirrors", "1"), entry("stands", "2"), entry("speedometer", "yes")));
+    String engineNumber = "TB25E-10395";
     Machine.History history = Machine.History.KNOWN;
 
     Machine machine() {
-        return new Machine("Tarnbeck", "Lark 250", "TB25-10382", "TB25E-10395", kind, Year.of(firstRegistered.getYear()), firstRegistered, topSpeed, seats,
+        return new Machine("Tarnbeck", "Lark 250", "TB25-10382", engineNumber, kind, Year.of(firstRegistered.getYear()), firstRegistered, topSpeed, seats,
                 engine, frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment(), history);
     }
 

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What a rule of a check works out from several pieces of evidence.
@@ -19,12 +20,13 @@ import java.util.function.Supplier;
  * @param state an outcome that needs no limit, or null
  * @param says the sentence that goes with it, or null
  * @param from what it was worked out from
+ * @param entries ids of entries it rests on besides, for what is concluded from the record itself
  */
-public record Derived(Required required, Measured value, LocalDate made, State state, String says, List<Current> from) {
+public record Derived(Required required, Measured value, LocalDate made, State state, String says, List<Current> from, List<String> entries) {
 
     /** An amount to be held against the limit. */
     public static Derived of(Required required, Measured value, Current... from) {
-        return new Derived(required, value, null, null, null, List.of(from));
+        return new Derived(required, value, null, null, null, List.of(from), List.of());
     }
 
     /**
@@ -41,23 +43,38 @@ public record Derived(Required required, Measured value, LocalDate made, State s
 
     /** A day of manufacture, to be held against a limit of age. */
     public static Derived made(Required required, LocalDate earliest, Current... from) {
-        return new Derived(required, null, earliest, null, null, List.of(from));
+        return new Derived(required, null, earliest, null, null, List.of(from), List.of());
     }
 
     public static Derived met(Required required, String says, Current... from) {
-        return new Derived(required, null, null, State.MET, says, List.of(from));
+        return new Derived(required, null, null, State.MET, says, List.of(from), List.of());
     }
 
     public static Derived fault(Required required, String says, Current... from) {
-        return new Derived(required, null, null, State.FAULT, says, List.of(from));
+        return new Derived(required, null, null, State.FAULT, says, List.of(from), List.of());
     }
 
     public static Derived missing(Required required, String says, Current... from) {
-        return new Derived(required, null, null, State.MISSING, says, List.of(from));
+        return new Derived(required, null, null, State.MISSING, says, List.of(from), List.of());
+    }
+
+    /** A fault of the record itself, shown by these entries. */
+    public static Derived faultIn(Required required, String says, String... entries) {
+        return new Derived(required, null, null, State.FAULT, says, List.of(), List.of(entries));
+    }
+
+    /** Something that entries leave open. */
+    public static Derived doubtIn(Required required, String says, String... entries) {
+        return new Derived(required, null, null, State.DOUBT, says, List.of(), List.of(entries));
+    }
+
+    /** Something that these entries ask for and that was not written. */
+    public static Derived missingFor(Required required, String says, String... entries) {
+        return new Derived(required, null, null, State.MISSING, says, List.of(), List.of(entries));
     }
 
     public List<String> ids() {
-        return from.stream().map(Current::id).sorted().toList();
+        return Stream.concat(from.stream().map(Current::id), entries.stream()).sorted().toList();
     }
 
     /** First instant at which one of its pieces is too old, or null. */

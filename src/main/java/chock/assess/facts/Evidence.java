@@ -1,5 +1,6 @@
 package chock.assess.facts;
 
+import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
 
@@ -23,6 +24,23 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
     /** True when measured with an instrument that was not inside its calibration on that day. */
     public boolean outOfCalibration() {
         return instrument != null && (entry.at().date().isBefore(instrument.calibrated()) || entry.at().date().isAfter(instrument.due()));
+    }
+
+    /** What it says there is, as written; null for work. */
+    public String says() {
+        return entry.is() == null ? null : entry.is().toString();
+    }
+
+    /** True when the writer measured, tried or saw it. */
+    public boolean isFirstHand() {
+        return entry.deed().atLeast(Deed.SEEN);
+    }
+
+    /** True when somebody else looked at that part, at what carries it or at something on it, certainly after the work. */
+    public boolean looksAgainAt(Work work) {
+        Entry done = work.entry();
+        return isFirstHand() && !entry.by().equals(done.by()) && entry.at().surelyAfter(done.at())
+                && (Entry.covers(entry.point(), done.point()) || Entry.covers(done.point(), entry.point()));
     }
 
     /** A total order by time; entries of one moment by id. */

@@ -1,5 +1,7 @@
 package chock.assess.facts;
 
+import chock.assess.Points;
+import chock.assess.StampedNumber;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Value;
@@ -10,6 +12,11 @@ public record Standing(Wanted wanted, Evidence evidence) {
 
     public boolean newerThan(Standing other) {
         return evidence.newerThan(other.evidence);
+    }
+
+    /** {@code rear wheel, tyre: date code 1524 (e7)}. */
+    public String words() {
+        return Points.words(evidence.entry().point()) + ": " + evidence.entry().what().replace('-', ' ') + " " + evidence.says() + " (" + evidence.id() + ")";
     }
 
     public boolean faulty() {
@@ -25,6 +32,22 @@ public record Standing(Wanted wanted, Evidence evidence) {
         Measured second = b.measured();
         Quantity apart = first.value().minus(second.value()).abs();
         return apart.value().pow(2).compareTo(square(first, apart).add(square(second, apart))) > 0;
+    }
+
+    /**
+     * True when both cannot be right: one finds it good and the other bad, two codes differ, or two marked days have no day
+     * in common.
+     */
+    public boolean contradicts(Standing other) {
+        Value first = evidence.entry().is();
+        Value second = other.evidence.entry().is();
+        if (first instanceof Value.Code a && second instanceof Value.Code b) {
+            return !StampedNumber.same(a.text(), b.text());
+        }
+        if (first instanceof Value.Days a && second instanceof Value.Days b) {
+            return a.from().isAfter(b.to()) || b.from().isAfter(a.to());
+        }
+        return first instanceof Value.Answer && second instanceof Value.Answer && faulty() != other.faulty();
     }
 
     private static BigDecimal square(Measured measured, Quantity in) {

@@ -5,6 +5,16 @@ import chock.record.Entry;
 /** Work done on a part. */
 public record Work(Entry entry) {
 
+    /** True when it was done on this part or on something this part carries. */
+    public boolean isOn(String part) {
+        return Entry.covers(part, entry.point());
+    }
+
+    /** True when this certainly came later, on the same part or on what carries it. */
+    public boolean endsWhatBegan(Work earlier) {
+        return Entry.covers(entry.point(), earlier.entry.point()) && entry.at().surelyAfter(earlier.entry.at());
+    }
+
     /** True when this work takes away what the evidence proved. */
     public boolean undoes(Wanted wanted, Evidence evidence) {
         return !entry.id().equals(evidence.id()) && !evidence.entry().at().surelyAfter(entry.at()) && wanted.isUndoneBy(entry);

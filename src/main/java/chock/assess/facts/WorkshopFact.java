@@ -1,0 +1,4 @@
+package chock.assess.facts;
+
+/** @param onePerson whether it declares that one person works alone */
+public record WorkshopFact(boolean onePerson) { }
