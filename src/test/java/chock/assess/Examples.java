@@ -14,7 +14,7 @@ final class Examples {
     static final Instant DAY = Instant.parse("2026-11-25T12:00:00Z");
     static final RuleBook BOOK = RuleBook.shipped();
     static final List<String> BLOCKED = List.of("lark-faults.yaml", "lark-gaps.yaml", "lark-worked-on-after.yaml", "lark-too-close.yaml");
-    static final List<String> RELEASED = List.of("lark-released.yaml", "harrow-prewar-single.yaml");
+    static final List<String> RELEASED = List.of("lark-released.yaml", "harrow-prewar-single.yaml", "merle-released.yaml", "lark-on-show.yaml", "lark-non-runner.yaml");
 
     private Examples() { }
 
