@@ -1,42 +1,19 @@
 package chock.assess;
 
 import chock.assess.facts.AsOf;
-import chock.assess.facts.BrakeFact;
-import chock.assess.facts.Correction;
-import chock.assess.facts.CylinderFact;
-import chock.assess.facts.DiscFact;
-import chock.assess.facts.EngineFact;
-import chock.assess.facts.EquipmentFact;
 import chock.assess.facts.Evidence;
-import chock.assess.facts.FoundOut;
-import chock.assess.facts.Inspection;
-import chock.assess.facts.Judgement;
-import chock.assess.facts.Lack;
-import chock.assess.facts.MachineFact;
-import chock.assess.facts.Note;
-import chock.assess.facts.NumberFact;
 import chock.assess.facts.Outcome;
-import chock.assess.facts.PadFact;
 import chock.assess.facts.Required;
-import chock.assess.facts.SetAside;
-import chock.assess.facts.Wanted;
-import chock.assess.facts.WheelFact;
-import chock.assess.facts.Work;
-import chock.assess.facts.WorkshopFact;
-import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
-import chock.record.Machine;
 import chock.rulebook.Card;
 import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -59,90 +36,25 @@ public final class Assessor {
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
         AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
-        Concluded concluded = conclude(record, book, now);
+        Conclusions concluded = conclude(record, book, now);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null));
     }
 
-    /** Everything the rules concluded. */
-    record Concluded(List<Required> required, List<Outcome> outcomes, List<Judgement> judgements, List<Lack> lacks,
-                     List<SetAside> setAside, List<Note> notes, List<Wanted> wanted) { }
-
-    private static Concluded conclude(JobRecord record, RuleBook book, AsOf now) {
+    private static Conclusions conclude(JobRecord record, RuleBook book, AsOf now) {
         KieSession session = book.rules().newKieSession();
         try {
             session.insert(now);
             session.insert(new Requirements(book, record, now.date()));
-            partsOf(record).forEach(session::insert);
-            factsOf(record).forEach(session::insert);
+            Facts.of(record).forEach(session::insert);
             session.fireAllRules();
-            Collection<?> all = session.getObjects();
-            return new Concluded(only(all, Required.class), only(all, Outcome.class), only(all, Judgement.class), only(all, Lack.class),
-                    only(all, SetAside.class), only(all, Note.class), only(all, Wanted.class));
+            return new Conclusions(session.getObjects());
         } finally {
             session.dispose();
         }
     }
 
-    private static <T> List<T> only(Collection<?> all, Class<T> type) {
-        return all.stream().filter(type::isInstance).map(type::cast).collect(Collectors.toCollection(ArrayList::new));
-    }
-
-    private static List<Object> partsOf(JobRecord record) {
-        Machine m = record.machine();
-        List<Object> parts = new ArrayList<>();
-        parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed(),
-                m.history() == Machine.History.KNOWN));
-        parts.add(new EngineFact(m.engine().cycle(), m.engine().displacement(), m.engine().cylinders(), m.engine().oiling(), m.engine().ignition(), m.engine().cooling()));
-        parts.add(new WorkshopFact(record.onePerson()));
-        parts.add(new NumberFact("frame", m.frameNumber()));
-        parts.add(new NumberFact("engine", m.engineNumber()));
-        Machine.Equipment e = m.equipment();
-        parts.add(new EquipmentFact(e.starter(), e.carburettors(), e.fuelTap(), e.clutch(), e.frontSpringing(), e.rearSpringing(), e.lamps(), e.indicators(),
-                e.horn(), e.mirrors(), e.stands(), e.speedometer()));
-        for (int number = 1; number <= m.engine().cylinders(); number++) {
-            parts.add(new CylinderFact(number, "engine/cylinder-" + number));
-        }
-        for (Machine.End end : m.ends()) {
-            String brake = end.name() + "-brake";
-            parts.add(new BrakeFact(end.name(), end.brake().type(), end.brake().workedBy(), end.brake().discs(), end.brake().lining(), end.brake().stopLampSwitch(), brake));
-            List<String> sides = end.brake().discs() == 2 ? List.of("left-", "right-") : end.brake().discs() == 1 ? List.of("") : List.of();
-            for (String side : sides) {
-                String caliper = brake + "/" + side + "caliper";
-                parts.add(new DiscFact(end.name(), brake + "/" + side + "disc", caliper));
-                parts.add(new PadFact(end.name(), caliper, caliper + "/inner-pad"));
-                parts.add(new PadFact(end.name(), caliper, caliper + "/outer-pad"));
-            }
-            String wheel = end.name() + "-wheel";
-            parts.add(new WheelFact(end.name(), end.wheel().rim(), end.wheel().spoked(), end.wheel().tube(), wheel, wheel + "/tyre"));
-        }
-        return parts;
-    }
-
-    private static List<Object> factsOf(JobRecord record) {
-        List<Object> facts = new ArrayList<>();
-        List<Entry> byTime = record.entries().stream().sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).toList();
-        for (Entry entry : byTime) {
-            if (entry.deed().isEvidence() || entry.deed() == Deed.DONE) {
-                facts.add(new Evidence(entry, Evidence.key(entry.point(), entry.what()), entry.with() == null ? null : record.instrument(entry.with()).orElseThrow()));
-            }
-            if (entry.deed() == Deed.DONE) {
-                facts.add(new Work(entry));
-            }
-            if (entry.deed() == Deed.FOUND_OUT) {
-                facts.add(new FoundOut(entry));
-            }
-            if (entry.deed() == Deed.INSPECTED) {
-                facts.add(new Inspection(entry));
-            }
-            if (entry.corrects() != null) {
-                facts.add(new Correction(entry));
-            }
-        }
-        return facts;
-    }
-
-    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Concluded concluded) {
+    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Conclusions concluded) {
         List<Finding> findings = new ArrayList<>();
         List<GateVerdict.NotApplicable> notAsked = new ArrayList<>();
         List<String> faults = new ArrayList<>();
@@ -150,7 +62,7 @@ public final class Assessor {
             if (!card.gates().contains(gate)) {
                 continue;
             }
-            Set<Required> asked = concluded.required().stream().filter(r -> r.check().equals(card.id())).collect(Collectors.toSet());
+            List<Required> asked = concluded.required(card.id());
             if (asked.isEmpty()) {
                 notAsked.add(new GateVerdict.NotApplicable(card.id(), "asked of " + card.applies() + "; this machine has none"));
                 continue;
@@ -158,7 +70,7 @@ public final class Assessor {
             List<Finding.AtPlace> places = new ArrayList<>();
             Instant lapses = null;
             for (Required required : asked) {
-                List<Outcome> outcomes = concluded.outcomes().stream().filter(o -> o.required().equals(required)).toList();
+                List<Outcome> outcomes = concluded.of(required, Outcome.class);
                 if (outcomes.size() != 1) {
                     faults.add("the rule book gave " + outcomes.size() + " outcomes for " + card.id() + " at " + required.point());
                     places.add(new Finding.AtPlace(required.point(), State.MISSING, Points.title(required.point()) + ": the rule book could not evaluate this", null, null, null, List.of(), List.of()));
@@ -202,9 +114,8 @@ public final class Assessor {
     }
 
     // What nobody asked for is often a slip: the other caliper, a machine with one disc.
-    private static List<String> unasked(JobRecord record, RuleBook book, Concluded concluded) {
-        Set<String> wanted = new HashSet<>();
-        concluded.wanted().forEach(w -> wanted.add(w.key()));
+    private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {
+        Set<String> wanted = concluded.keysWanted();
         Set<String> besides = book.library().besides();
         return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Evidence.key(e.point(), e.what()))).map(Entry::id).toList();
     }

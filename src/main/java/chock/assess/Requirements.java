@@ -10,6 +10,7 @@ import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
 import java.time.LocalDate;
@@ -43,24 +44,14 @@ public final class Requirements {
     /** Everything the card wants, at the places that belong to this one. */
     public List<Wanted> wantedFor(Required required) {
         Card card = card(required);
-        Map<String, List<String>> words = book.library().places();
-        Map<String, String> binding = card.place().match(required.point(), words).orElseThrow(() -> new IllegalStateException(
-                "rule '" + required.check() + "' asks at '" + required.point() + "', its card at " + card.place()));
-        List<Wanted.Undoer> undoers = undoers(card.undoneBy(), binding, words);
-        List<Wanted.Undoer> survives = undoers(card.survives(), binding, words);
+        LaidOut laid = book.laidOut(card, required.point());
         List<Wanted> wanted = new ArrayList<>();
-        for (Card.Want want : card.wants()) {
-            String point = want.place() == null ? required.point() : want.place().points(binding, words).get(0);
-            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), undoers, survives,
-                    book.library().disturbing(), limitFor(required)));
+        for (int i = 0; i < card.wants().size(); i++) {
+            Card.Want want = card.wants().get(i);
+            String point = laid.points().get(i);
+            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), laid, book.library().disturbing(), limitFor(required)));
         }
         return wanted;
-    }
-
-    private static List<Wanted.Undoer> undoers(List<Card.Undo> rows, Map<String, String> binding, Map<String, List<String>> words) {
-        List<Wanted.Undoer> undoers = new ArrayList<>();
-        rows.forEach(row -> row.place().points(binding, words).forEach(point -> undoers.add(new Wanted.Undoer(row.works(), point))));
-        return undoers;
     }
 
     /** The limit in force for a requirement, or null when its check has none. */

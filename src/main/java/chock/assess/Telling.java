@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
+import chock.assess.facts.Note;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
 import chock.record.Entry;
@@ -25,18 +26,18 @@ final class Telling {
     private final List<SetAside> setAside;
     private final List<String> notes;
 
-    Telling(Required required, State state, Card card, Assessor.Concluded concluded, JobRecord record) {
+    Telling(Required required, State state, Card card, Conclusions concluded, JobRecord record) {
         this.required = required;
         this.state = state;
         this.record = record;
         // Order of conclusion is the engine's; order of telling is ours.
         List<String> wants = card.wants().stream().map(Card.Want::name).toList();
-        this.judgements = concluded.judgements().stream().filter(j -> j.required().equals(required))
+        this.judgements = concluded.of(required, Judgement.class).stream()
                 .sorted(Comparator.comparing(Judgement::state).thenComparing(j -> wants.indexOf(j.want())).thenComparing(j -> String.join(" ", j.evidence())).thenComparing(Judgement::says)).toList();
-        this.lacks = concluded.lacks().stream().filter(l -> l.required().equals(required)).sorted(Comparator.comparing(Lack::state).thenComparing(Lack::says)).toList();
-        this.setAside = concluded.setAside().stream().filter(s -> s.wanted().required().equals(required) && s.wasProof())
+        this.lacks = concluded.of(required, Lack.class).stream().sorted(Comparator.comparing(Lack::state).thenComparing(Lack::says)).toList();
+        this.setAside = concluded.of(required, SetAside.class).stream().filter(SetAside::wasProof)
                 .sorted(Comparator.comparing(SetAside::reason).thenComparing(SetAside::entry).thenComparing(s -> String.valueOf(s.by()))).toList();
-        this.notes = concluded.notes().stream().filter(n -> n.required().equals(required)).map(n -> Points.title(required.point()) + ": " + n.text()).sorted().toList();
+        this.notes = concluded.of(required, Note.class).stream().map(n -> Points.title(required.point()) + ": " + n.text()).sorted().toList();
     }
 
     Finding.AtPlace place() {

@@ -21,6 +21,6 @@ public record Entry(String id, Moment at, String by, Deed deed, String point, St
 
     /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */
     public static boolean covers(String above, String below) {
-        return below.equals(above) || below.startsWith(above + "/");
+        return below.startsWith(above) && (below.length() == above.length() || below.charAt(above.length()) == '/');
     }
 }

@@ -6,34 +6,75 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Objects;
 
 /**
  * When something was written down: a date, with or without a time of day, in the workshop's time zone. Without a time
  * it stands for the whole of that day there.
- *
- * @param date the day
- * @param time the time of day, or null
- * @param zone the workshop's time zone
  */
-public record Moment(LocalDate date, LocalTime time, ZoneId zone) {
+public final class Moment {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
+    private final LocalDate date;
+    private final LocalTime time;
+    private final ZoneId zone;
+    // Kept, because the rules compare every entry with every work and finding an offset is the slow part of it.
+    private final Instant earliest;
+    private final Instant latest;
+
+    /**
+     * @param date the day
+     * @param time the time of day, or null
+     * @param zone the workshop's time zone
+     */
+    public Moment(LocalDate date, LocalTime time, ZoneId zone) {
+        this.date = Objects.requireNonNull(date);
+        this.time = time;
+        this.zone = Objects.requireNonNull(zone);
+        this.earliest = (time == null ? date.atStartOfDay(zone) : LocalDateTime.of(date, time).atZone(zone)).toInstant();
+        this.latest = time == null ? date.plusDays(1).atStartOfDay(zone).toInstant().minusNanos(1) : earliest;
+    }
+
+    public LocalDate date() {
+        return date;
+    }
+
+    /** The time of day, or null. */
+    public LocalTime time() {
+        return time;
+    }
+
+    public ZoneId zone() {
+        return zone;
+    }
 
     /** The first instant it can mean. */
     public Instant earliest() {
-        return (time == null ? date.atStartOfDay(zone) : LocalDateTime.of(date, time).atZone(zone)).toInstant();
+        return earliest;
     }
 
     /** The last instant it can mean. */
     public Instant latest() {
-        return time == null ? date.plusDays(1).atStartOfDay(zone).toInstant().minusNanos(1) : earliest();
+        return latest;
     }
 
     /** True only when this is certainly later. Two things on one day without times are not. */
     public boolean surelyAfter(Moment other) {
-        return earliest().isAfter(other.latest());
+        return earliest.isAfter(other.latest);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Moment m && m.date.equals(date) && Objects.equals(m.time, time) && m.zone.equals(zone);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(date, time, zone);
     }
 
     @Override
     public String toString() {
-        return time == null ? date.toString() : date + " " + time.format(DateTimeFormatter.ofPattern("HH:mm"));
+        return time == null ? date.toString() : date + " " + time.format(CLOCK);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.kie.api.KieBase;
 
 /** All checks, limits, local codes and reasoning in force, with a version and a digest. */
@@ -28,6 +29,7 @@ public final class RuleBook {
     private final RideSheet ride;
     private final Set<Gate> complete;
     private final KieBase rules;
+    private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
              SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, Set<Gate> complete, KieBase rules) {
@@ -87,6 +89,11 @@ public final class RuleBook {
     /** The road test as a ride, or empty when this rule book has no plan of it. */
     public Optional<RideSheet> ride() {
         return Optional.ofNullable(ride);
+    }
+
+    /** A card laid out at a point; worked out once and kept, for it is the same for every machine. */
+    public LaidOut laidOut(Card card, String point) {
+        return laidOut.computeIfAbsent(card.id() + " " + point, key -> LaidOut.of(card, point, library.places()));
     }
 
     /** The gates this rule book is complete for; it releases at no other. */

@@ -7,9 +7,10 @@ import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.Holds;
+import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
+import chock.rulebook.Touch;
 import java.time.Instant;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -20,16 +21,13 @@ import java.util.Set;
  * @param want what is wanted
  * @param point where
  * @param key point and aspect together
- * @param undoers work elsewhere that undoes it
- * @param survives work above that leaves it untouched
+ * @param laid what undoes it elsewhere, and what leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
  * @param limit the limit in force there, or null when the check has none
  */
-public record Wanted(Required required, Card card, Card.Want want, String point, String key, List<Undoer> undoers,
-                     List<Undoer> survives, Set<String> disturbing, LimitFor limit) {
+public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
+                     Set<String> disturbing, LimitFor limit) {
 
-    /** Work, by name (empty: any that disturbs), at a place. */
-    public record Undoer(Set<String> works, String point) { }
 
     public String name() {
         return want.name();
@@ -38,15 +36,15 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
         boolean disturbs = disturbing.contains(work.what());
-        if (survives.stream().anyMatch(s -> s.works.contains(work.what()) && s.point.equals(work.point()))) {
+        if (laid.survives().stream().anyMatch(s -> s.works().contains(work.what()) && s.point().equals(work.point()))) {
             return false;
         }
         if (disturbs && Entry.covers(work.point(), point)) {
             return true;
         }
-        for (Undoer undoer : undoers) {
-            boolean named = undoer.works.isEmpty() ? disturbs : undoer.works.contains(work.what());
-            if (named && (Entry.covers(work.point(), undoer.point) || Entry.covers(undoer.point, work.point()))) {
+        for (Touch undoer : laid.undoneBy()) {
+            boolean named = undoer.works().isEmpty() ? disturbs : undoer.works().contains(work.what());
+            if (named && (Entry.covers(work.point(), undoer.point()) || Entry.covers(undoer.point(), work.point()))) {
                 return true;
             }
         }

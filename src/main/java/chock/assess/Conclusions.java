@@ -1,0 +1,69 @@
+package chock.assess;
+
+import chock.assess.facts.Judgement;
+import chock.assess.facts.Lack;
+import chock.assess.facts.Note;
+import chock.assess.facts.Outcome;
+import chock.assess.facts.Required;
+import chock.assess.facts.SetAside;
+import chock.assess.facts.Wanted;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Everything the rules concluded about one record, found by the requirement it belongs to. */
+final class Conclusions {
+    private final Map<String, List<Required>> byCheck = new HashMap<>();
+    private final Map<Required, List<Object>> byRequirement = new HashMap<>();
+    private final Set<String> keysWanted = new HashSet<>();
+
+    Conclusions(Collection<?> facts) {
+        for (Object fact : facts) {
+            if (fact instanceof Required required) {
+                byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>()).add(required);
+            } else if (fact instanceof Wanted wanted) {
+                keysWanted.add(wanted.key());
+            } else {
+                Required required = requirementOf(fact);
+                if (required != null) {
+                    byRequirement.computeIfAbsent(required, r -> new ArrayList<>()).add(fact);
+                }
+            }
+        }
+    }
+
+    private static Required requirementOf(Object fact) {
+        if (fact instanceof Judgement judgement) {
+            return judgement.required();
+        }
+        if (fact instanceof Outcome outcome) {
+            return outcome.required();
+        }
+        if (fact instanceof Lack lack) {
+            return lack.required();
+        }
+        if (fact instanceof Note note) {
+            return note.required();
+        }
+        return fact instanceof SetAside aside ? aside.wanted().required() : null;
+    }
+
+    /** Where a check is asked; empty when it does not apply. */
+    List<Required> required(String check) {
+        return byCheck.getOrDefault(check, List.of());
+    }
+
+    /** What was concluded about a requirement, of one kind, in no order. */
+    <T> List<T> of(Required required, Class<T> kind) {
+        return byRequirement.getOrDefault(required, List.of()).stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** Point and aspect of everything any check wants. */
+    Set<String> keysWanted() {
+        return keysWanted;
+    }
+}

@@ -1,0 +1,28 @@
+package chock.rulebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A card laid out at one point: its words in braces filled in.
+ *
+ * @param points where each want is looked for, in the order of the card
+ * @param undoneBy work that undoes it
+ * @param survives work that leaves it untouched though it disturbs
+ */
+public record LaidOut(List<String> points, List<Touch> undoneBy, List<Touch> survives) {
+
+    static LaidOut of(Card card, String point, Map<String, List<String>> words) {
+        Map<String, String> binding = card.place().match(point, words).orElseThrow(() -> new IllegalStateException(
+                "rule '" + card.id() + "' asks at '" + point + "', its card at " + card.place()));
+        List<String> points = card.wants().stream().map(want -> want.place() == null ? point : want.place().points(binding, words).get(0)).toList();
+        return new LaidOut(points, touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words));
+    }
+
+    private static List<Touch> touches(List<Card.Undo> rows, Map<String, String> binding, Map<String, List<String>> words) {
+        List<Touch> touches = new ArrayList<>();
+        rows.forEach(row -> row.place().points(binding, words).forEach(point -> touches.add(new Touch(row.works(), point))));
+        return List.copyOf(touches);
+    }
+}
