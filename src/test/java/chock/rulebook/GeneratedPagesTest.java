@@ -148,8 +148,13 @@ class GeneratedPagesTest {
     private static void cite(Map<String, Map<String, Set<String>>> cited, Source source, String where) {
         if (source.document() != null) {
             cited.computeIfAbsent(source.document(), document -> new TreeMap<>())
-                    .computeIfAbsent(source.kind().words() + " | " + source.known().words(), way -> new TreeSet<>()).add(where);
+                    .computeIfAbsent(source.kind().words() + " | " + known(source), way -> new TreeSet<>()).add(where);
         }
+    }
+
+    // A limit of the general files that is the maker's can only be one the maker put on the part: nobody has his manual at hand here.
+    private static String known(Source source) {
+        return source.kind() == Source.Kind.MAKER ? "as it stands on the part" : source.known().words();
     }
 
     private static List<Source> sources(RideSheet ride) {
