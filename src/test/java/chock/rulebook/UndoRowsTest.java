@@ -12,6 +12,7 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.RecordReader;
+import chock.record.Value;
 import chock.rehearse.Bench;
 import chock.rehearse.BenchSteps;
 import io.cucumber.java.en.Given;
@@ -25,6 +26,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,7 +70,7 @@ class UndoRowsTest {
     }
 
     /** Good evidence for a check at one place: in a record, or in a scenario. */
-    private record Proven(String point, JobRecord record, Told scenario) { }
+    private record Proven(String point, JobRecord record, Set<String> entries, Told scenario) { }
 
     /** One piece of work and what the check has to say of it. */
     private record Try(String check, String part, String work, State expected, String why) {
@@ -83,15 +86,15 @@ class UndoRowsTest {
             JobRecord record = RecordReader.read(name, Files.readAllBytes(Path.of("docs/examples", name)), BOOK.vocabulary(), DAY);
             for (Finding finding : findings(record).values()) {
                 if (finding.state() == State.MET) {
-                    PROVEN.putIfAbsent(finding.check(), new Proven(finding.places().get(0).point(), record, null));
+                    PROVEN.putIfAbsent(finding.check(), new Proven(finding.places().get(0).point(), record, Set.copyOf(finding.evidence()), null));
                 }
             }
         }
         for (Card card : BOOK.cards().values()) {
             if (!PROVEN.containsKey(card.id())) {
                 // Work told there might be what is tried, so a scenario without any is better, where work is not itself the evidence.
-                scenarios.stream().filter(s -> s.says(card.id(), "met")).min(java.util.Comparator.comparing(Told::speaksOfWork))
-                        .ifPresent(s -> PROVEN.put(card.id(), new Proven(placeIn(s, card), null, s)));
+                scenarios.stream().filter(s -> s.says(card.id(), "met")).min(Comparator.comparing(Told::speaksOfWork))
+                        .ifPresent(s -> PROVEN.put(card.id(), new Proven(placeIn(s, card), null, Set.of(), s)));
             }
         }
     }
@@ -139,7 +142,7 @@ class UndoRowsTest {
     }
 
     @Test
-    void everyWorkThatUndoesACheckMakesItStale() {
+    void workThatUndoesACheckAndDisturbingWorkOnThePartItselfMakeItStale() {
         List<Try> tries = new ArrayList<>();
         PROVEN.forEach((check, proven) -> {
             Card card = BOOK.cards().get(check);
@@ -151,16 +154,6 @@ class UndoRowsTest {
                     }
                 }
             }
-        });
-        assertThat(tries).hasSizeGreaterThan(1000);
-        assertThat(wrong(tries)).isEmpty();
-    }
-
-    @Test
-    void disturbingWorkOnThePartItselfMakesItStale() {
-        List<Try> tries = new ArrayList<>();
-        PROVEN.forEach((check, proven) -> {
-            Card card = BOOK.cards().get(check);
             for (String part : wantPlaces(card, proven.point)) {
                 for (String work : new TreeSet<>(BOOK.library().disturbing())) {
                     boolean wantedItself = card.wants().stream().anyMatch(w -> w.weakest() == Deed.DONE && w.aspect().equals(work));
@@ -170,7 +163,7 @@ class UndoRowsTest {
                 }
             }
         });
-        assertThat(tries).hasSizeGreaterThan(1000);
+        assertThat(tries).hasSizeGreaterThan(2000);
         assertThat(wrong(tries)).isEmpty();
     }
 
@@ -190,7 +183,7 @@ class UndoRowsTest {
     }
 
     private static List<String> wrong(List<Try> tries) {
-        List<String> wrong = new ArrayList<>();
+        List<String> wrong = Collections.synchronizedList(new ArrayList<>());
         // One judgement shows what one piece of work does to every check of a record.
         Map<JobRecord, Map<String, List<Try>>> byRecord = new LinkedHashMap<>();
         for (Try t : tries) {
@@ -201,8 +194,10 @@ class UndoRowsTest {
                 byRecord.computeIfAbsent(proven.record, r -> new TreeMap<>()).computeIfAbsent(t.part + " " + t.work, k -> new ArrayList<>()).add(t);
             }
         }
-        byRecord.forEach((record, byWork) -> byWork.values().forEach(same -> {
-            Map<String, Finding> after = findings(with(record, same.get(0)));
+        byRecord.forEach((record, byWork) -> byWork.values().parallelStream().forEach(same -> {
+            Set<String> needed = new TreeSet<>();
+            same.forEach(t -> needed.addAll(PROVEN.get(t.check).entries));
+            Map<String, Finding> after = findings(with(record, needed, same.get(0)));
             for (Try t : same) {
                 Finding finding = after.get(t.check);
                 Finding.AtPlace there = finding == null ? null : finding.places().stream().filter(p -> p.point().equals(PROVEN.get(t.check).point)).findFirst().orElse(null);
@@ -214,8 +209,9 @@ class UndoRowsTest {
         return wrong;
     }
 
-    private static JobRecord with(JobRecord r, Try t) {
-        List<Entry> entries = new ArrayList<>(r.entries());
+    // Evidence for other checks is left out, for it only takes time; what is marked on a part and what was done to it can decide what is asked.
+    private static JobRecord with(JobRecord r, Set<String> needed, Try t) {
+        List<Entry> entries = new ArrayList<>(r.entries().stream().filter(e -> needed.contains(e.id()) || e.deed() == Deed.DONE || e.is() instanceof Value.Code).toList());
         entries.add(new Entry("later", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(12, 0), r.zone()), r.people().get(0).id(), Deed.DONE, t.part, t.work, null, null, null, null, null, 0));
         return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
     }
