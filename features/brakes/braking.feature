@@ -695,6 +695,7 @@ Feature: What the brakes do
         | front-brake/torque-arm | replaced |
         | front-brake/cable      | adjusted |
         | front-wheel            | removed  |
+        | front-brake            | bled     |
 
     Scenario: not asked of a machine with two brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

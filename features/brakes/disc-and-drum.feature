@@ -425,6 +425,12 @@ Feature: Disc, drum and cam
       Then brakes.wear-indicator is met at rear-brake/cam-lever
       And it notes "no wear indicator is fitted"
 
+    Scenario: more work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a cable drum behind
+      And rear-brake/cam-lever tried wear-indicator inside-the-marks
+      And rear-brake/cable was adjusted
+      Then brakes.wear-indicator is stale at rear-brake/cam-lever
+
   @brakes.cam-lever-position
   Rule: Nobody shifted the cam lever to hide wear
 
@@ -526,3 +532,14 @@ Feature: Disc, drum and cam
     Scenario: asked of a cable disc
       Given a motorcycle with a cable disc in front and a rod drum behind
       Then brakes.adjuster is missing at front-brake/adjuster
+
+    Scenario Outline: more work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a cable drum behind
+      And rear-brake/adjuster seen adjuster in-hand-and-locked
+      And rear-brake/cable was <work>
+      Then brakes.adjuster is stale at rear-brake/adjuster
+
+      Examples:
+        | work     |
+        | replaced |
+        | adjusted |

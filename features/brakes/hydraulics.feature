@@ -50,6 +50,12 @@ Feature: Hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.hose-age is not applicable
 
+    Scenario: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/hose seen date-mark 2023-05
+      And front-brake/hydraulic was opened
+      Then brakes.hose-age is met at front-brake/hydraulic/hose
+
   @brakes.hose-condition
   Rule: Every hose is whole
 
@@ -454,6 +460,7 @@ Feature: Hydraulics
         | front-brake/hydraulic       | topped-up |
         | front-brake/hydraulic       | drained   |
         | front-brake/caliper         | removed   |
+        | front-brake/shoes           | replaced  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

@@ -61,6 +61,8 @@ Feature: Lever, cable, rod and linkage
         | front-brake/caliper         | removed  |
         | front-brake/disc            | replaced |
         | front-wheel                 | removed  |
+        | front-brake/rod             | replaced |
+        | front-brake/rod             | adjusted |
 
     Scenario Outline: work that undoes it on a cable drum
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -406,6 +408,13 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.clevis-wear is not applicable
 
+    Scenario: more work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a cable drum behind
+      And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      And rear-brake/cable was replaced
+      Then brakes.clevis-wear is stale at rear-brake/clevis
+
   @brakes.split-pins
   Rule: Every pin, clip and lock nut is in place
 
@@ -453,6 +462,12 @@ Feature: Lever, cable, rod and linkage
     Scenario: not asked of a machine with hydraulics only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.split-pins is not applicable
+
+    Scenario: more work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a cable drum behind
+      And rear-brake/clevis seen split-pins all-fitted
+      And rear-brake/cable was replaced
+      Then brakes.split-pins is stale at rear-brake/clevis
 
   @brakes.pivots
   Rule: Lever and pedal turn free and come back

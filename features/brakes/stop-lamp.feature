@@ -78,6 +78,7 @@ Feature: Stop lamp
         | rear-brake/rod              | adjusted |
         | electrics/wiring            | replaced |
         | electrics/stop-lamp         | replaced |
+        | rear-brake/cable            | adjusted |
 
     Scenario: one control lights it, the other does not
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -202,3 +203,9 @@ Feature: Stop lamp
         | rear-brake/rod               | adjusted |
         | electrics/wiring             | replaced |
         | electrics/stop-lamp          | replaced |
+
+    Scenario: more work that undoes it
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And machine tried controls-lighting-stop-lamp 2 times
+      And front-brake/cable was adjusted
+      Then brakes.stop-lamp-controls is stale

@@ -89,14 +89,16 @@ Feature: Charging and earth
       Then electrics.charging-voltage is stale
 
       Examples:
-        | point                        | work     |
-        | electrics/charging           | repaired |
-        | electrics/charging/regulator | replaced |
-        | electrics/battery            | replaced |
-        | electrics/battery            | refitted |
-        | electrics/earth              | refitted |
-        | electrics/wiring/charging    | opened   |
-        | electrics/wiring             | repaired |
+        | point                         | work     |
+        | electrics/charging            | repaired |
+        | electrics/charging/regulator  | replaced |
+        | electrics/battery             | replaced |
+        | electrics/battery             | refitted |
+        | electrics/earth               | refitted |
+        | electrics/wiring/charging     | opened   |
+        | electrics/wiring              | repaired |
+        | electrics/charging/alternator | replaced |
+        | electrics/charging/rectifier  | replaced |
 
     Scenario Outline: work that leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -156,14 +158,16 @@ Feature: Charging and earth
       Then electrics.charging-speed is stale
 
       Examples:
-        | point                        | work     |
-        | electrics/charging           | repaired |
-        | electrics/charging/regulator | replaced |
-        | electrics/battery            | replaced |
-        | electrics/battery            | refitted |
-        | electrics/earth              | refitted |
-        | electrics/wiring/charging    | opened   |
-        | electrics/wiring             | repaired |
+        | point                         | work     |
+        | electrics/charging            | repaired |
+        | electrics/charging/regulator  | replaced |
+        | electrics/battery             | replaced |
+        | electrics/battery             | refitted |
+        | electrics/earth               | refitted |
+        | electrics/wiring/charging     | opened   |
+        | electrics/wiring              | repaired |
+        | electrics/charging/alternator | replaced |
+        | electrics/charging/rectifier  | replaced |
 
   @electrics.earth-drop
   Rule: The earth carries the lamps without loss

@@ -317,6 +317,7 @@ Feature: Direction indicators and horn
         | electrics/wiring/signals | opened   |
         | steering/handlebar       | refitted |
         | machine                  | damaged  |
+        | headlamp/shell           | opened   |
 
     Scenario Outline: work that leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -411,11 +411,12 @@ Feature: Lamps
         | headlamp/bulb   | replaced |
         | headlamp        | adjusted |
         | steering/yokes  | refitted |
-        | front-fork            | refitted |
+        | front-fork      | refitted |
         | front-fork      | opened   |
         | rear-fork       | removed  |
         | rear-wheel/tyre | replaced |
         | machine         | damaged  |
+        | headlamp/shell  | opened   |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -206,6 +206,14 @@ Feature: A fresh top end
       And the machine is electric
       Then engine.head-recheck is not applicable
 
+    Scenario: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/head was refitted
+      And engine/head was torqued
+      And engine was removed
+      And engine was refitted
+      Then engine.head-recheck is met
+
   @engine.running-in
   Rule: Whoever rides a fresh top end knows how
 
@@ -307,3 +315,10 @@ Feature: A fresh top end
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then engine.running-in is not applicable
+
+    Scenario: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/top-end was replaced
+      And engine/top-end seen running-in-limits written-down
+      And engine was refitted
+      Then engine.running-in is met

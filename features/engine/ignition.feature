@@ -229,6 +229,8 @@ Feature: Ignition
         | engine         | refitted |
         | ignition/plugs | replaced |
         | ignition/plugs | cleaned  |
+        | ignition/plugs | removed  |
+        | ignition/plugs | refitted |
 
     Scenario: not asked of electronic ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -319,6 +321,9 @@ Feature: Ignition
         | engine         | removed  |
         | engine         | refitted |
         | ignition/plugs | replaced |
+        | ignition/plugs | removed  |
+        | ignition/plugs | refitted |
+        | ignition/plugs | cleaned  |
 
     Scenario: not asked of contact points
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -123,6 +123,17 @@ Feature: Mixture and idle
       And the machine is electric
       Then engine.intake-seal is not applicable
 
+    Scenario Outline: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/intake seen intake-joints whole-and-tight
+      And engine/intake/air-filter was <work>
+      Then engine.intake-seal is met
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @engine.slides-together
   Rule: All throttles lift together
 

@@ -156,6 +156,7 @@ Feature: Fasteners of engine, drive and brakes
         | transmission/shaft       | refitted  |
         | rear-fork                | refitted  |
         | machine                  | damaged   |
+        | rear-fork/pivot          | replaced  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

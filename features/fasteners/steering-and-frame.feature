@@ -502,6 +502,7 @@ Feature: Fasteners of steering, frame and springing
         | frame/stands | tightened |
         | frame        | repaired  |
         | machine      | damaged   |
+        | frame/lugs   | repaired  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -77,6 +77,24 @@ Feature: Is it the machine the papers speak of?
       Then record.identity is met at frame
       And it notes "every kind of work counts as done before the first entry, date unknown"
 
+    Scenario Outline: taken apart and mended, it keeps its number
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And <part> seen number <number>
+      And <part> seen number-in-papers <number>
+      And <part> was <work>
+      Then record.identity is met at <part>
+
+      Examples:
+        | part   | number      | work     |
+        | frame  | TB25-10382  | removed  |
+        | frame  | TB25-10382  | refitted |
+        | frame  | TB25-10382  | opened   |
+        | frame  | TB25-10382  | stripped |
+        | frame  | TB25-10382  | repaired |
+        | engine | TB25E-10395 | opened   |
+        | engine | TB25E-10395 | stripped |
+        | engine | TB25E-10395 | repaired |
+
   @record.territory
   Rule: It is known where the machine will be ridden, and the law there is in the rule book
 

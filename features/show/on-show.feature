@@ -221,6 +221,18 @@ Feature: On show
       And the machine is electric
       Then show.fuel-share is not applicable
 
+    Scenario Outline: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank measured fuel-volume 2.8 L ± 0.1 L
+      And fuel/tank seen tank-capacity 12 L
+      And fuel/tank was <work>
+      Then show.fuel-share is met
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @show.fuel-volume
   Rule: There is no more fuel than a display allows, however big the tank
 
@@ -276,6 +288,17 @@ Feature: On show
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then show.fuel-volume is not applicable
+
+    Scenario Outline: work that leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank measured fuel-volume 18.7 L ± 0.2 L
+      And fuel/tank was <work>
+      Then show.fuel-volume is met
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @show.drip-sheet
   Rule: A sheet lies under the whole machine

@@ -348,6 +348,7 @@ Feature: Belt, shaft and clutch
         | transmission/final-drive | opened   |
         | rear-fork                | refitted |
         | machine                  | damaged  |
+        | rear-fork/pivot          | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

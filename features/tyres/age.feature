@@ -76,6 +76,17 @@ Feature: The age of a tyre
       Then tyres.age is met
       And it notes "older than 5 y"
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel was <work>
+      Then tyres.age is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.age-hand-over
   Rule: A tyre goes to a new owner only while it passes on its date
     Scenario: made last year
@@ -128,6 +139,17 @@ Feature: The age of a tyre
       And front-wheel/tyre seen date-code 1025
       And front-wheel/tyre was replaced
       Then tyres.age-hand-over is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel was <work>
+      Then tyres.age-hand-over is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.aged-examination
   Rule: An aged tyre goes on the road only when it was examined
@@ -191,6 +213,17 @@ Feature: The age of a tyre
       And front-wheel/casing seen examination sound
       And front-wheel/tyre was replaced
       Then tyres.aged-examination is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel was <work>
+      Then tyres.aged-examination is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.casing
   Rule: The casing of an aged tyre is sound inside and out
@@ -263,4 +296,19 @@ Feature: The age of a tyre
       Examples:
         | point            | work     |
         | front-wheel/tyre | repaired |
+        | front-wheel/tyre | replaced |
+        | front-wheel/tyre | damaged  |
         | machine          | damaged  |
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1118
+      And front-wheel/casing seen examination sound
+      And rear-wheel/casing seen examination sound
+      And front-wheel was <work>
+      Then tyres.casing is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |

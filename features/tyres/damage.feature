@@ -47,6 +47,17 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen cracks none 13 months ago
       Then tyres.cracks is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks none
+      And rear-wheel/tyre seen cracks none
+      And front-wheel was <work>
+      Then tyres.cracks is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.bulge
   Rule: No tyre bulges or comes apart
     Scenario: both wheels looked at
@@ -88,6 +99,17 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen bulge none 13 months ago
       Then tyres.bulge is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge none
+      And rear-wheel/tyre seen bulge none
+      And front-wheel was <work>
+      Then tyres.bulge is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.cord
   Rule: No ply or cord is laid bare
     Scenario: both wheels looked at
@@ -127,6 +149,17 @@ Feature: Damage to a tyre
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen cord covered 13 months ago
       Then tyres.cord is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord covered
+      And rear-wheel/tyre seen cord covered
+      And front-wheel was <work>
+      Then tyres.cord is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.cut
   Rule: No cut is too long
@@ -169,6 +202,16 @@ Feature: Damage to a tyre
       And front-wheel/tyre measured cut-length 0 mm ± 1 mm 13 months ago
       Then tyres.cut is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 23 mm ± 1 mm
+      And front-wheel was <work>
+      Then tyres.cut is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.repair
   Rule: A repair is sound and only in the tread
     Scenario Outline: both wheels looked at
@@ -208,3 +251,14 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen repair none
       And front-wheel/tyre was replaced
       Then tyres.repair is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair none
+      And rear-wheel/tyre seen repair none
+      And front-wheel was <work>
+      Then tyres.repair is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |

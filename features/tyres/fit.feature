@@ -32,6 +32,17 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was replaced
       Then tyres.made-for is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen made-for this-wheel
+      And rear-wheel/tyre seen made-for this-wheel
+      And front-wheel was <work>
+      Then tyres.made-for is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.size
   Rule: Every tyre is of the right size and turns clear
     Scenario Outline: the maker's size or an approved equal
@@ -76,6 +87,19 @@ Feature: How a tyre is fitted
         | point               | work     |
         | front-wheel/tyre    | replaced |
         | front-wheel/spindle | removed  |
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen size as-maker
+      And rear-wheel/tyre seen size as-maker
+      And front-wheel/tyre tried clearance clear
+      And rear-wheel/tyre tried clearance clear
+      And front-wheel was <work>
+      Then tyres.size is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.mix
   Rule: The two tyres go together
@@ -203,6 +227,17 @@ Feature: How a tyre is fitted
       And front-wheel/rim was replaced
       Then tyres.rim-match is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen rim-match suits-rim
+      And rear-wheel/tyre seen rim-match suits-rim
+      And front-wheel was <work>
+      Then tyres.rim-match is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.tube
   Rule: A new tube goes in with a new tyre
     Scenario: new with the tyre
@@ -240,6 +275,16 @@ Feature: How a tyre is fitted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the tyres are tubeless
       Then tyres.tube is not applicable
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tube was replaced
+      And front-wheel was <work>
+      Then tyres.tube is met at front-wheel/tube
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.rim-tape
   Rule: New rim tape goes on with a new tyre
@@ -290,6 +335,16 @@ Feature: How a tyre is fitted
       And the wheels are cast
       Then tyres.rim-tape is not applicable
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim-tape was replaced
+      And front-wheel was <work>
+      Then tyres.rim-tape is met at front-wheel/rim-tape
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.valve
   Rule: Every valve is sound and capped
     Scenario: both wheels looked at
@@ -331,6 +386,17 @@ Feature: How a tyre is fitted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre/valve seen valve sound 13 months ago
       Then tyres.valve is stale at front-wheel/tyre/valve
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre/valve seen valve sound
+      And rear-wheel/tyre/valve seen valve sound
+      And front-wheel was <work>
+      Then tyres.valve is met at front-wheel/tyre/valve
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.bead
   Rule: The bead sits evenly all the way round
@@ -378,3 +444,14 @@ Feature: How a tyre is fitted
       And front-wheel/tyre seen bead-line even
       Then tyres.bead is met at front-wheel/tyre
       And it notes "first 100 miles"
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bead-line even
+      And rear-wheel/tyre seen bead-line even
+      And front-wheel was <work>
+      Then tyres.bead is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |

@@ -49,6 +49,17 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre was replaced
       Then tyres.speed-symbol is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 179 km/h
+      And front-wheel/tyre seen service-description 65S
+      And front-wheel was <work>
+      Then tyres.speed-symbol is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.load-index
   Rule: Every tyre carries the load on its wheel
     Scenario: enough at both wheels
@@ -105,6 +116,17 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel measured wheel-load 160 kg ± 2 kg
       And front-wheel/tyre was replaced
       Then tyres.load-index is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel measured wheel-load 209 kg ± 2 kg
+      And front-wheel was <work>
+      Then tyres.load-index is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.pressure
   Rule: Every tyre is at the maker's pressure today
@@ -178,6 +200,17 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
       Then tyres.pressure is met at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 28.6 psi ± 1.5 psi
+      And front-wheel was <work>
+      Then tyres.pressure is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.pressure-outside
   Rule: The pressure is right at the temperature outside
     Scenario: as warm outside as inside
@@ -249,3 +282,29 @@ Feature: Speed, load and pressure of a tyre
       And outdoors measured air-temperature 20 °C ± 1 °C
       And front-wheel/tyre was inflated
       Then tyres.pressure-outside is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 12 °C ± 1 °C
+      And front-wheel was <work>
+      Then tyres.pressure-outside is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 12 °C ± 1 °C
+      And <point> was <work>
+      Then tyres.pressure-outside is stale at front-wheel/tyre
+      Examples:
+        | point                  | work     |
+        | front-wheel/tyre/valve | replaced |
+        | front-wheel/tube       | replaced |

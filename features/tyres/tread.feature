@@ -158,6 +158,17 @@ Feature: The tread of a tyre
       And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm 13 months ago
       Then tyres.tread-depth is stale at front-wheel/tyre
 
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      And front-wheel was <work>
+      Then tyres.tread-depth is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.tread-pattern
   Rule: The tread pattern is plain to see all over
     Scenario: both wheels looked at
@@ -191,3 +202,14 @@ Feature: The tread of a tyre
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen tread-pattern visible 13 months ago
       Then tyres.tread-pattern is stale at front-wheel/tyre
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern visible
+      And rear-wheel/tyre seen tread-pattern visible
+      And front-wheel was <work>
+      Then tyres.tread-pattern is met at front-wheel/tyre
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |

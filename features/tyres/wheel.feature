@@ -44,13 +44,15 @@ Feature: Wheels
       And <point> was <work>
       Then tyres.balance is stale at front-wheel
       Examples:
-        | point                       | work     |
-        | front-wheel/tyre            | replaced |
-        | front-wheel/tube            | replaced |
-        | front-wheel/rim-tape        | replaced |
-        | front-wheel/spokes          | adjusted |
-        | front-wheel/spokes          | replaced |
-        | front-wheel/balance-weights | removed  |
+        | point                       | work      |
+        | front-wheel/tyre            | replaced  |
+        | front-wheel/tube            | replaced  |
+        | front-wheel/rim-tape        | replaced  |
+        | front-wheel/spokes          | adjusted  |
+        | front-wheel/spokes          | replaced  |
+        | front-wheel/balance-weights | removed   |
+        | front-wheel/spokes          | tightened |
+        | front-wheel/spokes          | torqued   |
 
   @tyres.rim-runout-lateral
   Rule: Every rim runs true from side to side
@@ -122,6 +124,7 @@ Feature: Wheels
         | front-wheel/tyre     | replaced  |
         | front-wheel/rim      | damaged   |
         | machine              | damaged   |
+        | front-wheel/spokes   | torqued   |
 
     Scenario: the maker asks for less
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -129,6 +132,17 @@ Feature: Wheels
       And front-wheel/rim measured runout-lateral 2.1 mm ± 0.1 mm
       Then tyres.rim-runout-lateral is fault at front-wheel/rim
       And the limit came from "maker"
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-lateral 3.8 mm ± 0.1 mm
+      And front-wheel was <work>
+      Then tyres.rim-runout-lateral is met at front-wheel/rim
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.rim-runout-radial
   Rule: Every rim runs round
@@ -175,6 +189,17 @@ Feature: Wheels
         | front-wheel/tyre     | replaced  |
         | front-wheel/rim      | damaged   |
         | machine              | damaged   |
+        | front-wheel/spokes   | torqued   |
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-radial 2.8 mm ± 0.1 mm
+      And front-wheel was <work>
+      Then tyres.rim-runout-radial is met at front-wheel/rim
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.rim-condition
   Rule: Every rim is free of dents, cracks and eating rust
@@ -217,6 +242,17 @@ Feature: Wheels
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/rim seen rim-condition sound 13 months ago
       Then tyres.rim-condition is stale at front-wheel/rim
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition sound
+      And rear-wheel/rim seen rim-condition sound
+      And front-wheel was <work>
+      Then tyres.rim-condition is met at front-wheel/rim
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
 
   @tyres.spokes
   Rule: Every spoke is there, straight and tight
@@ -275,6 +311,28 @@ Feature: Wheels
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the wheels are cast
       Then tyres.spokes is not applicable
+
+    Scenario Outline: the wheel out and in again leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And rear-wheel/spokes tried ring even
+      And front-wheel was <work>
+      Then tyres.spokes is met at front-wheel/spokes
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring even
+      And rear-wheel/spokes tried ring even
+      And front-wheel/spokes was <work>
+      Then tyres.spokes is stale at front-wheel/spokes
+      Examples:
+        | work      |
+        | tightened |
+        | torqued   |
 
   @tyres.bearing-play
   Rule: Every wheel turns smoothly and without play
@@ -407,6 +465,17 @@ Feature: Wheels
       And front-wheel/spindle seen lock fitted
       And machine was damaged
       Then tyres.spindle-lock is stale at front-wheel/spindle
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock fitted
+      And rear-wheel/spindle seen lock fitted
+      And front-wheel/spindle was <work>
+      Then tyres.spindle-lock is stale at front-wheel/spindle
+      Examples:
+        | work      |
+        | adjusted  |
+        | tightened |
 
   @tyres.alignment
   Rule: The rear wheel follows the front wheel
