@@ -29,6 +29,9 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
                      Set<String> disturbing, LimitFor limit) {
 
 
+    // The whole machine carries every part, though the parts are not written below it: a fall reaches them all.
+    private static final String WHOLE = "machine";
+
     public String name() {
         return want.name();
     }
@@ -39,7 +42,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         if (laid.survives().stream().anyMatch(s -> s.works().contains(work.what()) && s.point().equals(work.point()))) {
             return false;
         }
-        if (disturbs && Entry.covers(work.point(), point)) {
+        if (disturbs && (Entry.covers(work.point(), point) || work.point().equals(WHOLE))) {
             return true;
         }
         for (Touch undoer : laid.undoneBy()) {
