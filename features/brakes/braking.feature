@@ -215,6 +215,7 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | front-wheel/spindle           | adjusted |
+        | machine                       | damaged  |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -296,6 +297,7 @@ Feature: What the brakes do
         | front-wheel                   | removed  |
         | front-wheel/spindle           | adjusted |
         | front-brake/control           | adjusted |
+        | machine                       | damaged  |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -696,6 +698,7 @@ Feature: What the brakes do
         | front-brake/cable      | adjusted |
         | front-wheel            | removed  |
         | front-brake            | bled     |
+        | machine                | damaged  |
 
     Scenario: not asked of a machine with two brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -126,6 +126,7 @@ Feature: Disc, drum and cam
         | front-brake          | refitted |
         | front-wheel/bearings | replaced |
         | front-wheel/bearings | repaired |
+        | machine              | damaged  |
 
     Scenario: taking the wheel out does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -187,6 +188,7 @@ Feature: Disc, drum and cam
         | point            | work     |
         | front-brake/disc | removed  |
         | front-brake      | refitted |
+        | machine          | damaged  |
 
     Scenario: not asked of a machine with drums only
       Given a motorcycle with a cable drum in front and a rod drum behind

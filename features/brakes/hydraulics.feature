@@ -106,6 +106,7 @@ Feature: Hydraulics
         | point                      | work     |
         | front-brake/hydraulic/hose | removed  |
         | front-brake/hydraulic      | refitted |
+        | machine                    | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -155,6 +156,7 @@ Feature: Hydraulics
         | front-brake/caliper        | removed  |
         | steering                   | replaced |
         | front-fork                 | replaced |
+        | machine                    | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -210,6 +212,7 @@ Feature: Hydraulics
         | point                      | work     |
         | front-brake/hydraulic/line | removed  |
         | front-brake/hydraulic      | refitted |
+        | machine                    | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -268,6 +271,7 @@ Feature: Hydraulics
         | front-brake/hydraulic                 | refitted |
         | front-brake/hydraulic                 | opened   |
         | front-brake/hydraulic/hose            | replaced |
+        | machine                               | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -585,6 +589,7 @@ Feature: Hydraulics
         | front-brake/caliper         | removed  |
         | front-brake/disc            | replaced |
         | front-wheel                 | removed  |
+        | machine                     | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -660,6 +665,7 @@ Feature: Hydraulics
         | front-brake/caliper/pistons | repaired |
         | front-brake/caliper/pistons | replaced |
         | front-brake/hydraulic       | bled     |
+        | machine                     | damaged  |
 
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -718,6 +724,7 @@ Feature: Hydraulics
         | front-brake/caliper/pistons | repaired |
         | front-brake/caliper/pistons | replaced |
         | front-brake/hydraulic       | bled     |
+        | machine                     | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

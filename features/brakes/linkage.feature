@@ -63,6 +63,7 @@ Feature: Lever, cable, rod and linkage
         | front-wheel                 | removed  |
         | front-brake/rod             | replaced |
         | front-brake/rod             | adjusted |
+        | machine                     | damaged  |
 
     Scenario Outline: work that undoes it on a cable drum
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -163,6 +164,7 @@ Feature: Lever, cable, rod and linkage
         | front-brake/stop-lamp-switch | replaced |
         | front-wheel                  | removed  |
         | front-wheel/spindle          | adjusted |
+        | machine                      | damaged  |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -296,6 +298,7 @@ Feature: Lever, cable, rod and linkage
         | front-fork          | replaced |
         | front-wheel         | removed  |
         | front-brake/control | replaced |
+        | machine             | damaged  |
 
     Scenario: not asked of a machine without cables
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -351,6 +354,7 @@ Feature: Lever, cable, rod and linkage
         | rear-brake/rod | removed  |
         | rear-brake     | refitted |
         | rear-wheel     | removed  |
+        | machine        | damaged  |
 
     Scenario: not asked of a machine without a rod
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -519,6 +523,7 @@ Feature: Lever, cable, rod and linkage
         | front-brake/control | removed  |
         | front-brake         | refitted |
         | steering/handlebar  | replaced |
+        | machine             | damaged  |
 
     Scenario: asked of the pedal as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -567,6 +572,7 @@ Feature: Lever, cable, rod and linkage
         | rear-wheel/spindle    | adjusted |
         | rear-brake/drum       | replaced |
         | rear-brake/shoes      | replaced |
+        | machine               | damaged  |
 
     Scenario: not asked of a machine with discs only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind

@@ -55,6 +55,8 @@ Feature: Stop lamp
         | front-brake/control          | adjusted |
         | electrics/wiring             | replaced |
         | electrics/stop-lamp          | replaced |
+        | headlamp/shell               | opened   |
+        | machine                      | damaged  |
 
     Scenario: not asked of a machine without switches
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -203,6 +205,7 @@ Feature: Stop lamp
         | rear-brake/rod               | adjusted |
         | electrics/wiring             | replaced |
         | electrics/stop-lamp          | replaced |
+        | headlamp/shell               | opened   |
 
     Scenario: more work that undoes it
       Given a motorcycle with a cable drum in front and a rod drum behind

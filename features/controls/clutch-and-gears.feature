@@ -63,6 +63,7 @@ Feature: Clutch and gears
         | transmission/clutch | removed  |
         | transmission/clutch | adjusted |
         | steering            | refitted |
+        | machine             | damaged  |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -268,6 +269,7 @@ Feature: Clutch and gears
         | controls/clutch     | removed |
         | transmission/clutch | removed |
         | controls/clutch     | drained |
+        | machine             | damaged |
 
     Scenario: not asked of a clutch worked by cable
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

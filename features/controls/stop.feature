@@ -52,6 +52,8 @@ Feature: Stop control
         | ignition             | adjusted |
         | electrics/wiring     | refitted |
         | steering             | replaced |
+        | headlamp/shell       | opened   |
+        | machine              | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -112,6 +114,7 @@ Feature: Stop control
         | steering             | replaced |
         | fuel/carburettors    | opened   |
         | machine              | damaged  |
+        | headlamp/shell       | opened   |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -180,6 +180,7 @@ Feature: Throttle
         | steering/handlebar | removed  |
         | fuel/carburettors  | refitted |
         | fuel/carburettors  | adjusted |
+        | machine            | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
