@@ -117,6 +117,7 @@ public final class Assessor {
     private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {
         Set<String> wanted = concluded.keysWanted();
         Set<String> besides = book.library().besides();
-        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Evidence.key(e.point(), e.what()))).map(Entry::id).toList();
+        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Evidence.key(e.point(), e.what())))
+                .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
     }
 }
