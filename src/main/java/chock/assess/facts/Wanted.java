@@ -29,9 +29,6 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
                      Set<String> disturbing, LimitFor limit) {
 
 
-    // The whole machine carries every part, though the parts are not written below it: a fall reaches them all.
-    private static final String WHOLE = "machine";
-
     public String name() {
         return want.name();
     }
@@ -42,7 +39,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         if (laid.survives().stream().anyMatch(s -> s.works().contains(work.what()) && s.point().equals(work.point()))) {
             return false;
         }
-        if (disturbs && (Entry.covers(work.point(), point) || work.point().equals(WHOLE))) {
+        if (disturbs && Entry.covers(work.point(), point)) {
             return true;
         }
         for (Touch undoer : laid.undoneBy()) {
