@@ -26,6 +26,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -53,7 +56,9 @@ final class RuleBookLoader {
     static RuleBook shipped() {
         SortedMap<String, String> files = new TreeMap<>();
         resource(RuleCompiler.FILES).lines().forEach(name -> files.put(name, resource("rules/" + name)));
-        return new RuleBookLoader().load(files, compiledRules());
+        // Two things that do not wait for each other: the classes of the rules, and the files of cards and limits.
+        CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBookLoader::compiledRules);
+        return new RuleBookLoader().load(files, () -> joined(rules));
     }
 
     private static String resource(String name) {
@@ -64,6 +69,14 @@ final class RuleBookLoader {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static KieBase joined(CompletableFuture<KieBase> rules) {
+        try {
+            return rules.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException own ? own : e;
         }
     }
 
@@ -81,9 +94,9 @@ final class RuleBookLoader {
 
     /**
      * @param files text by name, such as {@code brakes/limits.yaml}
-     * @param rules the compiled reasoning
+     * @param compiled the compiled reasoning, asked for when the files have been read
      */
-    RuleBook load(SortedMap<String, String> files, KieBase rules) {
+    RuleBook load(SortedMap<String, String> files, Supplier<KieBase> compiled) {
         files.forEach((name, text) -> {
             String shown = "rules/" + name;
             if (name.equals("book.yaml")) {
@@ -115,6 +128,7 @@ final class RuleBookLoader {
             Sheet sheet = Sheet.one("rules/" + RIDE, files.get(RIDE), faults);
             ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
         }
+        KieBase rules = compiled.get();
         checkSense(rules);
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);

@@ -50,7 +50,7 @@ class RefusedRuleBookTest {
         if (code != null) {
             files.put("codes/GB.yaml", code);
         }
-        return new RuleBookLoader().load(files, RuleBook.shipped().rules());
+        return new RuleBookLoader().load(files, () -> RuleBook.shipped().rules());
     }
 
     @Test

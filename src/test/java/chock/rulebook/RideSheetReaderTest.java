@@ -64,7 +64,7 @@ class RideSheetReaderTest {
         if (plan != null) {
             files.put("roadtest/plan.yaml", plan);
         }
-        return new RuleBookLoader().load(files, RuleBook.shipped().rules());
+        return new RuleBookLoader().load(files, () -> RuleBook.shipped().rules());
     }
 
     @Test
