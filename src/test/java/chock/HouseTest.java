@@ -43,6 +43,11 @@ class HouseTest {
             .because("only the rule book and the assessment know the engine");
 
     @ArchTest
+    static final ArchRule only_the_chart_draws = noClasses().that().doNotHaveFullyQualifiedName("chock.report.RunChart")
+            .should().dependOnClassesThat().resideInAnyPackage("org.jfree..", "org.apache.batik..", "java.awt..")
+            .because("the drawing takes longer to load than a verdict takes to reach, and is loaded only where somebody asks for it");
+
+    @ArchTest
     static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 

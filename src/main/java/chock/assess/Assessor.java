@@ -93,7 +93,8 @@ public final class Assessor {
         Instant until = findings.stream().map(Finding::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder())
                 .map(first -> first.minusSeconds(1)).orElse(null);
         Instant longest = now.instant().plus(LONGEST_RELEASE);
-        return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, List.copyOf(findings), notAsked, faults);
+        return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, List.copyOf(findings), notAsked, faults,
+                gate == Gate.INDOOR_RUN ? IndoorRun.of(book.run().orElse(null), concluded) : null);
     }
 
     private static Finding finding(Card card, List<Finding.AtPlace> places, Instant lapses) {

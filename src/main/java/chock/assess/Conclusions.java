@@ -5,6 +5,8 @@ import chock.assess.facts.Lack;
 import chock.assess.facts.Note;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
+import chock.assess.facts.RunAir;
+import chock.assess.facts.RunLevel;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import java.util.ArrayList;
@@ -20,6 +22,8 @@ final class Conclusions {
     private final Map<String, List<Required>> byCheck = new HashMap<>();
     private final Map<Required, List<Object>> byRequirement = new HashMap<>();
     private final Set<String> keysWanted = new HashSet<>();
+    private final List<RunAir> air = new ArrayList<>();
+    private final List<RunLevel> levels = new ArrayList<>();
 
     Conclusions(Collection<?> facts) {
         for (Object fact : facts) {
@@ -27,6 +31,10 @@ final class Conclusions {
                 byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>()).add(required);
             } else if (fact instanceof Wanted wanted) {
                 keysWanted.add(wanted.key());
+            } else if (fact instanceof RunAir one) {
+                air.add(one);
+            } else if (fact instanceof RunLevel level) {
+                levels.add(level);
             } else {
                 Required required = requirementOf(fact);
                 if (required != null) {
@@ -65,5 +73,15 @@ final class Conclusions {
     /** Point and aspect of everything any check wants. */
     Set<String> keysWanted() {
         return keysWanted;
+    }
+
+    /** What is known of the air at the planned run, in no order; one, unless readings contradict each other. */
+    List<RunAir> air() {
+        return air;
+    }
+
+    /** The limits a run under a roof is held against, in no order. */
+    List<RunLevel> levels() {
+        return levels;
     }
 }

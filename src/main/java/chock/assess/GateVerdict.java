@@ -13,9 +13,15 @@ import java.util.List;
  * @param findings one for each check that applies, worst first
  * @param notApplicable checks of this gate that were not asked, with the reason
  * @param ruleBookFaults checks the rule book failed to decide; any of these blocks
+ * @param run what the plan of a run under a roof is made of; null at every other gate
  */
 public record GateVerdict(Gate gate, boolean released, Instant holdsUntil, List<Finding> findings,
-                          List<NotApplicable> notApplicable, List<String> ruleBookFaults) {
+                          List<NotApplicable> notApplicable, List<String> ruleBookFaults, IndoorRun run) {
+
+    /** A verdict at a gate without a run under a roof. */
+    public GateVerdict(Gate gate, boolean released, Instant holdsUntil, List<Finding> findings, List<NotApplicable> notApplicable, List<String> ruleBookFaults) {
+        this(gate, released, holdsUntil, findings, notApplicable, ruleBookFaults, null);
+    }
 
     /** A check that was not asked of this machine. */
     public record NotApplicable(String check, String why) { }

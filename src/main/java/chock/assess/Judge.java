@@ -89,7 +89,8 @@ public final class Judge {
         if (derived.made() != null) {
             return age(derived.required(), null, derived.made(), "made " + derived.made(), limit.applied(), derived.ids(), derived.lapses(), asOf);
         }
-        return amount(derived.required(), null, "worked out from " + String.join(", ", derived.ids()) + ":", derived.value(), limit.applied(), derived.ids(), derived.lapses());
+        String says = derived.says() == null ? "worked out from " + String.join(", ", derived.ids()) + ":" : derived.says();
+        return amount(derived.required(), null, says, derived.value(), limit.applied(), derived.ids(), derived.lapses());
     }
 
     private static Judgement amount(Required required, String want, String what, Measured measured, Applied applied, List<String> evidence, Instant lapses) {

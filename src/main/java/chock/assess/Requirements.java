@@ -76,6 +76,11 @@ public final class Requirements {
         return book.codesOf(record.territory()).stream().map(c -> c.name() + " (" + c.code() + ")").collect(Collectors.joining(", "));
     }
 
+    /** True when the card of a check says that this work undoes that evidence: for a check asked only while such evidence stands. */
+    public boolean undone(String check, String point, Work work, Evidence evidence) {
+        return wantedFor(new Required(check, point)).stream().anyMatch(wanted -> wanted.key().equals(evidence.key()) && work.undoes(wanted, evidence));
+    }
+
     /** True when the local code sets this limit for other dates of first registration and not for this machine's. */
     public boolean exemptByRegistration(String limit) {
         return book.exemptByRegistration(limit, record);

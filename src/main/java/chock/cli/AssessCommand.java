@@ -2,12 +2,14 @@ package chock.cli;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
+import chock.assess.RunCourse;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.report.HtmlReport;
 import chock.report.JsonReport;
+import chock.report.RunChart;
 import chock.report.TextReport;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -53,6 +56,10 @@ final class AssessCommand implements Callable<Integer> {
             description = "text, json or html. Default: text.")
     private Format format;
 
+    @Option(names = "--chart", paramLabel = "FILE.svg",
+            description = "Also draw the air at the planned run into this file; for one record, with indoor-run among its gates.")
+    private String chart;
+
     AssessCommand(Bench bench) {
         this.bench = bench;
     }
@@ -61,6 +68,9 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() {
         if (files.stream().filter("-"::equals).count() > 1) {
             throw new ParameterException(spec.commandLine(), "Standard input can be read only once; give - once.");
+        }
+        if (chart != null && files.size() != 1) {
+            throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
         }
         RuleBook book = bench.ruleBook();
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
@@ -82,7 +92,25 @@ final class AssessCommand implements Callable<Integer> {
             case JSON -> JsonReport.of(judged);
             case HTML -> judged.isEmpty() ? "" : HtmlReport.of(judged);
         });
-        return status;
+        return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
+    }
+
+    /** Only here is the drawing touched: its libraries take longer to load than everything else takes to run. */
+    private int draw(Assessment assessment) {
+        if (assessment.gates().stream().noneMatch(gate -> gate.gate() == Gate.INDOOR_RUN)) {
+            throw new ParameterException(spec.commandLine(), "--chart draws a run under a roof; add --gate " + Gate.INDOOR_RUN + ".");
+        }
+        Optional<RunCourse> course = RunCourse.of(assessment);
+        if (course.isEmpty()) {
+            bench.say("No chart was drawn: nothing can be predicted for this run; the findings say what is missing.");
+            return Bench.BLOCKED;
+        }
+        try {
+            bench.write(chart, RunChart.svg(course.get(), RunChart.about(assessment)));
+            return Bench.RELEASED;
+        } catch (UnusableInput e) {
+            return bench.refuse(e);
+        }
     }
 
     private Assessment judge(String file, RuleBook book, AsOf moment) {

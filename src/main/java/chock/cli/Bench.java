@@ -69,6 +69,19 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
         return path;
     }
 
+    /**
+     * Writes a file the user named.
+     *
+     * @throws UnusableInput when it cannot be written
+     */
+    void write(String file, String text) {
+        try {
+            Files.writeString(path(file), text, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw UnusableInput.of(file, "it cannot be written", "Name a file in a folder that is there");
+        }
+    }
+
     /** The name of a source in messages. */
     static String name(String file) {
         return file.equals("-") ? "standard input" : file;

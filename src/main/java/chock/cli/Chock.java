@@ -41,6 +41,8 @@ public final class Chock implements Runnable {
     public static void main(String[] args) {
         // Else a library announces itself on standard error, which is for messages to the user.
         System.setProperty("org.jboss.logging.provider", "slf4j");
+        // The chart is drawn into a file; no screen is asked for.
+        System.setProperty("java.awt.headless", "true");
         Map<String, String> env = System.getenv();
         boolean bold = System.console() != null && env.getOrDefault("NO_COLOR", "").isEmpty() && !"dumb".equals(env.get("TERM"));
         Bench bench = new Bench(System.in, utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemUTC(), bold, env.get("CHOCK_TRACE"));

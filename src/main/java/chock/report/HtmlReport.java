@@ -4,10 +4,12 @@ import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
+import chock.assess.RunPlan;
 import chock.assess.State;
 import chock.record.Gate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The report as one page that needs nothing else: no script, no picture, no font from elsewhere. Each state has its
@@ -50,6 +52,8 @@ public final class HtmlReport {
     private static void record(Assessment assessment, StringBuilder html) {
         html.append("<section>\n<h1>").append(escape(assessment.record().id() + ": " + Wording.machine(assessment.record().machine()))).append("</h1>\n");
         paragraph(html, "", Wording.judged(assessment));
+        Optional<RunPlan> run = RunPlan.of(assessment.record(), assessment);
+        run.ifPresent(plan -> caution(plan, html));
         assessment.gates().forEach(gate -> verdict(assessment, gate, html));
         if (assessment.gates().isEmpty()) {
             html.append("<p class=\"verdict\"><strong>BLOCKED</strong>: no gate was judged</p>\n");
@@ -58,6 +62,9 @@ public final class HtmlReport {
             details(gate, html);
             if (gate.gate() == Gate.ROAD_TEST) {
                 RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, html));
+            }
+            if (gate.gate() == Gate.INDOOR_RUN) {
+                run.ifPresent(plan -> plan(plan, html));
             }
         }
         claims(assessment, html);
@@ -110,6 +117,28 @@ public final class HtmlReport {
         html.append("</div>\n");
     }
 
+    private static void caution(RunPlan plan, StringBuilder html) {
+        if (!plan.caution().isEmpty()) {
+            html.append("<div class=\"verdict\">\n");
+            paragraph(html, "Caution: carbon monoxide", "");
+            list(html, "ul", plan.caution());
+            html.append("</div>\n");
+        }
+    }
+
+    private static void plan(RunPlan plan, StringBuilder html) {
+        html.append("<h3>Run plan</h3>\n");
+        paragraph(html, "", plan.says());
+        list(html, "ul", plan.figures().stream().map(Wording::figure).toList());
+        if (!plan.restsOn().isEmpty()) {
+            paragraph(html, "These figures take as given: ", String.join("; ", plan.restsOn()) + ".");
+        }
+        for (RunPlan.Part part : plan.parts()) {
+            paragraph(html, part.title() + ":", "");
+            list(html, part.numbered() ? "ol" : "ul", part.lines());
+        }
+    }
+
     private static void plan(RidePlan plan, StringBuilder html) {
         html.append("<h3>Ride plan</h3>\n");
         paragraph(html, "", plan.says());
@@ -139,9 +168,13 @@ public final class HtmlReport {
     }
 
     private static void list(StringBuilder html, List<String> lines) {
-        html.append("<ul>\n");
+        list(html, "ul", lines);
+    }
+
+    private static void list(StringBuilder html, String kind, List<String> lines) {
+        html.append("<").append(kind).append(">\n");
         lines.forEach(line -> html.append("<li>").append(escape(line)).append("</li>\n"));
-        html.append("</ul>\n");
+        html.append("</").append(kind).append(">\n");
     }
 
     private static void claims(Assessment assessment, StringBuilder html) {

@@ -5,6 +5,7 @@ import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
+import chock.assess.RunPlan;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
@@ -72,6 +73,9 @@ public final class JsonReport {
         if (gate.gate() == Gate.ROAD_TEST) {
             RidePlan.of(assessment.record(), assessment).ifPresent(plan -> node.set("ridePlan", plan(plan)));
         }
+        if (gate.gate() == Gate.INDOOR_RUN) {
+            RunPlan.of(assessment.record(), assessment).ifPresent(plan -> node.set("runPlan", runPlan(plan)));
+        }
         return node;
     }
 
@@ -103,6 +107,21 @@ public final class JsonReport {
         node.set("limit", limit(place.limit()));
         node.set("evidence", texts(place.evidence()));
         node.set("margin", quantity(place.margin()));
+        return node;
+    }
+
+    private static ObjectNode runPlan(RunPlan plan) {
+        ObjectNode node = MAKE.objectNode().put("mayRun", plan.mayRun()).put("says", plan.says());
+        node.set("caution", texts(plan.caution()));
+        ArrayNode figures = node.putArray("figures");
+        for (RunPlan.Amount figure : plan.figures()) {
+            ObjectNode one = figures.addObject().put("id", figure.id()).put("name", figure.name()).put("says", figure.says());
+            one.set("amount", quantity(figure.amount()));
+            one.set("source", figure.source() == null ? NullNode.instance : source(figure.source(), List.of()));
+        }
+        node.set("restsOn", texts(plan.restsOn()));
+        ArrayNode parts = node.putArray("parts");
+        plan.parts().forEach(part -> parts.addObject().put("id", part.id()).put("title", part.title()).put("numbered", part.numbered()).set("lines", texts(part.lines())));
         return node;
     }
 

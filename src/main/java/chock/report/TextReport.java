@@ -4,10 +4,12 @@ import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
+import chock.assess.RunPlan;
 import chock.assess.State;
 import chock.record.Gate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The report for a terminal or a sheet of paper: the verdict, what holds the machine and what clears it, then the rest. */
 public final class TextReport {
@@ -43,6 +45,8 @@ public final class TextReport {
     }
 
     private static void write(Assessment assessment, Page page) {
+        Optional<RunPlan> run = RunPlan.of(assessment.record(), assessment);
+        run.ifPresent(plan -> caution(plan, page));
         assessment.gates().forEach(gate -> verdict(assessment, gate, page));
         if (assessment.gates().isEmpty()) {
             page.heading("BLOCKED: no gate was judged");
@@ -53,6 +57,9 @@ public final class TextReport {
             details(gate, page, assessment.gates().size() > 1);
             if (gate.gate() == Gate.ROAD_TEST) {
                 RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan(plan, page));
+            }
+            if (gate.gate() == Gate.INDOOR_RUN) {
+                run.ifPresent(plan -> plan(plan, page));
             }
         }
         claims(assessment, page);
@@ -118,6 +125,29 @@ public final class TextReport {
     private static void rest(GateVerdict gate, Page page) {
         long met = gate.findings().stream().filter(f -> f.state() == State.MET).count();
         page.gap().put(0, met + " of " + gate.findings().size() + " checks are met. " + Wording.notAsked(gate));
+    }
+
+    private static void caution(RunPlan plan, Page page) {
+        if (!plan.caution().isEmpty()) {
+            page.heading("CAUTION: carbon monoxide");
+            plan.caution().forEach(words -> page.put(2, "! ", words));
+            page.gap();
+        }
+    }
+
+    private static void plan(RunPlan plan, Page page) {
+        page.gap().heading("RUN PLAN").put(2, plan.says());
+        plan.figures().forEach(figure -> page.put(2, "- ", Wording.figure(figure)));
+        if (!plan.restsOn().isEmpty()) {
+            page.put(2, "These figures take as given: " + String.join("; ", plan.restsOn()) + ".");
+        }
+        for (RunPlan.Part part : plan.parts()) {
+            page.put(2, part.title() + ":");
+            int number = 1;
+            for (String line : part.lines()) {
+                page.put(4, part.numbered() ? number++ + ". " : "- ", line);
+            }
+        }
     }
 
     private static void plan(RidePlan plan, Page page) {

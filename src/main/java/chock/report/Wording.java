@@ -6,6 +6,7 @@ import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.Points;
 import chock.assess.RidePlan;
+import chock.assess.RunPlan;
 import chock.assess.State;
 import chock.quantity.Quantity;
 import chock.record.Claim;
@@ -190,5 +191,10 @@ final class Wording {
 
     private static String entries(List<String> ids) {
         return (ids.size() == 1 ? "entry " : "entries ") + String.join(", ", ids);
+    }
+
+    /** A figure of the run plan, with the source of a limit. */
+    static String figure(RunPlan.Amount figure) {
+        return figure.name() + ": " + figure.says() + (figure.source() == null ? "" : " (" + figure.source().words() + ")");
     }
 }

@@ -60,9 +60,10 @@ public record Card(String id, String question, String applies, Set<Gate> gates, 
      * @param place where it is looked for when not at the place of the check, or null
      * @param holds how long it holds when not as the card says, or null
      * @param judged whether it alone is held against the limit
+     * @param varies whether two readings of it may differ though nothing was worked on, as what a meter shows in two runs
      */
     public record Want(String name, Deed weakest, String aspect, Vocabulary.Form form, Unit unit, Set<String> good,
-                       Set<String> bad, Place place, Holds holds, boolean judged) { }
+                       Set<String> bad, Place place, Holds holds, boolean judged, boolean varies) { }
 
     /** Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it. */
     public record Undo(Set<String> works, Place place) { }

@@ -27,12 +27,13 @@ public final class RuleBook {
     private final SortedMap<String, LocalCode> codes;
     private final Vocabulary vocabulary;
     private final RideSheet ride;
+    private final RunSheet run;
     private final Set<Gate> complete;
     private final KieBase rules;
     private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, Set<Gate> complete, KieBase rules) {
+             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -41,6 +42,7 @@ public final class RuleBook {
         this.codes = codes;
         this.vocabulary = vocabulary;
         this.ride = ride;
+        this.run = run;
         this.complete = complete;
         this.rules = rules;
     }
@@ -84,6 +86,11 @@ public final class RuleBook {
 
     public Vocabulary vocabulary() {
         return vocabulary;
+    }
+
+    /** The run under a roof with its caution, or empty when this rule book has no plan of it. */
+    public Optional<RunSheet> run() {
+        return Optional.ofNullable(run);
     }
 
     /** The road test as a ride, or empty when this rule book has no plan of it. */

@@ -38,6 +38,7 @@ import org.kie.api.definition.KiePackage;
 /** Reads the files of a rule book strictly, reporting everything wrong in all of them at once. */
 final class RuleBookLoader {
     private static final String RIDE = "roadtest/plan.yaml";
+    private static final String RUN = "air/plan.yaml";
 
     private final List<Fault> faults = new ArrayList<>();
     private final SortedMap<String, Card> cards = new TreeMap<>();
@@ -52,6 +53,7 @@ final class RuleBookLoader {
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
     private RideSheet ride;
+    private RunSheet run;
 
     static RuleBook shipped() {
         SortedMap<String, String> files = new TreeMap<>();
@@ -120,13 +122,17 @@ final class RuleBookLoader {
                 Sheet.list(shown, text, faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, text, faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
         if (files.containsKey(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, files.get(RIDE), faults);
             ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
+        }
+        if (files.containsKey(RUN)) {
+            Sheet sheet = Sheet.one("rules/" + RUN, files.get(RUN), faults);
+            run = sheet == null ? null : RunSheetReader.read(sheet);
         }
         KieBase rules = compiled.get();
         checkSense(rules);
@@ -134,7 +140,7 @@ final class RuleBookLoader {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
-        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, Set.copyOf(complete), rules);
+        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), rules);
     }
 
     private void readWords(Sheet sheet) {
@@ -357,7 +363,7 @@ final class RuleBookLoader {
         if (limit == null || valued.size() != 1 || valued.get(0).judged() || wants.stream().anyMatch(w -> w.form() == Form.CODE)) {
             return wants;
         }
-        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true)).toList();
+        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true, w.varies())).toList();
     }
 
     private Card.Want want(Sheet sheet, String limit, boolean critical, int siblings) {
@@ -398,8 +404,9 @@ final class RuleBookLoader {
         Place place = elsewhere == null ? null : placeOf(sheet, "place", elsewhere);
         Holds holds = sheet.optionalAs("holds", Holds::parse);
         boolean judged = sheet.yesOr("judged", false);
+        boolean varies = sheet.yesOr("varies", false);
         sheet.done();
-        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged);
+        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies);
     }
 
     private Place placeOf(Sheet sheet, String key, String pattern) {

@@ -86,6 +86,12 @@ class PackagedProgramIT {
     }
 
     @Test
+    void theDrawingIsNotLoadedWhereNobodyAsksForIt() throws IOException, InterruptedException {
+        Ended loaded = run(List.of(java(), "-Xlog:class+load", "-jar", "target/chock.jar", "assess", "--as-of", "2026-11-25T12:00", "--gate", "indoor-run", "docs/examples/lark-released.yaml"));
+        assertThat(loaded.out()).contains("chock.assess.RunPlan ").doesNotContain(" org.jfree.").doesNotContain(" org.apache.batik.").doesNotContain(" java.awt.");
+    }
+
+    @Test
     void noStackTraceReachesTheUser() throws IOException, InterruptedException {
         for (List<String> args : List.of(List.of("assess", "pom.xml"), List.of("assess", "target/chock.jar"), List.of("assess", "docs"), List.of("figure", "tyre-date", "code=99"),
                 List.of("rules", "no.such"), List.of("assess", "--gate", "moon", "docs/examples/lark-gaps.yaml"))) {

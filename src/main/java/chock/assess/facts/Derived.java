@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * @param value an amount to be held against the limit, or null
  * @param made earliest day of manufacture, to be held against a limit of age, or null
  * @param state an outcome that needs no limit, or null
- * @param says the sentence that goes with it, or null
+ * @param says the sentence that goes with it, or the words before an amount, or null
  * @param from what it was worked out from
  * @param entries ids of entries it rests on besides, for what is concluded from the record itself
  */
@@ -39,6 +39,12 @@ public record Derived(Required required, Measured value, LocalDate made, State s
         } catch (BadFigureInput refused) {
             return missing(required, refused.getMessage(), from);
         }
+    }
+
+    /** The same, said in words of its own: they stand before the amount in the finding. */
+    public static Derived worked(Required required, String says, Supplier<Measured> computation, Current... from) {
+        Derived plain = worked(required, computation, from);
+        return plain.value == null ? plain : new Derived(required, plain.value, null, null, says, plain.from, plain.entries);
     }
 
     /** A day of manufacture, to be held against a limit of age. */

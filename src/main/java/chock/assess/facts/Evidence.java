@@ -3,6 +3,7 @@ package chock.assess.facts;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
+import chock.record.Value;
 
 /**
  * An entry that says something about the machine, work included.
@@ -47,5 +48,10 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
     public boolean newerThan(Evidence other) {
         int order = entry.at().earliest().compareTo(other.entry.at().earliest());
         return order > 0 || order == 0 && entry.id().compareTo(other.entry.id()) > 0;
+    }
+
+    /** True when it answers with this word. */
+    public boolean says(String word) {
+        return entry.is() instanceof Value.Answer answer && answer.word().equals(word);
     }
 }

@@ -23,9 +23,9 @@ public record Standing(Wanted wanted, Evidence evidence) {
         return wanted.faulty(evidence);
     }
 
-    /** True when two readings differ by more than their combined uncertainty (root of the sum of squares). */
+    /** True when two readings differ by more than their combined uncertainty (root of the sum of squares), and should not. */
     public boolean disagreesWith(Standing other) {
-        if (!(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
+        if (wanted.want().varies() || !(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
             return false;
         }
         Measured first = a.measured();
@@ -39,6 +39,9 @@ public record Standing(Wanted wanted, Evidence evidence) {
      * in common.
      */
     public boolean contradicts(Standing other) {
+        if (wanted.want().varies()) {
+            return false;
+        }
         Value first = evidence.entry().is();
         Value second = other.evidence.entry().is();
         if (first instanceof Value.Code a && second instanceof Value.Code b) {

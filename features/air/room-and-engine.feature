@@ -1,0 +1,202 @@
+Feature: The room, and the engine as a source
+  What is not known counts against the run.
+
+  @air.room
+  Rule: It is known how much air the room holds and what lets fresh air in
+
+    Scenario Outline: the openings
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings <openings>
+      Then air.room is <state>
+
+      Examples:
+        | openings    | state |
+        | shut        | met   |
+        | held-open   | met   |
+        | fan-running | met   |
+        | unknown     | fault |
+
+    Scenario: open windows are noted and not counted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings held-open
+      Then air.room is met
+      And it notes "Open doors and windows are not counted"
+
+    Scenario: no room at all
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 0 m³ ± 20 m³
+      And room seen openings shut
+      Then air.room is missing
+
+    Scenario: nobody measured the room
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen openings shut
+      Then air.room is missing
+
+    Scenario: nobody looked at the openings
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      Then air.room is missing
+
+    Scenario: the volume stands, the openings are looked at on the day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³ 2 years ago
+      And room seen openings shut
+      Then air.room is met
+
+  @air.fan
+  Rule: A fan counts only with its air measured and seen to move it to or from the open
+
+    Scenario Outline: the fan
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h
+      And room tried fan <fan>
+      Then air.fan is <state>
+
+      Examples:
+        | fan                   | state |
+        | moves-air-to-outdoors | met   |
+        | switched-off          | fault |
+        | stirs-the-room-air    | fault |
+
+    Scenario: nobody measured its air
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room tried fan moves-air-to-outdoors
+      Then air.fan is missing
+
+    Scenario: the fan was adjusted since its air was measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h
+      And room tried fan moves-air-to-outdoors
+      And room was adjusted
+      Then air.fan is stale
+
+    Scenario: no fan
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings held-open
+      And room measured airflow 4000 m³/h ± 600 m³/h
+      Then air.fan is not applicable
+
+  @air.mixing
+  Rule: A measured mixing factor divides the airflow
+
+    Scenario Outline: on both sides of perfect mixing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured mixing-factor <factor>
+      Then air.mixing is <state>
+
+      # 1 is perfect mixing; 0.2 is how another convention writes 5
+      Examples:
+        | factor                | state |
+        | 0.2 times ± 0.3 times | fault |
+        | 1.3 times ± 0.3 times | doubt |
+        | 1.4 times ± 0.3 times | met   |
+
+    Scenario: a factor from hearsay is none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room told mixing-factor 1.4 times
+      Then air.mixing is missing
+
+    Scenario: nobody measured it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then air.mixing is not applicable
+
+  @air.exhaust
+  Rule: It is said whether the exhaust was measured
+
+    Scenario Outline: measured or not
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data <data>
+      Then air.exhaust is <state>
+
+      Examples:
+        | data         | state |
+        | not-measured | met   |
+        | measured     | met   |
+        | unknown      | fault |
+
+    Scenario: nobody says
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.exhaust is missing
+
+  @air.exhaust-measured
+  Rule: A measured exhaust gives a rate that can be believed
+
+    Scenario: measured warm, at idle
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is met
+      And it says "4.5 % ± 0.3 % at 1300 rpm ± 50 rpm"
+
+    Scenario: a warm reading says nothing about a cold start
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start cold
+      Then air.exhaust-measured is a fault
+
+    Scenario Outline: what no idling engine gives
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share <share>
+      And exhaust measured exhaust-rpm <speed>
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is missing
+
+      Examples:
+        | share         | speed             |
+        | 0 % ± 0.3 %   | 1300 rpm ± 50 rpm |
+        | 16 % ± 0.3 %  | 1300 rpm ± 50 rpm |
+        | 4.5 % ± 0.3 % | 2480 rpm ± 50 rpm |
+        | 4.5 % ± 0.3 % | 300 rpm ± 50 rpm  |
+
+    Scenario: said to be measured, and no figures
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      Then air.exhaust-measured is missing
+
+    Scenario Outline: worked on since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      And <place> was <work>
+      Then air.exhaust-measured is stale
+
+      Examples:
+        | place             | work     |
+        | fuel/carburettors | opened   |
+        | fuel/carburettors | adjusted |
+        | fuel/carburettors | cleaned  |
+        | ignition          | replaced |
+        | ignition          | adjusted |
+        | engine            | opened   |
+        | exhaust           | replaced |

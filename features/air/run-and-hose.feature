@@ -1,0 +1,245 @@
+Feature: The planned run, and the hose that leads its exhaust outdoors
+  The normal way is a hose on every outlet. Everything else is second best.
+
+  @air.run
+  Rule: It is written how long the engine runs and where its exhaust goes
+
+    Scenario: one short run
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is met
+      And it says "planned 2on"
+
+    Scenario Outline: minutes that cannot be read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs <runs>
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is missing
+
+      Examples:
+        | runs           |
+        | a while        |
+        | 5              |
+        | 30off          |
+        | 0on            |
+        | 1000on,1000off |
+
+    Scenario: the plan was changed, and the road test does not mind
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 5on
+      And run-plan seen planned-runs 2on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is met
+      And it says "planned 2on"
+      And record.agreement is met
+
+    Scenario: nobody says where the exhaust goes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      Then air.run is missing
+
+    Scenario: it is not known where the exhaust goes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      And run-plan seen exhaust-goes unknown
+      Then air.run is a fault
+
+    Scenario: no plan
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then air.run is missing
+
+  @air.idle-only
+  Rule: Without a hose the engine stays at idle
+
+    Scenario: at idle
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-speed idle
+      Then air.idle-only is met
+
+    Scenario: above idle into the room
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And run-plan seen planned-speed above-idle
+      Then air.idle-only is a fault
+      And it says "caught at the outlet and led outdoors"
+
+    Scenario: above idle with a hose that is not proven
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And run-plan seen planned-speed above-idle
+      Then air.idle-only is a fault
+
+    Scenario: above idle with a proven hose
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And run-plan seen planned-speed above-idle
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.idle-only is met
+
+    Scenario: nobody says how fast
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then air.idle-only is missing
+
+  @air.machine-held
+  Rule: The machine stands fast and is not driven
+
+    Scenario Outline: stand and drive
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock <stand>
+      And machine tried drive <drive>
+      Then air.machine-held is <state>
+
+      Examples:
+        | stand       | drive            | state |
+        | held        | rear-wheel-clear | met   |
+        | held        | neutral-found    | met   |
+        | rocks       | neutral-found    | fault |
+        | not-chocked | neutral-found    | fault |
+        | held        | in-gear          | fault |
+        | held        | creeps           | fault |
+
+    Scenario: chocked and not tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock held
+      And machine tried drive neutral-found
+      And machine was chocked
+      Then air.machine-held is stale
+
+    Scenario: chocked since it rocked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock rocks
+      And machine tried drive neutral-found
+      And machine was chocked
+      And machine tried stand-and-chock held
+      And machine tried drive neutral-found
+      Then air.machine-held is met
+
+    Scenario: nobody tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen stand-and-chock held
+      Then air.machine-held is missing
+
+  @air.extraction
+  Rule: A hose on every outlet leads the exhaust outdoors with enough draw
+
+    Scenario Outline: on both sides of the flow
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow <flow>
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is <state>
+      And the limit came from "Swedish recommendation"
+
+      # 360 m³/h for one car, quoted by a maker of extraction equipment, read in a copy
+      Examples:
+        | flow               | state |
+        | 350 m³/h ± 60 m³/h | fault |
+        | 360 m³/h ± 60 m³/h | doubt |
+        | 420 m³/h ± 60 m³/h | doubt |
+        | 430 m³/h ± 60 m³/h | met   |
+
+    Scenario Outline: hoses and outlets
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets <outlets> times
+      And room/extraction seen connected-outlets <connected> times
+      And room/extraction tried extraction <extraction>
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge <discharge>
+      Then air.extraction is <state>
+
+      Examples:
+        | outlets | connected | extraction         | discharge         | state   |
+        | 1       | 1         | running            | outdoors-clear    | met     |
+        | 2       | 1         | running            | outdoors-clear    | fault   |
+        | 1       | 0         | running            | outdoors-clear    | fault   |
+        | 1       | 2         | running            | outdoors-clear    | missing |
+        | 0       | 0         | running            | outdoors-clear    | missing |
+        | 1       | 1         | switched-off       | outdoors-clear    | fault   |
+        | 1       | 1         | weak               | outdoors-clear    | fault   |
+        | 1       | 1         | leaks-at-the-joint | outdoors-clear    | fault   |
+        | 1       | 1         | running            | indoors           | fault   |
+        | 1       | 1         | running            | beside-an-opening | fault   |
+
+    Scenario: the silencer came off after the hose was fitted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 1 times
+      And room/extraction seen connected-outlets 1 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge outdoors-clear
+      And exhaust was removed
+      Then air.extraction is stale
+
+    Scenario Outline: work on the hose after it was proven
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 1 times
+      And room/extraction seen connected-outlets 1 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge outdoors-clear
+      And room/extraction was <work>
+      Then air.extraction is stale
+
+      Examples:
+        | work      |
+        | adjusted  |
+        | cleaned   |
+        | tightened |
+        | repaired  |
+
+    Scenario: the second hose went on later
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 1 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is met
+
+    Scenario: a hose is planned and nothing of it proven
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      Then air.extraction is missing
+      And air.peak is missing
+
+    Scenario: no hose
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.extraction is not applicable
+
+    Scenario: with a proven hose nothing is predicted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 1 times
+      And room/extraction seen connected-outlets 1 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 500 m³/h ± 75 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is met
+      And it says "a hose on every outlet, 1 of 1"
+      And air.peak is not applicable
+      And air.shift is not applicable

@@ -1,0 +1,42 @@
+package chock.rulebook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+
+/** The shipped rule book cut down to one system and the general reasoning, without local codes: for tests that judge thousands of records. */
+public final class OneSystem {
+    private OneSystem() { }
+
+    public static RuleBook of(String system) {
+        SortedMap<String, String> files = new TreeMap<>();
+        text(RuleCompiler.FILES).lines().filter(name -> name.equals("book.yaml") || name.startsWith("evidence/") || name.startsWith(system + "/"))
+                .forEach(name -> files.put(name, text("rules/" + name)));
+        List<Model> models = new ArrayList<>();
+        text(RuleCompiler.INDEX).lines().filter(name -> name.startsWith("rules." + system + ".") || name.startsWith("rules.evidence.")).forEach(name -> models.add(model(name)));
+        return new RuleBookLoader().load(files, KieBaseBuilder.createKieBaseFromModel(models));
+    }
+
+    private static Model model(String name) {
+        try {
+            return (Model) Class.forName(name).getDeclaredConstructor().newInstance();
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String text(String resource) {
+        try (InputStream in = OneSystem.class.getClassLoader().getResourceAsStream(resource)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
