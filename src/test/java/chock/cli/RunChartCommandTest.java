@@ -50,7 +50,8 @@ class RunChartCommandTest {
 
     @BeforeAll
     static void writeARunIntoAnExample() throws IOException {
-        plain = Files.readString(Path.of("docs/examples/merle-released.yaml"));
+        plain = Files.readString(Path.of("docs/examples/merle-released.yaml"))
+                .replaceAll("(?m)^  - \\{id: .*(point: room|point: run-plan|seen: outlets|tried: drive|tried: stand-and-chock).*\n", "");
         withAir = plain.replaceFirst("(?m)^entries:\n", AIR).replaceFirst("(?m)^instruments:\n", TOOLS);
     }
 

@@ -207,9 +207,9 @@ class UndoRowsTest {
         return wrong;
     }
 
-    // Evidence for other checks is left out, for it only takes time; what is marked on a part and what was done to it can decide what is asked.
+    // Evidence for other checks is left out, for it only takes time; what is marked on a part, what was done to it and what is planned can decide what is asked.
     private static JobRecord with(JobRecord r, Set<String> needed, Try t) {
-        List<Entry> entries = new ArrayList<>(r.entries().stream().filter(e -> needed.contains(e.id()) || e.deed() == Deed.DONE || e.is() instanceof Value.Code).toList());
+        List<Entry> entries = new ArrayList<>(r.entries().stream().filter(e -> needed.contains(e.id()) || e.deed() == Deed.DONE || e.is() instanceof Value.Code || e.point().equals("run-plan")).toList());
         entries.add(new Entry("later", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(12, 0), r.zone()), r.people().get(0).id(), Deed.DONE, t.part, t.work, null, null, null, null, null, 0));
         return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
     }
