@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.AgendaFilter;
 
 /** The one function in the middle: a record, a rule book and a moment go in, verdicts come out. Same inputs, same result. */
 public final class Assessor {
@@ -47,7 +48,8 @@ public final class Assessor {
             session.insert(now);
             session.insert(new Requirements(book, record, now.date()));
             Facts.of(record).forEach(session::insert);
-            session.fireAllRules();
+            AgendaFilter awake = book.asleep().isEmpty() ? null : match -> !book.asleep().contains(match.getRule().getName());
+            session.fireAllRules(awake);
             return new Conclusions(session.getObjects());
         } finally {
             session.dispose();

@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /**
  * What one territory's law says.
@@ -23,5 +24,9 @@ public record LocalCode(String code, String name, List<String> members, List<Lim
     /** True when this code has been searched for that limit, whether or not it sets a number. */
     public boolean speaksOf(String limit) {
         return setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
+    }
+
+    LocalCode with(UnaryOperator<Limit> change) {
+        return new LocalCode(code, name, members, limits.stream().map(change).toList(), setsNone);
     }
 }

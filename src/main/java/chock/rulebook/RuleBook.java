@@ -14,11 +14,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import org.kie.api.KieBase;
 
 /** All checks, limits, local codes and reasoning in force, with a version and a digest. */
 public final class RuleBook {
+    private static final String TRIAL = "changed for trial, from ";
+
     private final String version;
     private final String digest;
     private final Library library;
@@ -30,10 +35,16 @@ public final class RuleBook {
     private final RunSheet run;
     private final Set<Gate> complete;
     private final KieBase rules;
+    private final Set<String> without;
     private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
              SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules) {
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, rules, Set.of());
+    }
+
+    private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
+                     SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules, Set<String> without) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -45,6 +56,7 @@ public final class RuleBook {
         this.run = run;
         this.complete = complete;
         this.rules = rules;
+        this.without = without;
     }
 
     /**
@@ -58,6 +70,37 @@ public final class RuleBook {
 
     public String version() {
         return version;
+    }
+
+    /**
+     * This rule book with other limits, for trying what a change would do; it says so in its digest.
+     *
+     * @param change gives for each limit, local codes' included, the one to take its place: itself when unchanged
+     */
+    public RuleBook with(UnaryOperator<Limit> change) {
+        SortedMap<String, LocalCode> changed = new TreeMap<>();
+        codes.forEach((name, code) -> changed.put(name, code.with(change)));
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, rules, without);
+    }
+
+    /**
+     * This rule book with one rule asleep, for trying whether anybody would notice; it says so in its digest.
+     *
+     * @param rule name of a rule; one that is not there changes nothing
+     */
+    public RuleBook without(String rule) {
+        Set<String> asleep = new TreeSet<>(without);
+        asleep.add(rule);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, rules, asleep);
+    }
+
+    private String trial() {
+        return digest.startsWith(TRIAL) ? digest : TRIAL + digest;
+    }
+
+    /** Names of the rules that sleep; empty unless this is a rule book for trying. */
+    public Set<String> asleep() {
+        return without;
     }
 
     /** {@code sha256:} over every file of the rule book, in order of name. */
