@@ -2,8 +2,12 @@ package chock.rulebook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,24 +32,47 @@ public final class RuleCompiler {
     private RuleCompiler() { }
 
     /**
-     * Compiles every DRL file below the first folder into the second.
+     * Compiles every DRL file below the first folder into the second, unless nothing changed since the last time.
      *
      * @param folders the rules folder and the folder for class files
      */
-    public static void main(String[] folders) throws IOException {
+    public static void main(String[] folders) throws IOException, NoSuchAlgorithmException {
         Path rules = Path.of(folders[0]);
         Path classes = Path.of(folders[1]);
         Map<String, String> sources = new TreeMap<>();
         try (Stream<Path> files = Files.walk(rules)) {
             files.filter(f -> f.toString().endsWith(".drl")).forEach(f -> sources.put(rules.relativize(f).toString().replace('\\', '/'), text(f)));
         }
+        Path stamp = classes.resolveSibling("rules.stamp");
+        String now = stamp(sources, classes);
+        if (Files.exists(stamp) && Files.readString(stamp).equals(now) && Files.exists(classes.resolve(INDEX))) {
+            Files.writeString(classes.resolve(FILES), names(rules));
+            return;
+        }
         Map<String, byte[]> compiled = compile(sources);
-        compiled.put(FILES, names(rules).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        compiled.put(FILES, names(rules).getBytes(StandardCharsets.UTF_8));
         for (Map.Entry<String, byte[]> file : compiled.entrySet()) {
             Path target = classes.resolve(file.getKey());
             Files.createDirectories(target.getParent());
             Files.write(target, file.getValue());
         }
+        Files.writeString(stamp, now);
+    }
+
+    /** What the compiled rules rest on: every rule file, and the classes that rules speak of. */
+    private static String stamp(Map<String, String> sources, Path classes) throws IOException, NoSuchAlgorithmException {
+        MessageDigest digest = MessageDigest.getInstance("SHA-256");
+        for (Map.Entry<String, String> file : sources.entrySet()) {
+            digest.update((file.getKey() + '\n' + file.getValue()).getBytes(StandardCharsets.UTF_8));
+        }
+        for (String room : List.of("quantity", "figure", "record", "rulebook", "assess")) {
+            try (Stream<Path> files = Files.walk(classes.resolve("chock").resolve(room))) {
+                for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                    digest.update(Files.readAllBytes(file));
+                }
+            }
+        }
+        return HexFormat.of().formatHex(digest.digest());
     }
 
     // A jar cannot list its own folders, so the build writes down which files make up the rule book.
@@ -91,14 +118,14 @@ public final class RuleCompiler {
             if (name.endsWith(".class") && !name.startsWith("org/")) {
                 out.put(name, module.getBytes(name));
             } else if (name.endsWith("/drools-model")) {
-                new String(module.getBytes(name), java.nio.charset.StandardCharsets.UTF_8).lines().map(String::strip)
+                new String(module.getBytes(name), StandardCharsets.UTF_8).lines().map(String::strip)
                         .filter(line -> line.startsWith("rules.")).forEach(line -> models.append(line).append('\n'));
             }
         });
         if (models.isEmpty()) {
             throw new IllegalArgumentException("the rule files hold no rules");
         }
-        out.put(INDEX, models.toString().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        out.put(INDEX, models.toString().getBytes(StandardCharsets.UTF_8));
         return out;
     }
 }
