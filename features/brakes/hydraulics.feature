@@ -590,6 +590,7 @@ Feature: Hydraulics
         | front-brake/disc            | replaced |
         | front-wheel                 | removed  |
         | machine                     | damaged  |
+        | controls/levers             | replaced |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

@@ -64,6 +64,7 @@ Feature: Lever, cable, rod and linkage
         | front-brake/rod             | replaced |
         | front-brake/rod             | adjusted |
         | machine                     | damaged  |
+        | controls/levers             | replaced |
 
     Scenario Outline: work that undoes it on a cable drum
       Given a motorcycle with a cable drum in front and a rod drum behind

@@ -57,6 +57,8 @@ Feature: Stop lamp
         | electrics/stop-lamp          | replaced |
         | headlamp/shell               | opened   |
         | machine                      | damaged  |
+        | steering/handlebar           | removed  |
+        | controls/levers              | replaced |
 
     Scenario: not asked of a machine without switches
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -206,6 +208,8 @@ Feature: Stop lamp
         | electrics/wiring             | replaced |
         | electrics/stop-lamp          | replaced |
         | headlamp/shell               | opened   |
+        | steering/handlebar           | removed  |
+        | controls/levers              | replaced |
 
     Scenario: more work that undoes it
       Given a motorcycle with a cable drum in front and a rod drum behind

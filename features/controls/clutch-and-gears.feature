@@ -64,6 +64,7 @@ Feature: Clutch and gears
         | transmission/clutch | adjusted |
         | steering            | refitted |
         | machine             | damaged  |
+        | controls/levers     | replaced |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -129,6 +130,7 @@ Feature: Clutch and gears
         | transmission/clutch | adjusted |
         | steering            | refitted |
         | machine             | damaged  |
+        | controls/levers     | replaced |
 
     Scenario: not asked without a clutch lever
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -418,6 +418,18 @@ Feature: Lamps
         | machine         | damaged  |
         | headlamp/shell  | opened   |
 
+    Scenario Outline: a wheel that only comes out leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp measured beam-fall 1.6 % ± 0.2 %
+      And headlamp tried beam-direction straight
+      And <point> was <work>
+      Then electrics.headlamp-aim is met
+
+      Examples:
+        | point       | work     |
+        | front-wheel | removed  |
+        | front-wheel | refitted |
+
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no

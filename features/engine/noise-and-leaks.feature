@@ -136,6 +136,7 @@ Feature: Noise and leaks
         | oil/lines         | replaced |
         | oil/pump          | removed  |
         | machine           | damaged  |
+        | oil/tank          | removed  |
 
     Scenario: a ride does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -210,6 +211,7 @@ Feature: Noise and leaks
         | oil/pump          | removed  |
         | machine           | damaged  |
         | machine           | ridden   |
+        | oil/tank          | removed  |
 
     Scenario: dry before it ran is another thing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

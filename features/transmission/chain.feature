@@ -415,12 +415,13 @@ Feature: Chain
       Then transmission.chain-link is stale at transmission/chain
 
       Examples:
-        | point              | work     |
-        | transmission/chain | replaced |
-        | transmission/chain | removed  |
-        | transmission/chain | repaired |
-        | machine            | ridden   |
-        | machine            | damaged  |
+        | point                  | work     |
+        | transmission/chain     | replaced |
+        | transmission/chain     | removed  |
+        | transmission/chain     | repaired |
+        | machine                | ridden   |
+        | machine                | damaged  |
+        | transmission/sprockets | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

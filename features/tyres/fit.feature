@@ -147,6 +147,17 @@ Feature: How a tyre is fitted
       And rear-wheel/tyre was replaced
       Then tyres.mix is stale
 
+    Scenario Outline: a wheel that comes out takes its tyre along
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen construction radial
+      And rear-wheel/tyre seen construction radial
+      And front-wheel was <work>
+      Then tyres.mix is met
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.direction
   Rule: The arrow points the way the wheel turns
     Scenario Outline: both wheels looked at

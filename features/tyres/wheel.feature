@@ -54,6 +54,17 @@ Feature: Wheels
         | front-wheel/spokes          | tightened |
         | front-wheel/spokes          | torqued   |
 
+    Scenario Outline: a wheel that comes out stays balanced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance even
+      And front-wheel seen balance-weights secure
+      And front-wheel was <work>
+      Then tyres.balance is met at front-wheel
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+
   @tyres.rim-runout-lateral
   Rule: Every rim runs true from side to side
     Scenario: true at both wheels
@@ -402,6 +413,7 @@ Feature: Wheels
         | front-wheel/bearings | replaced |
         | machine              | ridden   |
         | machine              | damaged  |
+        | front-wheel/tyre     | replaced |
 
     Scenario: torqued before the wheel went in is not torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -521,6 +533,8 @@ Feature: Wheels
         | rear-wheel          | removed  |
         | rear-wheel          | adjusted |
         | machine             | damaged  |
+        | transmission/chain  | replaced |
+        | transmission/chain  | adjusted |
 
     Scenario: a tyre changed on its rim leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -4,6 +4,7 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -71,5 +72,12 @@ public record BatteryCharge(Quantity from, Quantity to) {
             }
         }
         return FULL;
+    }
+
+    /** The range in whole per cent, widened outward, for a sentence: {@code between 60 % and 75 %, depending on whose table is read}. */
+    public String words() {
+        BigDecimal least = from.value().setScale(0, RoundingMode.DOWN);
+        BigDecimal most = to.value().setScale(0, RoundingMode.UP);
+        return least.equals(most) ? least + " %, whoever's table is read" : "between " + least + " % and " + most + " %, depending on whose table is read";
     }
 }
