@@ -130,10 +130,11 @@ final class Conflicts {
      * Cards and rules that do not belong together.
      *
      * @param files DRL by the name it is shown under
-     * @param cards cards these rules may be about
+     * @param cards cards these rules are about
+     * @param others cards they may look at, and ask nothing for
      * @param limits ids of limits they may name
      */
-    void rules(SortedMap<String, String> files, Map<String, Card> cards, Set<String> limits) {
+    void rules(SortedMap<String, String> files, Map<String, Card> cards, Map<String, Card> others, Set<String> limits) {
         Set<String> named = new HashSet<>();
         files.forEach((file, text) -> {
             int number = 0;
@@ -143,16 +144,16 @@ final class Conflicts {
                     String name = quoted(line, 0);
                     named.add(name);
                     if (!name.startsWith("evidence.") && !name.startsWith("outcome.") && !belongs(name, cards)) {
-                        faults.add(new Fault(file, number, "", "the rule \"" + name + "\" belongs to no check", "Name it after the check's id, with a dash and a word where there are several; or write the card. " + near(name, cards)));
+                        faults.add(new Fault(file, number, "", "the rule \"" + name + "\" belongs to no check", ("Name it after the check's id, with a dash and a word where there are several; or write the card. " + near(name, cards)).strip()));
                     }
                 }
-                about(file, number, line, "new Required(\"", cards, limits);
-                about(file, number, line, "check == \"", cards, limits);
+                about(file, number, line, "new Required(\"", cards, others, limits);
+                about(file, number, line, "check == \"", cards, others, limits);
             }
         });
     }
 
-    private void about(String file, int number, String line, String words, Map<String, Card> cards, Set<String> limits) {
+    private void about(String file, int number, String line, String words, Map<String, Card> cards, Map<String, Card> others, Set<String> limits) {
         for (int at = line.indexOf(words); at >= 0; at = line.indexOf(words, at + 1)) {
             String id = quoted(line, at);
             // The limit of a variant stands last, and unlike a place its name has a dot. One put together from parts ends in a dash.
@@ -160,8 +161,11 @@ final class Conflicts {
             if (last.contains(".") && !last.endsWith("-") && !last.equals(id) && !limits.contains(last)) {
                 faults.add(new Fault(file, number, "", "the rule asks for the limit '" + last + "', which no limits.yaml has", "Add the limit, or mend the id."));
             }
-            if (!cards.containsKey(id)) {
-                faults.add(new Fault(file, number, "", "the rule speaks of '" + id + "', which has no card", "Write the card in checks.yaml, or mend the id. " + near(id, cards)));
+            Card other = others.get(id);
+            if (other != null && words.startsWith("new")) {
+                faults.add(new Fault(file, number, "", "the rule asks for '" + id + "', a check of the rule book (" + other.file() + ":" + other.line() + ")", "A rule of a house asks for checks of the house only."));
+            } else if (other == null && !cards.containsKey(id)) {
+                faults.add(new Fault(file, number, "", "the rule speaks of '" + id + "', which has no card", ("Write the card in checks.yaml, or mend the id. " + near(id, cards)).strip()));
             }
         }
     }
@@ -187,11 +191,11 @@ final class Conflicts {
     }
 
     /** Rows of cards that name places where nothing can be written, or that can never change anything. */
-    void undoRows(Collection<Card> cards, Set<String> known, Map<String, List<String>> places) {
+    void undoRows(Collection<Card> cards, Set<String> known, Map<String, List<String>> places, String advice) {
         for (Card card : cards) {
             for (Card.Undo row : card.undoneBy()) {
                 if (row.place().points(Map.of(), places).stream().noneMatch(known::contains)) {
-                    faults.add(new Fault(card.file(), card.line(), card.id(), "undone-by names " + row.place() + ", and no check asks at such a place", "Mend the place, or list it under points in rules/evidence/words.yaml."));
+                    faults.add(new Fault(card.file(), card.line(), card.id(), "undone-by names " + row.place() + ", and no check asks at such a place", advice));
                 }
             }
             for (Card.Undo row : card.survives()) {

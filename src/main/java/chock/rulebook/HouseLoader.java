@@ -57,12 +57,14 @@ final class HouseLoader {
         Set<String> known = new TreeSet<>(shipped.vocabulary().points());
         known.addAll(Conflicts.known(cards.values(), List.of(), places));
         Conflicts conflicts = new Conflicts(faults);
-        conflicts.limits(List.of(), shipped.codes().values(), tightened);
-        conflicts.limits(own, List.of(), List.of());
-        conflicts.undoRows(cards.values(), known, places);
+        if (faults.isEmpty()) {
+            conflicts.limits(List.of(), shipped.codes().values(), tightened);
+            conflicts.limits(own, List.of(), List.of());
+        }
+        conflicts.undoRows(cards.values(), known, places, "Mend the place; 'chock rules CHECK' names the places of a check.");
         Set<String> limitIds = own.stream().map(Limit::id).collect(Collectors.toCollection(TreeSet::new));
         shipped.limits().forEach(limit -> limitIds.add(limit.id()));
-        conflicts.rules(drl, cards, limitIds);
+        conflicts.rules(drl, cards, shipped.cards(), limitIds);
         Vocabulary vocabulary = vocabulary();
         KieBase compiled = faults.isEmpty() && !drl.isEmpty() ? compiled(drl) : shipped.rules();
         if (!faults.isEmpty()) {
@@ -210,7 +212,7 @@ final class HouseLoader {
     private void asking(Sheet sheet, Card card, String with, Place at, String of, boolean ruled) {
         int ways = (with == null ? 0 : 1) + (of == null ? 0 : 1) + (ruled ? 1 : 0);
         if (ways != 1) {
-            sheet.fault("", card.id() + (ways == 0 ? " does not say when it is asked" : " says in more than one way when it is asked"),
+            sheet.fault("id", card.id() + (ways == 0 ? " does not say when it is asked" : " says in more than one way when it is asked"),
                     "Write one of: asked-with: and a shipped check; asked-of: every machine; or a rule \"" + card.id() + "\" in a DRL file of this folder.");
         } else if (of != null) {
             if (!of.equals("every machine")) {
@@ -274,13 +276,21 @@ final class HouseLoader {
 
     // Reasoning
 
+    // The compiler does not always say where; then the words it quotes are looked for.
+    private int line(RuleCompiler.Wrong wrong) {
+        String text = house.files().getOrDefault(wrong.file(), "");
+        String quoted = wrong.text().substring(wrong.text().lastIndexOf(": ") + 1).strip();
+        int at = wrong.line() > 0 || quoted.isEmpty() ? -1 : text.indexOf(quoted);
+        return at < 0 ? Math.max(0, wrong.line()) : (int) text.substring(0, at).lines().count();
+    }
+
     private KieBase compiled(SortedMap<String, String> drl) {
         Map<String, String> sources = new LinkedHashMap<>();
         drl.forEach((shown, text) -> sources.put("house/" + shown.substring(shown.lastIndexOf('/') + 1), text));
         try {
             return RuleBookLoader.rulesWith(RuleCompiler.compile(sources));
         } catch (RuleCompiler.NotCompiled e) {
-            e.messages().forEach(m -> faults.add(new Fault(house.shown(m.file()), m.line(), "", m.text(), "Mend the rule; chock.assess.facts holds what it may speak of.")));
+            e.messages().forEach(m -> faults.add(new Fault(house.shown(m.file()), line(m), "", m.text(), "Mend the rule; chock.assess.facts holds what it may speak of.")));
         } catch (IllegalArgumentException e) {
             faults.add(new Fault(house.folder(), 0, "", e.getMessage(), "Write a rule, or take the file away."));
         }

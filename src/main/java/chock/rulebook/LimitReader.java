@@ -61,7 +61,8 @@ final class LimitReader {
         String reason = sheet.text("reason");
         String author = sheet.text("author");
         LocalDate date = sheet.date("date");
-        LocalDate from = sheet.has("from") ? sheet.date("from") : date;
+        LocalDate later = sheet.optionalAs("from", LocalDate::parse);
+        LocalDate from = later == null ? date : later;
         sheet.done();
         if (number.sense == null || number.value == null || reason == null || author == null || date == null || from == null) {
             return null;

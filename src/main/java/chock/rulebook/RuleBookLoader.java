@@ -169,8 +169,9 @@ final class RuleBookLoader {
         checkSense(rules);
         Conflicts conflicts = new Conflicts(faults);
         conflicts.limits(limits, codes.values(), List.of());
-        conflicts.rules(shownRules(files), cards, limits.stream().map(Limit::id).collect(Collectors.toSet()));
-        conflicts.undoRows(cards.values(), Conflicts.known(cards.values(), morePoints, places), places);
+        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()));
+        conflicts.undoRows(cards.values(), Conflicts.known(cards.values(), morePoints, places), places,
+                "Mend the place, or list it under points in rules/evidence/words.yaml.");
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
