@@ -1,6 +1,8 @@
 package chock.assess;
 
 import chock.record.JobRecord;
+import chock.rulebook.HouseBook;
+import chock.rulebook.Overdue;
 import chock.rulebook.RideSheet;
 import java.time.Instant;
 import java.util.List;
@@ -17,9 +19,12 @@ import java.util.List;
  * @param unasked ids of entries that no check of these gates asked for
  * @param claims what is claimed of the machine, weighed
  * @param ride the road test as the rule book writes it down, or null when it does not
+ * @param house the house in force, or null
+ * @param overdue limits these verdicts rest on that were due to be looked up again
  */
 public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
-                         List<GateVerdict> gates, List<String> unasked, List<Claims.Weighed> claims, RideSheet ride) {
+                         List<GateVerdict> gates, List<String> unasked, List<Claims.Weighed> claims, RideSheet ride,
+                         HouseBook house, List<Overdue> overdue) {
 
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);

@@ -7,6 +7,7 @@ import chock.assess.facts.Required;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.UnusableInput;
 import chock.rulebook.Card;
 import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
@@ -20,6 +21,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.ConsequenceException;
 import org.kie.api.runtime.rule.AgendaFilter;
 
 /** The one function in the middle: a record, a rule book and a moment go in, verdicts come out. Same inputs, same result. */
@@ -37,20 +39,36 @@ public final class Assessor {
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
         AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
-        Conclusions concluded = conclude(record, book, now);
+        Requirements requirements = new Requirements(book, record, now.date());
+        Conclusions concluded = conclude(record, book, now, requirements);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null));
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null),
+                book.house().orElse(null), book.overdue(requirements.restedOn(gates), now.date()));
     }
 
-    private static Conclusions conclude(JobRecord record, RuleBook book, AsOf now) {
+    // What goes wrong in a rule of the house is for the house to mend, and is told so.
+    private static RuntimeException ofHouse(ConsequenceException e, RuleBook book) {
+        if (e.getCause() instanceof UnusableInput refused) {
+            return refused;
+        }
+        String rule = e.getRule() == null ? "" : e.getRule().getName();
+        return rule.startsWith("house.") ? UnusableInput.of(book.house().orElseThrow().folder(), "the rule \"" + rule + "\" breaks off: " + e.getCause(), "Mend what it does after then.") : e;
+    }
+
+    private static Conclusions conclude(JobRecord record, RuleBook book, AsOf now, Requirements requirements) {
         KieSession session = book.rules().newKieSession();
         try {
+            if (book.houseHasRules()) {
+                session.addEventListener(new HouseWatch(book));
+            }
             session.insert(now);
-            session.insert(new Requirements(book, record, now.date()));
+            session.insert(requirements);
             Facts.of(record).forEach(session::insert);
             AgendaFilter awake = book.asleep().isEmpty() ? null : match -> !book.asleep().contains(match.getRule().getName());
             session.fireAllRules(awake);
             return new Conclusions(session.getObjects());
+        } catch (ConsequenceException e) {
+            throw ofHouse(e, book);
         } finally {
             session.dispose();
         }

@@ -7,17 +7,22 @@ import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
+import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
@@ -58,6 +63,32 @@ public final class Requirements {
     public LimitFor limitFor(Required required) {
         String id = required.limit() == null ? card(required).limit() : required.limit();
         return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
+    }
+
+    /** Every limit that the checks required at these gates were held against. */
+    Set<Limit> restedOn(Collection<Gate> gates) {
+        Set<Limit> rested = new LinkedHashSet<>();
+        limits.forEach((required, limit) -> {
+            if (card(required).gates().stream().anyMatch(gates::contains)) {
+                rested.addAll(limit.rests());
+            }
+        });
+        return rested;
+    }
+
+    /** True when a house asks something wherever this is asked. */
+    public boolean bringsUp(Required required) {
+        return !book.askedWith(required.check(), required.point()).isEmpty();
+    }
+
+    /** What a house asks because this is asked. */
+    public List<Required> broughtUpBy(Required required) {
+        return book.askedWith(required.check(), required.point()).stream().map(asked -> new Required(asked.check(), asked.point())).toList();
+    }
+
+    /** What a house asks of every machine. */
+    public List<Required> ofEveryMachine() {
+        return book.askedOfEveryMachine().stream().map(asked -> new Required(asked.check(), asked.point())).toList();
     }
 
     /** {@code front brake, hose: refitted 2026-11-20 10:10 by Tom Fell (e4)}. */

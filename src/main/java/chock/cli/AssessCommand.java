@@ -52,6 +52,9 @@ final class AssessCommand implements Callable<Integer> {
             description = "Judge as of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
 
+    @Option(names = "--house", paramLabel = "DIR", description = "Also hold it against the rules of this house. Its *.drl files are code: name only a folder you trust.")
+    private String house;
+
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfReport.class, defaultValue = "text",
             description = "text, json or html. Default: text.")
     private Format format;
@@ -72,7 +75,7 @@ final class AssessCommand implements Callable<Integer> {
         if (chart != null && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
         }
-        RuleBook book = bench.ruleBook();
+        RuleBook book = bench.ruleBook(house);
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
         List<Assessment> judged = new ArrayList<>();
         int status = Bench.RELEASED;

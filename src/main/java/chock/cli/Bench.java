@@ -2,6 +2,7 @@ package chock.cli;
 
 import chock.record.UnusableInput;
 import chock.report.Page;
+import chock.rulebook.HouseBook;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
 import java.io.InputStream;
@@ -93,6 +94,24 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
             return RuleBook.shipped();
         } catch (UnusableInput e) {
             throw new IllegalStateException("its rule book is not sound: " + e.getMessage(), e);
+        }
+    }
+
+    /**
+     * The rule book with the rules of a house in force.
+     *
+     * @param house the folder of the house, or null for none
+     * @throws UnusableInput when the house is not sound; then none of it is in force
+     */
+    RuleBook ruleBook(String house) {
+        RuleBook shipped = ruleBook();
+        if (house == null) {
+            return shipped;
+        }
+        try {
+            return shipped.with(HouseBook.read(Path.of(house)));
+        } catch (InvalidPathException e) {
+            throw UnusableInput.of(house, "this is not the name of a folder", "");
         }
     }
 

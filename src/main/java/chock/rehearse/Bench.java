@@ -38,7 +38,7 @@ public final class Bench {
     static final ZoneId ZONE = ZoneId.of("Europe/London");
     private static RuleBook shipped;
 
-    private final RuleBook book = shipped();
+    private final RuleBook book;
     private final List<Entry> entries = new ArrayList<>();
     private final List<MakerFigure> figures = new ArrayList<>();
     private final Set<String> noneFound = new TreeSet<>();
@@ -51,6 +51,11 @@ public final class Bench {
     private Assessment judged;
 
     public Bench() {
+        this(shipped());
+    }
+
+    Bench(RuleBook book) {
+        this.book = book;
         book.limits().stream().filter(l -> l.maker() != Limit.Maker.NONE).map(Limit::id).forEach(noneFound::add);
     }
 

@@ -192,6 +192,11 @@ public final class HtmlReport {
         }
         paragraph(html, "Local code: ", assessment.localCode());
         html.append("<p><strong>Rule book: </strong>").append(escape(assessment.ruleBookVersion())).append(", <code>").append(escape(assessment.ruleBookDigest())).append("</code></p>\n");
+        html.append("<p><strong>House: </strong>").append(escape(Wording.house(assessment)));
+        html.append(assessment.house() == null ? "" : ", <code>" + escape(assessment.house().digest()) + "</code>").append("</p>\n");
+        if (!Wording.overdue(assessment).isEmpty()) {
+            paragraph(html, "Review: ", Wording.overdue(assessment));
+        }
         html.append("<p><strong>").append(Wording.NOTICE).append("</strong></p>\n</div>\n");
     }
 

@@ -12,6 +12,7 @@ import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Gate;
 import chock.rulebook.Applied;
+import chock.rulebook.HouseBook;
 import chock.rulebook.Source;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -42,13 +43,20 @@ public final class JsonReport {
         ObjectNode node = MAKE.objectNode();
         node.put("record", assessment.record().id());
         node.put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
-        node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest());
+        node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
         ObjectNode gates = node.putObject("gates");
         assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
         node.set("unasked", texts(assessment.unasked()));
         ArrayNode claims = node.putArray("claims");
         assessment.claims().forEach(weighed -> claims.add(claim(weighed)));
+        ArrayNode overdue = node.putArray("overdue");
+        assessment.overdue().forEach(o -> overdue.addObject().put("limit", o.limit().id()).put("territory", o.limit().territory())
+                .put("reviewed", o.limit().reviewed().toString()).put("due", o.due().toString()));
         return node;
+    }
+
+    private static JsonNode house(HouseBook house) {
+        return house == null ? NullNode.instance : MAKE.objectNode().put("name", house.name()).put("digest", house.digest());
     }
 
     private static ObjectNode claim(Claims.Weighed weighed) {

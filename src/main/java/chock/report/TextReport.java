@@ -179,6 +179,13 @@ public final class TextReport {
         }
         page.gap().put(0, "Local code: ", assessment.localCode());
         page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
+        page.put(0, "House:      ", Wording.house(assessment));
+        if (assessment.house() != null) {
+            page.put(2, assessment.house().digest());
+        }
+        if (!Wording.overdue(assessment).isEmpty()) {
+            page.put(0, "Review:     ", Wording.overdue(assessment));
+        }
         page.gap().put(0, Wording.NOTICE);
     }
 }

@@ -11,6 +11,7 @@ import chock.assess.State;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Machine;
+import chock.rulebook.Overdue;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -23,6 +24,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The words every report shares, so that paper, page and terminal say the same. */
 final class Wording {
@@ -32,6 +34,8 @@ final class Wording {
 
     private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+    private static final int OVERDUE_SHOWN = 5;
 
     private Wording() { }
 
@@ -187,6 +191,22 @@ final class Wording {
         }
         restraint.lines().forEach(line -> all.add(line(line)));
         return all;
+    }
+
+    /** The house in force with its digest, or none. */
+    static String house(Assessment assessment) {
+        return assessment.house() == null ? "none" : assessment.house().name();
+    }
+
+    /** What to know of limits nobody looked up again in time, or empty. */
+    static String overdue(Assessment assessment) {
+        List<Overdue> overdue = assessment.overdue();
+        if (overdue.isEmpty()) {
+            return "";
+        }
+        int n = overdue.size();
+        return n + (n == 1 ? " limit this rests on was" : " limits this rests on were") + " due to be looked up again, the first by " + overdue.get(0).due() + ": "
+                + overdue.stream().limit(OVERDUE_SHOWN).map(Overdue::words).distinct().collect(Collectors.joining(", ")) + (n > OVERDUE_SHOWN ? " and others" : "") + ". 'chock rules --overdue' lists all.";
     }
 
     private static String entries(List<String> ids) {

@@ -45,6 +45,11 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
         /** Not asked for. */ NONE
     }
 
+    /** True when it applies to a machine first registered on this day. */
+    boolean meets(LocalDate registered) {
+        return (registeredFrom == null || !registered.isBefore(registeredFrom)) && (registeredBefore == null || registered.isBefore(registeredBefore));
+    }
+
     /** The range allowed by this limit alone. Not for {@code within} and {@code maker-only}, which need the maker's figure. */
     public Bounds bounds() {
         return switch (sense) {

@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -24,6 +25,12 @@ public record LocalCode(String code, String name, List<String> members, List<Lim
     /** True when this code has been searched for that limit, whether or not it sets a number. */
     public boolean speaksOf(String limit) {
         return setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
+    }
+
+    /** What it says of this limit on a day, for a machine first registered on another; of one document, the latest. */
+    List<Limit> inForce(String limit, LocalDate registered, LocalDate day) {
+        List<Limit> rows = limits.stream().filter(l -> l.id().equals(limit) && !l.from().isAfter(day) && l.meets(registered)).toList();
+        return rows.stream().filter(l -> rows.stream().noneMatch(later -> later.from().isAfter(l.from()) && Conflicts.sameDocument(l, later))).toList();
     }
 
     LocalCode with(UnaryOperator<Limit> change) {

@@ -125,7 +125,7 @@ final class RideSheetReader {
             upTo.fault("amount", speed + " is not a speed", "Write it as 30 mph or 50 km/h.");
             speed = null;
         }
-        Source source = RuleBookLoader.source(upTo);
+        Source source = LimitReader.source(upTo);
         upTo.done();
         return speed == null || source == null ? null : new RideSheet.Ceiling(speed, source);
     }
@@ -135,7 +135,7 @@ final class RideSheetReader {
         for (Sheet item : sheet.sheets(key)) {
             String say = words(item, "say");
             Quantity amount = item.has("amount") ? item.quantity("amount") : null;
-            Source source = item.has("amount") ? RuleBookLoader.source(item) : null;
+            Source source = item.has("amount") ? LimitReader.source(item) : null;
             if (say != null && say.contains(AMOUNT) != item.has("amount")) {
                 item.fault("say", item.has("amount") ? "does not say where the amount goes" : "speaks of an amount that is not given", "Write " + AMOUNT + " in the words, and amount: and source: beside them.");
             }

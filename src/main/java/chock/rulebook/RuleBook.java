@@ -8,7 +8,10 @@ import chock.record.MakerFigure;
 import chock.record.Vocabulary;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,17 +37,31 @@ public final class RuleBook {
     private final RideSheet ride;
     private final RunSheet run;
     private final Set<Gate> complete;
+    private final Period reviewEvery;
     private final KieBase rules;
     private final Set<String> without;
+    private final House house;
     private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
 
-    RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-             SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, rules, Set.of());
+    /**
+     * A house in force.
+     *
+     * @param tightened its limits that stand beside shipped ones
+     * @param ruled whether it has rules of its own
+     */
+    record House(HouseBook book, List<Limit> tightened, List<Asking> askings, boolean ruled) {
+        House with(UnaryOperator<Limit> change) {
+            return new House(book, tightened.stream().map(change).toList(), askings, ruled);
+        }
     }
 
-    private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-                     SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules, Set<String> without) {
+    RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
+             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules) {
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, Set.of(), null);
+    }
+
+    private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules, Set<String> without, House house) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -55,8 +72,10 @@ public final class RuleBook {
         this.ride = ride;
         this.run = run;
         this.complete = complete;
+        this.reviewEvery = reviewEvery;
         this.rules = rules;
         this.without = without;
+        this.house = house;
     }
 
     /**
@@ -75,12 +94,12 @@ public final class RuleBook {
     /**
      * This rule book with other limits, for trying what a change would do; it says so in its digest.
      *
-     * @param change gives for each limit, local codes' included, the one to take its place: itself when unchanged
+     * @param change gives for each limit, local codes' and the house's included, the one to take its place: itself when unchanged
      */
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, rules, without);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, rules, without, house == null ? null : house.with(change));
     }
 
     /**
@@ -91,7 +110,76 @@ public final class RuleBook {
     public RuleBook without(String rule) {
         Set<String> asleep = new TreeSet<>(without);
         asleep.add(rule);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, rules, asleep);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, asleep, house);
+    }
+
+    /**
+     * This rule book with the rules of a house in force. Its digest covers both.
+     *
+     * @throws chock.record.UnusableInput when the house loosens, replaces or contradicts anything, or is not sound in itself
+     */
+    public RuleBook with(HouseBook book) {
+        if (house != null) {
+            throw new IllegalStateException("a house is in force already: " + house.book.name());
+        }
+        return new HouseLoader(this, book).load();
+    }
+
+    /** This rule book with what the loader of a house found sound. */
+    RuleBook withHouse(House sound, SortedMap<String, Card> houseCards, List<Limit> own, Vocabulary words, KieBase compiled) {
+        SortedMap<String, Card> allCards = new TreeMap<>(cards);
+        allCards.putAll(houseCards);
+        List<Limit> allLimits = new ArrayList<>(limits);
+        allLimits.addAll(own);
+        SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, compiled, without, sound);
+    }
+
+    /** The house in force, or empty. */
+    public Optional<HouseBook> house() {
+        return Optional.ofNullable(house).map(House::book);
+    }
+
+    /** Limits of the house that stand beside shipped ones; those of its own checks are among {@link #limits()}. */
+    public List<Limit> tightened() {
+        return house == null ? List.of() : house.tightened;
+    }
+
+    /** True when the house in force has rules of its own, which are code and have to be watched. */
+    public boolean houseHasRules() {
+        return house != null && house.ruled;
+    }
+
+    /** The checks of the house that are asked because this shipped check is asked at this point. */
+    public List<Asked> askedWith(String check, String point) {
+        if (house == null) {
+            return List.of();
+        }
+        return house.askings.stream().filter(a -> a.with(check)).flatMap(a -> a.points(point, library.places()).stream().map(p -> new Asked(a.card().id(), p))).toList();
+    }
+
+    /** The checks of the house that are asked of every machine. */
+    public List<Asked> askedOfEveryMachine() {
+        return house == null ? List.of() : house.askings.stream().filter(a -> a.with() == null).map(a -> new Asked(a.card().id(), a.card().place().pattern())).toList();
+    }
+
+    /** How long after the day it was looked up a limit is due to be looked up again. */
+    public Period reviewEvery() {
+        return reviewEvery;
+    }
+
+    /** The limits, local codes' and house's included, whose review is past due on this day, the longest overdue first. */
+    public List<Overdue> overdue(LocalDate day) {
+        List<Limit> all = new ArrayList<>(limits);
+        codes.values().forEach(code -> all.addAll(code.limits()));
+        all.addAll(tightened());
+        return overdue(all, day);
+    }
+
+    /** Of these limits those whose review is past due on this day, the longest overdue first. */
+    public List<Overdue> overdue(Collection<Limit> some, LocalDate day) {
+        return some.stream().filter(l -> l.reviewed() != null).map(l -> new Overdue(l, l.reviewed().plus(reviewEvery))).filter(o -> o.due().isBefore(day))
+                .sorted(Comparator.comparing(Overdue::due).thenComparing(o -> o.limit().id()).thenComparing(o -> Conflicts.at(o.limit()))).toList();
     }
 
     private String trial() {
@@ -156,10 +244,11 @@ public final class RuleBook {
         return rules;
     }
 
-    /** A limit under all its dates and territories. */
+    /** A limit under all its dates and territories, the house's own among them. */
     public List<Limit> limitsNamed(String id) {
         List<Limit> all = new ArrayList<>(limits.stream().filter(l -> l.id().equals(id)).toList());
         codes.values().forEach(code -> code.limits().stream().filter(l -> l.id().equals(id)).forEach(all::add));
+        tightened().stream().filter(l -> l.id().equals(id)).forEach(all::add);
         return all;
     }
 
@@ -169,8 +258,8 @@ public final class RuleBook {
     }
 
     /**
-     * Which limit applies: the maker's figure replaces common practice, the law where the machine will be ridden always
-     * applies as well, and the stricter decides. Nothing applies when something asked for is not there.
+     * Which limit applies: the maker's figure replaces common practice, the law where the machine will be ridden and the
+     * house always apply as well, and the strictest decides. Nothing applies when something asked for is not there.
      *
      * @param id id of the limit
      * @param point the place
@@ -178,23 +267,26 @@ public final class RuleBook {
      * @param day the day of judgement
      */
     public LimitFor limitFor(String id, String point, JobRecord record, LocalDate day) {
-        Optional<Limit> inForce = limits.stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day))
-                .max(java.util.Comparator.comparing(Limit::from));
+        Optional<Limit> inForce = latest(limits, id, day);
         if (inForce.isEmpty()) {
-            return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day);
+            return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day, List.of());
         }
         Limit base = inForce.get();
         List<LocalCode> local = codesOf(record.territory());
+        List<Limit> rests = new ArrayList<>(List.of(base));
+        local.forEach(code -> rests.addAll(code.inForce(id, record.machine().firstRegistered(), day)));
+        Optional<Limit> houses = latest(tightened(), id, day);
+        houses.ifPresent(rests::add);
         if (base.local() && local.stream().noneMatch(c -> c.speaksOf(id))) {
-            return new LimitFor(null, "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector");
+            return new LimitFor(null, "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector", rests);
         }
         Optional<MakerFigure> maker = record.maker().figure(id, point);
         if (base.maker() != Limit.Maker.NONE && maker.isEmpty()) {
             if (!record.maker().saysNone(id, point)) {
-                return new LimitFor(null, "the record gives no maker's figure for " + id + " and does not say that none was found");
+                return new LimitFor(null, "the record gives no maker's figure for " + id + " and does not say that none was found", rests);
             }
             if (base.maker() == Limit.Maker.NEEDED) {
-                return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it");
+                return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it", rests);
             }
         }
         List<Candidate> candidates = new ArrayList<>();
@@ -204,27 +296,25 @@ public final class RuleBook {
         } else {
             withMaker(base, maker.get(), candidates, others);
         }
-        local.forEach(code -> code.limits().stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day) && registered(l, record))
-                .forEach(l -> candidates.add(new Candidate(l.bounds(), l.source()))));
-        return new LimitFor(strictest(id, base.sense(), candidates, others), null);
+        rests.stream().filter(l -> l.territory() != null).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
+        houses.ifPresent(h -> candidates.add(new Candidate(h.sense() == Limit.Sense.WITHIN ? makersBounds(h, maker.orElseThrow()) : h.bounds(), h.source())));
+        return new LimitFor(strictest(id, base.sense(), candidates, others), null, rests);
+    }
+
+    private static Optional<Limit> latest(List<Limit> limits, String id, LocalDate day) {
+        return limits.stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day)).max(Comparator.comparing(Limit::from));
     }
 
     /** True when local codes set this limit, and none of them for a machine of this date of first registration. */
     public boolean exemptByRegistration(String id, JobRecord record) {
         List<Limit> rows = codesOf(record.territory()).stream().flatMap(c -> c.limits().stream()).filter(l -> l.id().equals(id)).toList();
-        return !rows.isEmpty() && rows.stream().noneMatch(l -> registered(l, record));
+        return !rows.isEmpty() && rows.stream().noneMatch(l -> l.meets(record.machine().firstRegistered()));
     }
 
     private record Candidate(Bounds bounds, Source source) {
         String words() {
             return bounds.words() + " (" + source.words() + ")";
         }
-    }
-
-    private static boolean registered(Limit limit, JobRecord record) {
-        LocalDate first = record.machine().firstRegistered();
-        return (limit.registeredFrom() == null || !first.isBefore(limit.registeredFrom()))
-                && (limit.registeredBefore() == null || first.isBefore(limit.registeredBefore()));
     }
 
     private static void withMaker(Limit base, MakerFigure figure, List<Candidate> candidates, List<String> others) {

@@ -7,19 +7,17 @@ import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
-import chock.record.Vocabulary.Form;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -52,6 +50,7 @@ final class RuleBookLoader {
     private final List<Card.Want> besides = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
+    private Period reviewEvery;
     private RideSheet ride;
     private RunSheet run;
 
@@ -83,6 +82,37 @@ final class RuleBookLoader {
     }
 
     private static KieBase compiledRules() {
+        return KieBaseBuilder.createKieBaseFromModel(models());
+    }
+
+    /**
+     * The shipped rules and those of a house, in one.
+     *
+     * @param house what the compiler made of the house's rules
+     */
+    static KieBase rulesWith(Map<String, byte[]> house) {
+        List<Model> models = models();
+        ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
+            @Override
+            protected Class<?> findClass(String name) throws ClassNotFoundException {
+                byte[] bytes = house.get(name.replace('.', '/') + ".class");
+                if (bytes == null) {
+                    throw new ClassNotFoundException(name);
+                }
+                return defineClass(name, bytes, 0, bytes.length);
+            }
+        };
+        new String(house.get(RuleCompiler.INDEX), StandardCharsets.UTF_8).lines().forEach(name -> {
+            try {
+                models.add((Model) inMemory.loadClass(name).getDeclaredConstructor().newInstance());
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("the rules of the house cannot be loaded: " + name, e);
+            }
+        });
+        return KieBaseBuilder.createKieBaseFromModel(models);
+    }
+
+    private static List<Model> models() {
         List<Model> models = new ArrayList<>();
         for (String name : resource(RuleCompiler.INDEX).lines().toList()) {
             try {
@@ -91,7 +121,7 @@ final class RuleBookLoader {
                 throw new IllegalStateException("the program lacks its compiled rules " + name + "; build it again", e);
             }
         }
-        return KieBaseBuilder.createKieBaseFromModel(models);
+        return models;
     }
 
     /**
@@ -105,6 +135,7 @@ final class RuleBookLoader {
                 Sheet sheet = Sheet.one(shown, text, faults);
                 if (sheet != null) {
                     version = sheet.text("version");
+                    reviewEvery = sheet.as("review-every", RuleBookLoader::period);
                     sheet.texts("gates").forEach(gate -> Gate.of(gate).ifPresentOrElse(complete::add, () -> sheet.fault("gates", "'" + gate + "' is not a gate", "Known: " + List.of(Gate.values()) + ".")));
                     sheet.done();
                 }
@@ -136,11 +167,34 @@ final class RuleBookLoader {
         }
         KieBase rules = compiled.get();
         checkSense(rules);
+        Conflicts conflicts = new Conflicts(faults);
+        conflicts.limits(limits, codes.values(), List.of());
+        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()));
+        conflicts.undoRows(cards.values(), Conflicts.known(cards.values(), morePoints, places), places,
+                "Mend the place, or list it under points in rules/evidence/words.yaml.");
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
-        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), rules);
+        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, rules);
+    }
+
+    private static Period period(String text) {
+        Period period = Holds.parse(text).period();
+        if (period == null) {
+            throw new IllegalArgumentException("'" + text + "': write how long, such as 2 years");
+        }
+        return period;
+    }
+
+    private static SortedMap<String, String> shownRules(SortedMap<String, String> files) {
+        SortedMap<String, String> shown = new TreeMap<>();
+        files.forEach((name, text) -> {
+            if (name.endsWith(".drl")) {
+                shown.put("rules/" + name, text);
+            }
+        });
+        return shown;
     }
 
     private void readWords(Sheet sheet) {
@@ -164,7 +218,7 @@ final class RuleBookLoader {
         }
         morePoints.addAll(sheet.texts("points"));
         for (Sheet item : sheet.sheets("besides")) {
-            Card.Want read = want(item, null, false, 1);
+            Card.Want read = reader().want(item, false);
             if (read != null) {
                 besides.add(read);
             }
@@ -191,80 +245,12 @@ final class RuleBookLoader {
     }
 
     private void readLimit(Sheet sheet) {
-        String id = sheet.text("id");
-        String of = sheet.text("of");
-        boolean local = sheet.yes("local");
-        Limit.Maker maker = sheet.word("maker", Limit.Maker.class);
-        Quantity resolution = sheet.quantity("resolution");
-        Limit limit = limit(sheet, id, of, resolution, maker, local, null);
+        Limit limit = LimitReader.general(sheet);
         if (limit != null) {
-            limits.stream().filter(l -> l.id().equals(id) && l.from().equals(limit.from())).findFirst()
-                    .ifPresent(twin -> sheet.fault("id", "'" + id + "' stands twice from " + limit.from() + " (also " + twin.file() + ":" + twin.line() + ")", "Give the later one its own from date."));
+            limits.stream().filter(l -> l.id().equals(limit.id()) && l.from().equals(limit.from())).findFirst()
+                    .ifPresent(twin -> sheet.fault("id", "'" + limit.id() + "' stands twice from " + limit.from() + " (also " + twin.file() + ":" + twin.line() + ")", "Give the later one its own from date."));
             limits.add(limit);
         }
-    }
-
-    private Limit limit(Sheet sheet, String id, String of, Quantity resolution, Limit.Maker maker, boolean local, String territory) {
-        Limit.Sense sense = sheet.word("sense", Limit.Sense.class);
-        Quantity value = null;
-        Quantity upper = null;
-        if (sense == Limit.Sense.BETWEEN) {
-            List<String> ends = sheet.texts("value");
-            if (ends.size() == 2) {
-                try {
-                    value = Quantity.parse(ends.get(0));
-                    upper = Quantity.parse(ends.get(1));
-                } catch (IllegalArgumentException e) {
-                    sheet.fault("value", e.getMessage(), "");
-                }
-            } else {
-                sheet.fault("value", "between needs two values", "Write value: [2 mm, 3 mm].");
-            }
-        } else if (sense == Limit.Sense.MAKER_ONLY) {
-            Unit unit = sheet.as("unit", text -> Unit.spelled(text).orElseThrow(() -> new IllegalArgumentException("'" + text + "' is not a unit this program knows")));
-            value = unit == null ? null : Quantity.of("0", unit);
-        } else {
-            value = sheet.quantity("value");
-        }
-        String atLimit = sheet.text("at-limit");
-        if (atLimit != null && !Set.of("passes", "fails").contains(atLimit)) {
-            sheet.fault("at-limit", "'" + atLimit + "'", "Write passes or fails: codes differ on whether the limit itself is allowed.");
-        }
-        LocalDate from = sheet.date("from");
-        LocalDate registeredFrom = sheet.optionalAs("registered-from", LocalDate::parse);
-        LocalDate registeredBefore = sheet.optionalAs("registered-before", LocalDate::parse);
-        Source source = source(sheet);
-        LocalDate reviewed = sheet.date("reviewed");
-        sheet.done();
-        if (id == null || sense == null || value == null || from == null || source == null || territory == null && (maker == null || resolution == null)) {
-            return null;
-        }
-        if (resolution != null && sense != Limit.Sense.WITHIN && resolution.unit().dimension() != value.unit().dimension()) {
-            sheet.fault("resolution", resolution + " is of another kind than " + value, "Give the step in a unit of " + value.unit().dimension().words() + ".");
-        }
-        if ((sense == Limit.Sense.WITHIN || sense == Limit.Sense.MAKER_ONLY) && maker != Limit.Maker.NEEDED) {
-            sheet.fault("maker", sense.key() + " rests on the maker's figure", "Write maker: needed.");
-        }
-        return new Limit(id, of, sense, value, upper, "passes".equals(atLimit), resolution, from, registeredFrom, registeredBefore,
-                source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
-    }
-
-    /** The source under its key, or null after a fault. */
-    static Source source(Sheet sheet) {
-        Sheet s = sheet.sheet("source");
-        if (s == null) {
-            return null;
-        }
-        Source.Kind kind = s.word("kind", Source.Kind.class);
-        if (kind == Source.Kind.PRACTICE) {
-            s.done();
-            return new Source(kind, null, null, Source.Known.PRACTICE);
-        }
-        String document = s.text("document");
-        String section = s.optional("section");
-        Source.Known known = s.word("known", Source.Known.class);
-        s.done();
-        return kind == null || document == null || known == null ? null : new Source(kind, document, section, known);
     }
 
     private void readCode(Sheet sheet) {
@@ -276,7 +262,7 @@ final class RuleBookLoader {
         List<String> members = sheet.texts("members");
         List<Limit> own = new ArrayList<>();
         for (Sheet item : sheet.sheets("limits")) {
-            Limit limit = limit(item, item.text("id"), null, null, null, false, code);
+            Limit limit = LimitReader.local(item, code);
             if (limit != null) {
                 own.add(limit);
             }
@@ -284,7 +270,7 @@ final class RuleBookLoader {
         Map<String, Source> none = new TreeMap<>();
         for (Sheet item : sheet.sheets("sets-none")) {
             String id = item.text("id");
-            Source source = source(item);
+            Source source = LimitReader.source(item);
             item.done();
             if (id != null && source != null) {
                 none.put(id, source);
@@ -294,128 +280,6 @@ final class RuleBookLoader {
         if (code != null) {
             codes.put(code, new LocalCode(code, name, members, own, none));
         }
-    }
-
-    private void readCard(Sheet sheet) {
-        String id = sheet.text("id");
-        String question = sheet.text("question");
-        String applies = sheet.text("applies");
-        Set<Gate> gates = EnumSet.noneOf(Gate.class);
-        List<String> names = sheet.texts("gates");
-        if (names.isEmpty()) {
-            sheet.fault("gates", "a check belongs to at least one gate", "Write gates: [road-test].");
-        }
-        for (String name : names) {
-            Gate.of(name).ifPresentOrElse(gates::add, () -> sheet.fault("gates", "'" + name + "' is not a gate", "Known: " + List.of(Gate.values()) + "."));
-        }
-        Card.Needs needs = sheet.has("needs") ? sheet.word("needs", Card.Needs.class) : Card.Needs.STANDING;
-        gates.stream().filter(gate -> needs != null && !needs.before(gate)).forEach(gate -> sheet.fault("needs",
-                "at " + gate + " nobody may have had this evidence yet", "Ask for it at a later gate, or ask for what can be had before."));
-        boolean critical = sheet.yes("critical");
-        Place place = placeOf(sheet, "place", sheet.text("place"));
-        String limit = sheet.optional("limit");
-        Holds holds = sheet.as("holds", Holds::parse);
-        List<Card.Want> wants = new ArrayList<>();
-        List<Sheet> wanted = sheet.sheets("wants");
-        for (Sheet want : wanted) {
-            Card.Want read = want(want, limit, critical, wanted.size());
-            if (read != null) {
-                wants.add(read);
-            }
-        }
-        if (!sheet.has("wants")) {
-            sheet.fault("wants", "the key is missing", "Write wants: and a list; [] only when rules of the check decide from the record itself.");
-        }
-        wants = alone(wants, limit);
-        List<Card.Undo> undoneBy = undos(sheet, "undone-by");
-        List<Card.Undo> survives = undos(sheet, "survives");
-        String remedy = sheet.text("remedy");
-        String caution = sheet.optional("caution");
-        List<String> formerly = sheet.texts("formerly");
-        sheet.done();
-        if (id == null || place == null || holds == null || gates.isEmpty()) {
-            return;
-        }
-        Card card = new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
-        Card twin = cards.put(id, card);
-        if (twin != null) {
-            sheet.fault("id", "'" + id + "' stands twice (also " + twin.file() + ":" + twin.line() + ")", "Ids are never reused; choose another.");
-        }
-    }
-
-    private List<Card.Undo> undos(Sheet sheet, String key) {
-        List<Card.Undo> undos = new ArrayList<>();
-        for (Sheet undo : sheet.sheets(key)) {
-            List<String> named = undo.texts("work");
-            named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
-            Place at = placeOf(undo, "place", undo.text("place"));
-            undo.done();
-            if (at != null) {
-                undos.add(new Card.Undo(new LinkedHashSet<>(named), at));
-            }
-        }
-        return undos;
-    }
-
-    // A single amount or date is held against the card's limit without being told so.
-    private static List<Card.Want> alone(List<Card.Want> wants, String limit) {
-        List<Card.Want> valued = wants.stream().filter(w -> w.form() == Form.AMOUNT || w.form() == Form.DAYS).toList();
-        if (limit == null || valued.size() != 1 || valued.get(0).judged() || wants.stream().anyMatch(w -> w.form() == Form.CODE)) {
-            return wants;
-        }
-        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true, w.varies())).toList();
-    }
-
-    private Card.Want want(Sheet sheet, String limit, boolean critical, int siblings) {
-        Deed weakest = null;
-        String aspect = null;
-        for (Deed deed : Deed.values()) {
-            if ((deed.isEvidence() || deed == Deed.DONE) && sheet.has(deed.key())) {
-                if (weakest != null) {
-                    sheet.fault(deed.key(), "one kind of evidence at a time", "Write a second want.");
-                }
-                weakest = deed;
-                aspect = sheet.text(deed.key());
-            }
-        }
-        if (weakest == null) {
-            sheet.fault("", "says no kind of evidence", "Write measured:, tried:, seen: or done:.");
-            sheet.keys();
-            return null;
-        }
-        if (critical && (weakest == Deed.TOLD || weakest == Deed.ASSUMED)) {
-            sheet.fault(weakest.key(), "hearsay never closes a safety-critical check", "Ask for measured, tried, seen or done.");
-        }
-        String name = sheet.optional("name");
-        Set<String> good = new LinkedHashSet<>(sheet.texts("good"));
-        Set<String> bad = new LinkedHashSet<>(sheet.texts("bad"));
-        Form form = sheet.has("form") ? sheet.word("form", Form.class) : weakest == Deed.MEASURED ? Form.AMOUNT : Form.ANSWER;
-        Unit unit = sheet.optionalAs("unit", text -> Unit.spelled(text).orElseThrow(() -> new IllegalArgumentException("'" + text + "' is not a unit this program knows")));
-        if (form == Form.AMOUNT && unit == null) {
-            sheet.fault("unit", "an amount needs a unit", "Write unit: mm.");
-        }
-        if (form == Form.ANSWER && weakest != Deed.DONE && (good.isEmpty() || bad.isEmpty())) {
-            sheet.fault("good", "answers need a good and a bad side", "Write good: [sound] and bad: [cracked].");
-        }
-        if (weakest == Deed.DONE && !works.containsKey(aspect)) {
-            sheet.fault("done", "'" + aspect + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + ".");
-        }
-        String elsewhere = sheet.optional("place");
-        Place place = elsewhere == null ? null : placeOf(sheet, "place", elsewhere);
-        Holds holds = sheet.optionalAs("holds", Holds::parse);
-        boolean judged = sheet.yesOr("judged", false);
-        boolean varies = sheet.yesOr("varies", false);
-        sheet.done();
-        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies);
-    }
-
-    private Place placeOf(Sheet sheet, String key, String pattern) {
-        if (pattern == null) {
-            return null;
-        }
-        Place place = new Place(pattern);
-        place.names().stream().filter(n -> !places.containsKey(n)).forEach(n -> sheet.fault(key, "'{" + n + "}' is not a known word for a place", "Known: " + places.keySet() + "."));
-        return place.names().stream().allMatch(places::containsKey) ? place : null;
     }
 
     private void checkSense(KieBase rules) {
@@ -439,7 +303,7 @@ final class RuleBookLoader {
         limits.forEach(l -> limitIds.add(l.id()));
         for (Card card : cards.values()) {
             if (!ruleNames.contains(card.id())) {
-                faults.add(new Fault(card.file(), card.line(), card.id(), "no rule says when this check applies", "Add rule \"" + card.id() + "\" to the system's DRL."));
+                faults.add(new Fault(card.file(), card.line(), card.id(), "no rule says when this check applies", "Add rule \"" + card.id() + "\" to " + drl(card) + "."));
             }
             if (card.limit() != null && !limitIds.contains(card.limit())) {
                 faults.add(new Fault(card.file(), card.line(), card.id(), "its limit '" + card.limit() + "' is not in limits.yaml", "Add the limit."));
@@ -462,55 +326,33 @@ final class RuleBookLoader {
         }
     }
 
+    /** Where the rules of a card's system stand. */
+    private static String drl(Card card) {
+        String folder = card.file().substring(0, card.file().lastIndexOf('/'));
+        return folder + folder.substring(folder.lastIndexOf('/')) + ".drl";
+    }
+
+    private void readCard(Sheet sheet) {
+        Card card = reader().read(sheet);
+        Card twin = card == null ? null : cards.put(card.id(), card);
+        if (twin != null) {
+            sheet.fault("id", "'" + card.id() + "' stands twice (also " + twin.file() + ":" + twin.line() + ")", "Ids are never reused; choose another.");
+        }
+    }
+
+    private CardReader reader() {
+        return new CardReader(places, works);
+    }
+
     private Vocabulary vocabulary() {
-        TreeSet<String> points = new TreeSet<>();
-        Map<String, Vocabulary.Aspect> aspects = new TreeMap<>();
-        for (Card card : cards.values()) {
-            for (Place place : placesOf(card)) {
-                place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
-            }
-            card.wants().forEach(want -> addAspect(aspects, want, card.file(), card.line(), card.id()));
-        }
-        besides.forEach(want -> addAspect(aspects, want, "rules/evidence/words.yaml", 0, "besides"));
-        morePoints.forEach(pattern -> new Place(pattern).points(Map.of(), places).forEach(point -> addWithParts(points, point)));
-        Map<String, Unit.Dimension> ids = new TreeMap<>();
-        limits.forEach(l -> ids.put(l.id(), l.sense() == Limit.Sense.WITHIN ? l.resolution().unit().dimension() : l.value().unit().dimension()));
-        return new Vocabulary(points, aspects, works, instruments, ids);
+        Words words = new Words(places).and(cards.values(), limits);
+        besides.forEach(want -> words.addAspect(want, "rules/evidence/words.yaml", 0, "besides"));
+        morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
+        return words.vocabulary(works, instruments);
     }
 
-    private static List<Place> placesOf(Card card) {
-        List<Place> all = new ArrayList<>(List.of(card.place()));
-        card.wants().stream().filter(w -> w.place() != null).forEach(w -> all.add(w.place()));
-        card.undoneBy().forEach(u -> all.add(u.place()));
-        return all;
-    }
-
-    private static void addAspect(Map<String, Vocabulary.Aspect> aspects, Card.Want want, String file, int line, String path) {
-        if (want.weakest() != Deed.DONE) {
-            Set<String> answers = new TreeSet<>(want.good());
-            answers.addAll(want.bad());
-            Unit.Dimension dimension = want.unit() == null ? null : want.unit().dimension();
-            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers), (a, b) -> merged(file, line, path, a, b));
-        }
-    }
-
-    private static Vocabulary.Aspect merged(String file, int line, String path, Vocabulary.Aspect a, Vocabulary.Aspect b) {
-        if (a.form() != b.form() || a.dimension() != b.dimension()) {
-            throw new UnusableInput(List.of(new Fault(file, line, path, "'" + a.name() + "' is written in another form by another check", "Choose another name for it.")));
-        }
-        Set<String> answers = new TreeSet<>(a.answers());
-        answers.addAll(b.answers());
-        return new Vocabulary.Aspect(a.name(), a.form(), a.dimension(), answers);
-    }
-
-    private static void addWithParts(Set<String> points, String point) {
-        for (int slash = point.indexOf('/'); slash > 0; slash = point.indexOf('/', slash + 1)) {
-            points.add(point.substring(0, slash));
-        }
-        points.add(point);
-    }
-
-    private static String digest(SortedMap<String, String> files) {
+    /** {@code sha256:} over names, lengths and texts, in order of name. */
+    static String digest(SortedMap<String, String> files) {
         try {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             files.forEach((name, text) -> {

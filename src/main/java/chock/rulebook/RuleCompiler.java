@@ -31,6 +31,24 @@ public final class RuleCompiler {
 
     private RuleCompiler() { }
 
+    /** One thing the compiler does not understand, and where. */
+    record Wrong(String file, int line, String text) { }
+
+    /** Rules that do not compile. */
+    static final class NotCompiled extends IllegalArgumentException {
+        private static final long serialVersionUID = 1L;
+        private final transient List<Wrong> messages;
+
+        private NotCompiled(List<Wrong> messages) {
+            super("the rules do not compile:" + messages.stream().map(m -> "\n  " + m.file + ":" + m.line + ": " + m.text).collect(java.util.stream.Collectors.joining()));
+            this.messages = messages;
+        }
+
+        List<Wrong> messages() {
+            return messages;
+        }
+    }
+
     /**
      * Compiles every DRL file below the first folder into the second, unless nothing changed since the last time.
      *
@@ -107,9 +125,7 @@ public final class RuleCompiler {
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         List<Message> wrong = builder.getResults().getMessages(Message.Level.ERROR);
         if (!wrong.isEmpty()) {
-            StringBuilder all = new StringBuilder("the rules do not compile:");
-            wrong.forEach(m -> all.append("\n  ").append(m.getPath()).append(':').append(m.getLine()).append(": ").append(m.getText()));
-            throw new IllegalArgumentException(all.toString());
+            throw new NotCompiled(wrong.stream().map(m -> new Wrong(m.getPath() == null ? "" : m.getPath().substring(m.getPath().lastIndexOf('/') + 1), m.getLine(), m.getText())).toList());
         }
         InternalKieModule module = (InternalKieModule) ((InternalKieBuilder) builder).getKieModuleIgnoringErrors();
         Map<String, byte[]> out = new LinkedHashMap<>();

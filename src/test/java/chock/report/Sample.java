@@ -79,7 +79,7 @@ final class Sample {
     }
 
     static Assessment of(JobRecord record, GateVerdict... gates) {
-        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), List.of(), null);
+        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), List.of(), null, null, List.of());
     }
 
     /** An assessment in which somebody claims something in these words. */
@@ -87,7 +87,7 @@ final class Sample {
         Assessment a = assessment(blocked());
         Claim claim = new Claim(Claim.Kind.NEW, "rear-wheel/tyre", says, "seller", List.of("e3"));
         return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.gates(), a.unasked(),
-                List.of(new Claims.Weighed(claim, Claims.Standing.CONTRADICTED, "date code 1009 (e4)", List.of("e4"))), null);
+                List.of(new Claims.Weighed(claim, Claims.Standing.CONTRADICTED, "date code 1009 (e4)", List.of("e4"))), null, null, List.of());
     }
 
     static GateVerdict released() {

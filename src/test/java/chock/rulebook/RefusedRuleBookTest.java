@@ -42,13 +42,20 @@ class RefusedRuleBookTest {
 
     // The compiled rules are the shipped ones; the one card here borrows an id they know.
     private static RuleBook load(String limits, String cards, String code) {
+        return load(limits, cards, code, null);
+    }
+
+    private static RuleBook load(String limits, String cards, String code, String drl) {
         SortedMap<String, String> files = new TreeMap<>();
-        files.put("book.yaml", "version: test\ngates: [road-test]\n");
+        files.put("book.yaml", "version: test\nreview-every: 2 years\ngates: [road-test]\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/limits.yaml", limits);
         files.put("x/checks.yaml", cards);
         if (code != null) {
             files.put("codes/GB.yaml", code);
+        }
+        if (drl != null) {
+            files.put("x/x.drl", drl);
         }
         return new RuleBookLoader().load(files, () -> RuleBook.shipped().rules());
     }
@@ -133,5 +140,57 @@ class RefusedRuleBookTest {
         assertThatThrownBy(() -> load("- id: [", CARD, null)).hasMessageContaining("rules/x/limits.yaml:1: not readable as YAML");
         assertThatThrownBy(() -> load("", CARD, null)).hasMessageContaining("the file is empty");
         assertThatThrownBy(() -> load("id: x", CARD, null)).hasMessageContaining("a list is wanted here");
+    }
+
+    private static String row(String value, String more) {
+        return "  - {id: record.licensed-inspection, " + value + ", at-limit: passes, from: 2000-01-01, " + more + "source: {kind: law, document: Act, known: read}, reviewed: 2026-11-25}\n";
+    }
+
+    @Test
+    void limitsThatLeaveNothingAreRefusedNamingBothPlaces() {
+        String gb = "code: GB\nname: Great Britain\nlimits:\n";
+        assertThatThrownBy(() -> load(LIMIT, CARD, gb + row("sense: at-most, value: 1.2 mm", "")))
+                .hasMessage("rules/codes/GB.yaml:4: record.licensed-inspection: at most 1.2 mm contradicts at least 1.5 mm (rules/x/limits.yaml:1): nothing can be both. Look both up again, and mend the wrong one.");
+        assertThat(load(LIMIT, CARD, gb + row("sense: at-most, value: 1.5 mm", "")).codes()).hasSize(1);
+        assertThatThrownBy(() -> load(LIMIT, CARD, gb + row("sense: at-least, value: 1.2 bar", "")))
+                .hasMessageContaining("1.2 bar is of another kind than 1.5 mm (rules/x/limits.yaml:1). Give it in a unit of length.");
+        assertThatThrownBy(() -> load(LIMIT.replace("sense: at-least", "sense: between").replace("value: 1.5 mm", "value: [3 mm, 2 mm]"), CARD, null))
+                .hasMessageContaining("nothing lies between 3 mm and 2 mm. Write the lower number first.");
+    }
+
+    @Test
+    void twoValuesOfOneDocumentForTheSameMachinesAreRefused() {
+        String gb = "code: GB\nname: Great Britain\nlimits:\n";
+        assertThatThrownBy(() -> load(LIMIT, CARD, gb + row("sense: at-least, value: 1.6 mm", "") + row("sense: at-least, value: 1.7 mm", "registered-from: 1990-01-01, ")))
+                .hasMessage("rules/codes/GB.yaml:5: record.licensed-inspection: at least 1.7 mm and at least 1.6 mm (rules/codes/GB.yaml:4) from one document apply to the same machines from 2000-01-01. "
+                        + "Give the later one its own from date, or keep their dates of registration apart.");
+        String apart = row("sense: at-least, value: 1.6 mm", "registered-before: 1990-01-01, ") + row("sense: at-least, value: 1.7 mm", "registered-from: 1990-01-01, ");
+        assertThat(load(LIMIT, CARD, gb + apart).codes().get("GB").limits()).hasSize(2);
+        String second = row("sense: at-least, value: 1.7 mm", "").replace("document: Act", "document: Order");
+        assertThat(load(LIMIT, CARD, gb + row("sense: at-least, value: 1.6 mm", "") + second).codes().get("GB").limits()).hasSize(2);
+    }
+
+    @Test
+    void rowsThatPointNowhereAreRefused() {
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("undone-by: []", "undone-by: [{work: [opened], place: rear-break}]"), null))
+                .hasMessage("rules/x/checks.yaml:1: record.licensed-inspection: undone-by names rear-break, and no check asks at such a place. Mend the place, or list it under points in rules/evidence/words.yaml.");
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("undone-by: []", "undone-by: []\n  survives: [{work: [opened], place: machine}]"), null))
+                .hasMessageContaining("survives names machine, where no work undoes this check anyway");
+        assertThat(load(LIMIT, CARD.replace("undone-by: []", "undone-by: [{work: [opened], place: machine}]"), null).cards()).hasSize(1);
+    }
+
+    @Test
+    void rulesWithoutCardsAndLimitsAreRefused() {
+        String rule = "package rules.x;\n\nrule \"record.licensed-inspection\"\nwhen\nthen\n  insertLogical(new Required(\"record.licensed-inspection\", \"machine\"));\nend\n";
+        assertThat(load(LIMIT, CARD, null, rule).cards()).hasSize(1);
+        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("rule \"record.licensed-inspection", "rule \"record.licenced-inspection")))
+                .hasMessage("rules/x/x.drl:3: the rule \"record.licenced-inspection\" belongs to no check. Name it after the check's id, with a dash and a word where there are several; or write the card. "
+                        + "The cards of this system stand in rules/x/checks.yaml.");
+        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("Required(\"record.licensed-inspection", "Required(\"record.licenced-inspection")))
+                .hasMessageContaining("rules/x/x.drl:6: the rule speaks of 'record.licenced-inspection', which has no card");
+        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("\"machine\"", "\"machine\", \"record.other\"")))
+                .hasMessageContaining("rules/x/x.drl:6: the rule asks for the limit 'record.other', which no limits.yaml has");
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("id: record.licensed-inspection", "id: no.rule"), null))
+                .hasMessageContaining("Add rule \"no.rule\" to rules/x/x.drl.");
     }
 }

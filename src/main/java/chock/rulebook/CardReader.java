@@ -1,0 +1,146 @@
+package chock.rulebook;
+
+import chock.quantity.Unit;
+import chock.record.Deed;
+import chock.record.Gate;
+import chock.record.Vocabulary.Form;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Reads cards, of the rule book or of a house, in the words both share. */
+final class CardReader {
+    private final Map<String, List<String>> places;
+    private final Map<String, String> works;
+
+    /**
+     * @param places words behind the names in braces
+     * @param works every work, with what it means
+     */
+    CardReader(Map<String, List<String>> places, Map<String, String> works) {
+        this.places = places;
+        this.works = works;
+    }
+
+    /** One card, or null after a fault. Keys that only a house may write are to be asked of the sheet before. */
+    Card read(Sheet sheet) {
+        String id = sheet.text("id");
+        String question = sheet.text("question");
+        String applies = sheet.text("applies");
+        Set<Gate> gates = EnumSet.noneOf(Gate.class);
+        List<String> names = sheet.texts("gates");
+        if (names.isEmpty()) {
+            sheet.fault("gates", "a check belongs to at least one gate", "Write gates: [road-test].");
+        }
+        for (String name : names) {
+            Gate.of(name).ifPresentOrElse(gates::add, () -> sheet.fault("gates", "'" + name + "' is not a gate", "Known: " + List.of(Gate.values()) + "."));
+        }
+        Card.Needs needs = sheet.has("needs") ? sheet.word("needs", Card.Needs.class) : Card.Needs.STANDING;
+        gates.stream().filter(gate -> needs != null && !needs.before(gate)).forEach(gate -> sheet.fault("needs",
+                "at " + gate + " nobody may have had this evidence yet", "Ask for it at a later gate, or ask for what can be had before."));
+        boolean critical = sheet.yes("critical");
+        Place place = placeOf(sheet, "place", sheet.text("place"));
+        String limit = sheet.optional("limit");
+        Holds holds = sheet.as("holds", Holds::parse);
+        List<Card.Want> wants = new ArrayList<>();
+        for (Sheet want : sheet.sheets("wants")) {
+            Card.Want read = want(want, critical);
+            if (read != null) {
+                wants.add(read);
+            }
+        }
+        if (!sheet.has("wants")) {
+            sheet.fault("wants", "the key is missing", "Write wants: and a list; [] only when rules of the check decide from the record itself.");
+        }
+        wants = alone(wants, limit);
+        List<Card.Undo> undoneBy = undos(sheet, "undone-by");
+        List<Card.Undo> survives = undos(sheet, "survives");
+        String remedy = sheet.text("remedy");
+        String caution = sheet.optional("caution");
+        List<String> formerly = sheet.texts("formerly");
+        sheet.done();
+        if (id == null || place == null || holds == null || gates.isEmpty()) {
+            return null;
+        }
+        return new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
+    }
+
+    private List<Card.Undo> undos(Sheet sheet, String key) {
+        List<Card.Undo> undos = new ArrayList<>();
+        for (Sheet undo : sheet.sheets(key)) {
+            List<String> named = undo.texts("work");
+            named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
+            Place at = placeOf(undo, "place", undo.text("place"));
+            undo.done();
+            if (at != null) {
+                undos.add(new Card.Undo(new LinkedHashSet<>(named), at));
+            }
+        }
+        return undos;
+    }
+
+    // A single amount or date is held against the card's limit without being told so.
+    private static List<Card.Want> alone(List<Card.Want> wants, String limit) {
+        List<Card.Want> valued = wants.stream().filter(w -> w.form() == Form.AMOUNT || w.form() == Form.DAYS).toList();
+        if (limit == null || valued.size() != 1 || valued.get(0).judged() || wants.stream().anyMatch(w -> w.form() == Form.CODE)) {
+            return wants;
+        }
+        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true, w.varies())).toList();
+    }
+
+    /** One want, or null after a fault. */
+    Card.Want want(Sheet sheet, boolean critical) {
+        Deed weakest = null;
+        String aspect = null;
+        for (Deed deed : Deed.values()) {
+            if ((deed.isEvidence() || deed == Deed.DONE) && sheet.has(deed.key())) {
+                if (weakest != null) {
+                    sheet.fault(deed.key(), "one kind of evidence at a time", "Write a second want.");
+                }
+                weakest = deed;
+                aspect = sheet.text(deed.key());
+            }
+        }
+        if (weakest == null) {
+            sheet.fault("", "says no kind of evidence", "Write measured:, tried:, seen: or done:.");
+            sheet.keys();
+            return null;
+        }
+        if (critical && (weakest == Deed.TOLD || weakest == Deed.ASSUMED)) {
+            sheet.fault(weakest.key(), "hearsay never closes a safety-critical check", "Ask for measured, tried, seen or done.");
+        }
+        String name = sheet.optional("name");
+        Set<String> good = new LinkedHashSet<>(sheet.texts("good"));
+        Set<String> bad = new LinkedHashSet<>(sheet.texts("bad"));
+        Form form = sheet.has("form") ? sheet.word("form", Form.class) : weakest == Deed.MEASURED ? Form.AMOUNT : Form.ANSWER;
+        Unit unit = sheet.optionalAs("unit", text -> Unit.spelled(text).orElseThrow(() -> new IllegalArgumentException("'" + text + "' is not a unit this program knows")));
+        if (form == Form.AMOUNT && unit == null) {
+            sheet.fault("unit", "an amount needs a unit", "Write unit: mm.");
+        }
+        if (form == Form.ANSWER && weakest != Deed.DONE && (good.isEmpty() || bad.isEmpty())) {
+            sheet.fault("good", "answers need a good and a bad side", "Write good: [sound] and bad: [cracked].");
+        }
+        if (weakest == Deed.DONE && !works.containsKey(aspect)) {
+            sheet.fault("done", "'" + aspect + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + ".");
+        }
+        String elsewhere = sheet.optional("place");
+        Place place = elsewhere == null ? null : placeOf(sheet, "place", elsewhere);
+        Holds holds = sheet.optionalAs("holds", Holds::parse);
+        boolean judged = sheet.yesOr("judged", false);
+        boolean varies = sheet.yesOr("varies", false);
+        sheet.done();
+        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies);
+    }
+
+    Place placeOf(Sheet sheet, String key, String pattern) {
+        if (pattern == null) {
+            return null;
+        }
+        Place place = new Place(pattern);
+        place.names().stream().filter(n -> !places.containsKey(n)).forEach(n -> sheet.fault(key, "'{" + n + "}' is not a known word for a place", "Known: " + places.keySet() + "."));
+        return place.names().stream().allMatch(places::containsKey) ? place : null;
+    }
+}
