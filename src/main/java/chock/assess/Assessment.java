@@ -26,6 +26,9 @@ public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion,
                          List<GateVerdict> gates, List<String> unasked, List<Claims.Weighed> claims, RideSheet ride,
                          HouseBook house, List<Overdue> overdue) {
 
+    /** Stands beside every verdict that is shown. */
+    public static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
+
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);
     }

@@ -63,6 +63,8 @@ final class AssessCommand implements Callable<Integer> {
             description = "Also draw the air at the planned run into this file; for one record, with indoor-run among its gates.")
     private String chart;
 
+    @Mixin private ShopOption shop;
+
     AssessCommand(Bench bench) {
         this.bench = bench;
     }
@@ -95,6 +97,9 @@ final class AssessCommand implements Callable<Integer> {
             case JSON -> JsonReport.of(judged);
             case HTML -> judged.isEmpty() ? "" : HtmlReport.of(judged);
         });
+        if (shop.isGiven(bench)) {
+            status = Math.max(status, SignOffStanding.tell(bench, shop, judged, format));
+        }
         return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
     }
 

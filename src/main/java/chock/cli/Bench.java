@@ -15,6 +15,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Map;
+import java.util.function.Function;
 
 /**
  * What a command works with: where it reads and prints, and the time of day. Results go to {@code out}, messages to
@@ -26,8 +28,10 @@ import java.time.Clock;
  * @param clock the only clock of the program
  * @param bold whether headings may be bold
  * @param trace file that takes the details when the program itself fails, or null
+ * @param env the variables of the environment
+ * @param prompt asks for a passphrase at the terminal; null where there is none
  */
-record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, boolean bold, String trace) {
+record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, boolean bold, String trace, Map<String, String> env, Function<String, char[]> prompt) {
     static final int RELEASED = 0;
     static final int BLOCKED = 1;
     static final int UNUSABLE = 2;
@@ -35,6 +39,11 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
 
     /** A record is some hundred lines; anything much larger is another file, or one that never ends. */
     private static final int LARGEST = 5_000_000;
+
+    /** A bench without variables and without a terminal. */
+    Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, boolean bold, String trace) {
+        this(in, out, err, clock, bold, trace, Map.of(), null);
+    }
 
     /**
      * The bytes of a file, or of standard input for {@code -}.
@@ -57,7 +66,12 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
         }
     }
 
-    private static Path path(String file) {
+    /**
+     * A file the user named.
+     *
+     * @throws UnusableInput when it is a folder
+     */
+    static Path path(String file) {
         Path path;
         try {
             path = Path.of(file);
@@ -127,6 +141,12 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
     int refuse(UnusableInput input) {
         say(input.getMessage());
         return UNUSABLE;
+    }
+
+    /** Says why nothing was signed or changed. */
+    int notSigned(String why) {
+        say("Refused: " + why.replaceFirst("([^.])$", "$1."));
+        return BLOCKED;
     }
 
     /** Says in one sentence that the program failed, and keeps the details only where the user asked for them. */

@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.record.UnusableInput;
+import chock.signoff.NotSigned;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -45,7 +46,8 @@ public final class Chock implements Runnable {
         System.setProperty("java.awt.headless", "true");
         Map<String, String> env = System.getenv();
         boolean bold = System.console() != null && env.getOrDefault("NO_COLOR", "").isEmpty() && !"dumb".equals(env.get("TERM"));
-        Bench bench = new Bench(System.in, utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemUTC(), bold, env.get("CHOCK_TRACE"));
+        Bench bench = new Bench(System.in, utf8(FileDescriptor.out), utf8(FileDescriptor.err), Clock.systemUTC(), bold, env.get("CHOCK_TRACE"), env,
+                System.console() == null ? null : words -> System.console().readPassword("%s", words));
         System.exit(run(bench, args));
     }
 
@@ -72,17 +74,22 @@ public final class Chock implements Runnable {
     private static CommandLine commands(Bench bench) {
         CommandLine line = new CommandLine(new Chock())
                 .addSubcommand(new AssessCommand(bench))
+                .addSubcommand(new SignCommand(bench))
+                .addSubcommand(new VerifyCommand(bench))
+                .addSubcommand(KeysCommand.with(bench))
+                .addSubcommand(LedgerCommand.with(bench))
                 .addSubcommand(new RulesCommand(bench))
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))
-                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)))
+                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewShopCommand(bench)))
                 .addSubcommand(new DemoCommand(bench));
         return line.setExpandAtFiles(false).setUsageHelpWidth(80)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(bench.bold() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(bench.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(bench.err(), true, StandardCharsets.UTF_8))
                 .setParameterExceptionHandler((e, args) -> misused(e, bench))
-                .setExecutionExceptionHandler((e, command, result) -> e instanceof UnusableInput input ? bench.refuse(input) : bench.failed(e));
+                .setExecutionExceptionHandler((e, command, result) -> e instanceof UnusableInput input ? bench.refuse(input)
+                        : e instanceof NotSigned why ? bench.notSigned(why.getMessage()) : bench.failed(e));
     }
 
     private static int misused(ParameterException e, Bench bench) {

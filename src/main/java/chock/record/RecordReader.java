@@ -46,6 +46,22 @@ public final class RecordReader {
         return record;
     }
 
+    /**
+     * The file as it is written: every value a text, in the order it stands. Whether it makes sense is not looked at.
+     *
+     * @param fileName how the file is called in messages
+     * @throws UnusableInput when it is not YAML or JSON with one mapping, or a key stands twice
+     */
+    public static JsonNode written(String fileName, byte[] bytes) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(fileName, lines);
+        JsonNode written = Written.read(bytes, faults, lines);
+        if (faults.any()) {
+            throw faults.toException();
+        }
+        return written;
+    }
+
     private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
         ZoneId zone = read.zone("zone", raw.zone());
         Machine machine = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());

@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 final class Wording {
     static final String UNTOUCHED = "if nobody touches the machine before that";
     static final String CLAIMS = "what was said of the machine, held against what was written down; they change no verdict";
-    static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
+    static final String NOTICE = Assessment.NOTICE;
 
     private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);

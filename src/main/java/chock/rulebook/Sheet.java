@@ -24,10 +24,10 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
- * A mapping in a rule book file, read strictly: every key is asked for by name, and what was not asked for is a fault.
+ * A mapping in a YAML file, read strictly: every key is asked for by name, and what was not asked for is a fault.
  * Faults are collected, not thrown, so that a file reports all of them at once.
  */
-final class Sheet {
+public final class Sheet {
     private final String file;
     private final String path;
     private final int line;
@@ -70,7 +70,7 @@ final class Sheet {
     }
 
     /** Reads a file that is one mapping. */
-    static Sheet one(String file, String text, List<Fault> faults) {
+    public static Sheet one(String file, String text, List<Fault> faults) {
         Node root = compose(file, text, faults);
         return root == null ? null : new Sheet(file, "", root, faults);
     }
@@ -114,16 +114,23 @@ final class Sheet {
         return file;
     }
 
-    boolean has(String key) {
+    /** True when a mapping stands under this key, and not a single value. */
+    public boolean isMapping(String key) {
+        return fields.get(key) instanceof MappingNode;
+    }
+
+    /** True when the key is written, whatever stands under it. */
+    public boolean has(String key) {
         return fields.containsKey(key);
     }
 
-    void fault(String key, String what, String advice) {
+    /** Says what is wrong under a key. */
+    public void fault(String key, String what, String advice) {
         faults.add(new Fault(file, fields.containsKey(key) ? lineOf(fields.get(key)) : line, inside(key), what, advice));
     }
 
     /** The text under a key, or null after a fault. */
-    String text(String key) {
+    public String text(String key) {
         String text = optional(key);
         if (text == null && !fields.containsKey(key)) {
             fault(key, "the key is missing", "Add " + key + ":");
@@ -132,7 +139,7 @@ final class Sheet {
     }
 
     /** The text under a key, or null when it is not there. */
-    String optional(String key) {
+    public String optional(String key) {
         asked.add(key);
         Node node = fields.get(key);
         if (node == null) {
@@ -146,12 +153,13 @@ final class Sheet {
     }
 
     /** The text under a key, turned into something; what the function refuses becomes a fault. */
-    <T> T as(String key, Function<String, T> reading) {
+    public <T> T as(String key, Function<String, T> reading) {
         String text = text(key);
         return text == null ? null : read(key, text, reading);
     }
 
-    <T> T optionalAs(String key, Function<String, T> reading) {
+    /** As {@link #as}, and null without a fault when the key is not there. */
+    public <T> T optionalAs(String key, Function<String, T> reading) {
         String text = optional(key);
         return text == null ? null : read(key, text, reading);
     }
@@ -195,7 +203,7 @@ final class Sheet {
     }
 
     /** One of the words of an enumeration, spelled in lower case with dashes. */
-    <E extends Enum<E>> E word(String key, Class<E> type) {
+    public <E extends Enum<E>> E word(String key, Class<E> type) {
         return as(key, text -> wordOf(text, type));
     }
 
@@ -227,7 +235,7 @@ final class Sheet {
     }
 
     /** The mappings of a list under a key; empty when the key is not there. */
-    List<Sheet> sheets(String key) {
+    public List<Sheet> sheets(String key) {
         asked.add(key);
         Node node = fields.get(key);
         if (node == null) {
@@ -240,7 +248,8 @@ final class Sheet {
         return List.of();
     }
 
-    Sheet sheet(String key) {
+    /** The mapping under a key, or null after a fault. */
+    public Sheet sheet(String key) {
         asked.add(key);
         Node node = fields.get(key);
         if (node == null) {
@@ -257,7 +266,7 @@ final class Sheet {
     }
 
     /** Faults every key that was not asked for. Call it last. */
-    void done() {
+    public void done() {
         fields.keySet().stream().filter(key -> !asked.contains(key)).toList().forEach(key -> fault(key, "unknown key '" + key + "'",
                 "Known here: " + String.join(", ", asked) + "."));
     }

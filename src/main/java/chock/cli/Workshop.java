@@ -1,0 +1,18 @@
+package chock.cli;
+
+import chock.record.UnusableInput;
+import chock.signoff.Shop;
+
+/** The workshop a command is for. */
+final class Workshop {
+    private Workshop() { }
+
+    /** @throws UnusableInput when none is given, or its settings cannot be used */
+    static Shop of(ShopOption option, Bench bench) {
+        String name = option.name(bench);
+        if (name == null) {
+            throw UnusableInput.of("--shop", "it is not known which workshop this is for", "Give --shop FILE, or set CHOCK_SHOP; 'chock new shop' prints settings to fill in");
+        }
+        return Shop.of(Bench.path(name));
+    }
+}

@@ -1,0 +1,257 @@
+package chock.signoff;
+
+import chock.assess.Assessor;
+import chock.assess.GateVerdict;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.RecordReader;
+import chock.record.UnusableInput;
+import chock.rulebook.RuleBook;
+import chock.signoff.Verification.Holds;
+import chock.signoff.Verification.Thing;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Says of a sign-off, or of the seal from its paper, what holds. Asks nobody outside. */
+public final class Verifier {
+    /** Parts of a record that the release rests on; the others tell only what is claimed, sought and called. */
+    private static final Set<String> DECIDING = Set.of("chock", "record", "workshop", "zone", "machine", "maker", "territory", "one-person");
+
+    private final TrustList trust;
+    private final Shop shop;
+    private final RuleBook book;
+    private final Instant asOf;
+    private final List<Thing> things = new ArrayList<>();
+
+    /**
+     * @param trust whose keys are believed
+     * @param shop the shop whose ledger is looked at as well, or null
+     * @param book the rule book at hand
+     * @param asOf the moment it is to hold at
+     */
+    public Verifier(TrustList trust, Shop shop, RuleBook book, Instant asOf) {
+        this.trust = trust;
+        this.shop = shop;
+        this.book = book;
+        this.asOf = asOf;
+    }
+
+    /** A file to look at. */
+    public record Source(String name, byte[] bytes) { }
+
+    /** What both a sign-off and a seal say. */
+    private record Said(String record, String digest, String machine, String gate, Instant from, Instant until, ZoneId zone, String signer, String keyId) {
+        String title() {
+            return gate + " of " + record + ": " + machine;
+        }
+    }
+
+    /**
+     * @param signOff the sign-off, or a seal
+     * @param record the record as it is now, or null
+     */
+    public Verification verify(Source signOff, Source record) {
+        Jws jws = Jws.parse(signOff.bytes());
+        if (jws == null) {
+            return unknown("This is no sign-off as chock writes it, or it was altered.");
+        }
+        Optional<TrustedKey> key = trust.key(jws.keyId());
+        if (key.isEmpty()) {
+            return unknown("It is signed with the key " + jws.keyId() + ", which is not on the trust list; nothing in it is to be believed.");
+        }
+        if (!jws.isSignedBy(key.get().x())) {
+            return unknown("The signature does not fit: something in it was altered after " + key.get().name() + " signed, or " + key.get().name() + " did not sign it.");
+        }
+        SignOff whole = jws.typ().equals(SignOff.TYP) ? SignOff.read(jws.payload()) : null;
+        SignOff.Seal seal = jws.typ().equals(SignOff.Seal.TYP) ? SignOff.Seal.read(jws.payload()) : null;
+        if (whole == null && seal == null) {
+            return unknown("It is signed by " + key.get().name() + ", but it is no sign-off that this chock can read.");
+        }
+        Said said = whole != null ? said(whole) : said(seal, jws.keyId());
+        signature(said, key.get(), whole == null);
+        time(said);
+        if (whole == null) {
+            add("record", Holds.NOT_LOOKED_AT, "This is the seal alone; the findings and the record are held against the whole sign-off.");
+        } else if (record == null) {
+            add("record", Holds.NOT_LOOKED_AT, "The record was not given, so nobody looked whether it is the one signed, or whether anything was written since.");
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(whole) + "; without the record nothing was judged again.");
+        } else {
+            record(whole, record);
+        }
+        if (shop != null) {
+            ledger(said, whole, Canonical.digest(signOff.bytes()));
+        }
+        return new Verification(said.title(), List.copyOf(things));
+    }
+
+    private static Said said(SignOff s) {
+        return new Said(s.record().id(), s.record().digest(), s.machine().words(), s.gate(), s.judged(), s.until(), s.clock(), s.signer().name(), s.signer().keyId());
+    }
+
+    private static Said said(SignOff.Seal s, String keyId) {
+        return new Said(s.record(), s.digest(), s.machine() + ", frame " + s.frameNumber() + ", engine " + s.engineNumber(), s.gate(), Instant.parse(s.asOf()), Instant.parse(s.holdsUntil()),
+                ZoneId.of(s.zone()), s.signer(), keyId);
+    }
+
+    private Verification unknown(String says) {
+        return new Verification("a sign-off of nobody knows what", List.of(new Thing("signature", Holds.NO, says)));
+    }
+
+    private void add(String thing, Holds holds, String says) {
+        things.add(new Thing(thing, holds, says));
+    }
+
+    private static String shown(Instant moment, ZoneId zone) {
+        return moment.atZone(zone).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")) + " " + zone;
+    }
+
+    private void signature(Said said, TrustedKey key, boolean seal) {
+        String what = seal ? "The seal is as " : "It is, letter for letter, as ";
+        boolean own = said.signer().equals(key.name()) && said.keyId().equals(key.id());
+        add("signature", own ? Holds.YES : Holds.NO, own ? what + key.name() + " (" + key.role().word() + ") signed it on " + shown(said.from(), said.zone()) + "."
+                : "It says it is by " + said.signer() + ", but the key is " + key.name() + "'s.");
+        if (key.isRevoked()) {
+            add("key", Holds.NO, "The key of " + key.name() + " was revoked on " + shown(key.revoked(), said.zone()) + ": " + key.reason() + ". What it signed is void.");
+        } else if (!key.validAt(said.from())) {
+            add("key", Holds.NO, "The key of " + key.name() + " was good from " + shown(key.from(), said.zone()) + " until " + shown(key.until(), said.zone()) + ", and not when this was signed.");
+        } else {
+            add("key", Holds.YES, "The key of " + key.name() + " was on the trust list and good when this was signed.");
+        }
+    }
+
+    private void time(Said said) {
+        if (asOf.isBefore(said.from())) {
+            add("time", Holds.NO, "On " + shown(asOf, said.zone()) + " it was not signed yet.");
+        } else if (asOf.isAfter(said.until())) {
+            add("time", Holds.NO, "It lapsed on " + shown(said.until(), said.zone()) + ".");
+        } else {
+            add("time", Holds.YES, "It holds until " + shown(said.until(), said.zone()) + " if nobody touches the machine.");
+        }
+    }
+
+    private void record(SignOff signOff, Source source) {
+        RecordVersion version;
+        JobRecord record;
+        try {
+            version = RecordVersion.of(source.name(), source.bytes());
+            record = RecordReader.read(source.name(), source.bytes(), book.vocabulary(), asOf.isBefore(signOff.judged()) ? signOff.judged() : asOf);
+        } catch (UnusableInput e) {
+            add("record", Holds.NO, "The record given cannot be read, so it is not the one signed: " + e.getMessage().lines().findFirst().orElse(""));
+            return;
+        }
+        RecordVersion.Difference difference = version.since(signOff.record().items());
+        List<String> broken = new ArrayList<>();
+        difference.keptRemoved().forEach(item -> broken.add(item + " was taken out"));
+        difference.keptChanged().forEach(item -> broken.add(item + " says something else"));
+        difference.parts().stream().filter(DECIDING::contains).forEach(part -> broken.add("'" + part + "' says something else"));
+        if (!broken.isEmpty()) {
+            add("record", Holds.NO, "The record is not the one signed: " + String.join("; ", broken) + ".");
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; another record cannot be judged in its place.");
+            return;
+        }
+        boolean same = version.digest().equals(signOff.record().digest());
+        add("record", Holds.YES, same ? version.file().equals(signOff.record().file()) ? "The record is the one signed, byte for byte."
+                : "The record says what the one signed said; its file has been laid out otherwise since (comments, blanks, quotes)."
+                : difference.added().isEmpty() && difference.changed().isEmpty() ? "The record says what the one signed said, in another order."
+                : "Everything that was signed stands in the record unchanged; it has been added to since.");
+        since(signOff, record, difference);
+        again(signOff, record, same);
+    }
+
+    private void since(SignOff signOff, JobRecord record, RecordVersion.Difference difference) {
+        List<Critical.Noted> later = Voids.later(record, signOff.record().items());
+        Optional<Critical.Noted> touched = Critical.touched(later, signOff.criticalPoints());
+        if (touched.isPresent()) {
+            add("since", Holds.NO, "Since then " + touched.get().words() + ", where somebody gets hurt when something is wrong: that voids it. Judge the record again, and sign it again.");
+        } else {
+            List<String> added = new ArrayList<>(difference.added());
+            difference.parts().stream().filter(part -> !added.contains("part " + part)).forEach(part -> added.add("'" + part + "'"));
+            add("since", Holds.YES, added.isEmpty() ? "Nothing was written since." : "What was written since touches nothing safety-critical: " + String.join(", ", added) + ".");
+        }
+    }
+
+    private String ruleBook(SignOff signOff) {
+        return "It was judged by rule book " + signOff.ruleBook().version() + " (" + signOff.ruleBook().digest() + ")";
+    }
+
+    private void again(SignOff signOff, JobRecord record, boolean same) {
+        if (!signOff.ruleBook().digest().equals(book.digest()) || !signOff.house().equals("none")) {
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; this chock has another, and judges nothing again by it.");
+        } else if (!same) {
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + ", the one at hand; only the very record signed can be judged again by it.");
+        } else {
+            GateVerdict verdict = Assessor.assess(record, book, List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
+            boolean agrees = verdict.released() && verdict.holdsUntil().toString().equals(signOff.holdsUntil()) && SignOffs.found(verdict).equals(signOff.findings());
+            add("rule book", agrees ? Holds.YES : Holds.NO, ruleBook(signOff) + ", the one at hand; " + (agrees ? "judged again by it, the gate is released with the same findings."
+                    : "judged again by it, the gate is " + verdict.verdict() + " and the findings are not those signed."));
+        }
+    }
+
+    private void ledger(Said said, SignOff whole, String digest) {
+        History history = Ledgers.history(shop.ledger());
+        Optional<History.Signing> found = whole != null ? history.signing(digest)
+                : history.signings().stream().filter(s -> s.record().equals(said.record()) && s.gate().equals(said.gate()) && s.at().equals(said.from()) && s.keyId().equals(said.keyId())).findFirst();
+        if (!history.trust().key(said.keyId()).equals(trust.key(said.keyId()))) {
+            add("ledger", Holds.NO, "The trust list does not say of this key what the ledger says: somebody changed it by hand.");
+        } else if (found.isEmpty() || whole != null && found.get().line() != whole.ledger().line()) {
+            add("ledger", Holds.NO, "The ledger " + shop.ledger() + " does not know it.");
+        } else if (history.voided(found.get().digest()).isPresent()) {
+            add("ledger", Holds.NO, "It is line " + found.get().line() + " of the ledger, and was voided there: " + history.voided(found.get().digest()).get() + ".");
+        } else {
+            add("ledger", Holds.YES, "It is line " + found.get().line() + " of the ledger, and nothing there voids it.");
+        }
+    }
+
+    /**
+     * Writes into the ledger what entries written since void, so that it stays void though somebody took them out again.
+     *
+     * @return what could not be done, or null
+     */
+    public static String note(Shop shop, RuleBook book, Source source, InstantSource clock) {
+        try {
+            Instant now = clock.instant();
+            JobRecord record = RecordReader.read(source.name(), source.bytes(), book.vocabulary(), now);
+            History before = Ledgers.history(shop.ledger());
+            if (Voids.of(record, before).isEmpty()) {
+                return null;
+            }
+            try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
+                Instant at = ledger.now(now);
+                Voids.of(record, History.of(shop.ledger(), ledger.lines())).forEach((digest, why) -> ledger.append(at, "voided", Voids.line(digest, record.id(), why), null));
+            }
+            return null;
+        } catch (UnusableInput | NotSigned e) {
+            return "The ledger does not carry this yet: " + e.getMessage();
+        }
+    }
+
+    /**
+     * How the last sign-off of a record stands at each gate, in sentences; empty when it was never signed.
+     *
+     * @param record the record as it is now
+     * @param asOf the moment to tell it for
+     */
+    public static List<String> standing(Shop shop, JobRecord record, Instant asOf) {
+        History history = Ledgers.history(shop.ledger());
+        Map<String, History.Signing> last = new LinkedHashMap<>();
+        history.signings().stream().filter(s -> s.record().equals(record.id()) && !s.at().isAfter(asOf)).sorted(Comparator.comparing(History.Signing::line)).forEach(s -> last.put(s.gate(), s));
+        return last.values().stream().map(s -> "The sign-off at " + s.gate() + " by " + s.name() + " of " + shown(s.at(), record.zone()) + standing(s, history, record, asOf)).toList();
+    }
+
+    private static String standing(History.Signing s, History history, JobRecord record, Instant asOf) {
+        Optional<String> why = history.voided(s.digest()).or(() -> Voids.since(record, s).map(Critical.Noted::words));
+        if (why.isPresent()) {
+            return " is void: " + why.get() + ".";
+        }
+        return asOf.isAfter(s.until()) ? " lapsed on " + shown(s.until(), record.zone()) + "." : " stands until " + shown(s.until(), record.zone()) + ".";
+    }
+}
