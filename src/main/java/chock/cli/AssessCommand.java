@@ -2,6 +2,7 @@ package chock.cli;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
+import chock.assess.Foresight;
 import chock.assess.RunCourse;
 import chock.record.Gate;
 import chock.record.JobRecord;
@@ -119,7 +120,7 @@ final class AssessCommand implements Callable<Integer> {
                 : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
         JobRecord record = RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when);
         Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
-        return Assessor.assess(record, book, List.copyOf(asked), when);
+        return Foresight.of(Assessor.assess(record, book, List.copyOf(asked), when), book);
     }
 
     /** Reads a gate. */
