@@ -64,11 +64,12 @@ final class RandomRecords {
     JobRecord next() {
         JobRecord whole = WHOLE.get(random.nextInt(WHOLE.size()));
         List<Entry> entries = new ArrayList<>(whole.entries());
-        double kept = random.nextInt(4) == 0 ? random.nextDouble() : 1 - random.nextDouble() * 0.1;
+        boolean complete = random.nextInt(4) == 0;
+        double kept = complete ? 1 : random.nextInt(4) == 0 ? random.nextDouble() : 1 - random.nextDouble() * 0.1;
         entries.removeIf(e -> random.nextDouble() > kept);
         for (int i = random.nextInt(4); i > 0 && !entries.isEmpty(); i--) {
             int at = random.nextInt(entries.size());
-            entries.set(at, random.nextInt(3) == 0 ? older(entries.get(at)) : worse(entries.get(at)));
+            entries.set(at, random.nextInt(3) == 0 ? older(entries.get(at)) : worse(entries.get(at), complete));
         }
         for (int i = random.nextInt(3); i > 0; i--) {
             entries.add(work(whole, i));
@@ -86,9 +87,11 @@ final class RandomRecords {
     }
 
     /** The other answer, or another amount. What is no part of the machine stays: no work puts the weather right. */
-    private Entry worse(Entry e) {
+    private Entry worse(Entry e, boolean complete) {
         Value is = e.is();
-        if (OFF_MACHINE.contains(e.point())) {
+        // An amount that counts only together with others shows its fault when those are there, and no order can know before.
+        boolean hidden = is instanceof Value.Amount && !complete && Examples.BOOK.cards().values().stream().flatMap(c -> c.wants().stream()).noneMatch(w -> w.judged() && w.aspect().equals(e.what()));
+        if (hidden || OFF_MACHINE.contains(e.point())) {
             return e;
         }
         if (is instanceof Value.Answer answer) {
