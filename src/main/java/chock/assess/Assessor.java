@@ -20,6 +20,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.kie.api.event.rule.AgendaEventListener;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.AgendaFilter;
 
@@ -56,9 +58,18 @@ public final class Assessor {
 
     /** What the rules conclude at this moment. */
     static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf) {
+        return conclude(record, book, asOf, null);
+    }
+
+    /** The same, with a witness to what made each rule fire, or null. */
+    static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf, Witness witness) {
         AsOf now = now(record, asOf);
         KieSession session = book.rules().newKieSession();
         try {
+            if (witness != null) {
+                session.addEventListener((AgendaEventListener) witness);
+                session.addEventListener((RuleRuntimeEventListener) witness);
+            }
             session.insert(now);
             session.insert(new Requirements(book, record, now.date()));
             Facts.of(record).forEach(session::insert);

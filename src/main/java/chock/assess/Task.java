@@ -118,7 +118,7 @@ final class Task {
             for (int i = 0; i < works.size(); i++) {
                 lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(i), "~worker", Deed.DONE, point, works.get(i), null, null, null, null, null, 0));
             }
-        } else if (kind != Kind.SETTLE) {
+        } else if (kind != Kind.SETTLE && !wanted.isEmpty()) {
             Value good = GoodResult.of(wanted);
             if (good != null) {
                 List<String> instead = corrects.isEmpty() ? Collections.singletonList(null) : List.copyOf(corrects);

@@ -39,6 +39,17 @@ public final class JsonReport {
         return Json.pretty(all);
     }
 
+    /** The same, each with what else was asked of it. */
+    public static String answering(List<AnswersReport> answers) {
+        ArrayNode all = MAKE.arrayNode();
+        for (AnswersReport answer : answers) {
+            ObjectNode node = record(answer.assessment());
+            answer.addTo(node);
+            all.add(node);
+        }
+        return Json.pretty(all);
+    }
+
     private static ObjectNode record(Assessment assessment) {
         ObjectNode node = MAKE.objectNode();
         node.put("record", assessment.record().id());
@@ -176,7 +187,7 @@ public final class JsonReport {
         return node;
     }
 
-    private static JsonNode measured(Measured measured) {
+    static JsonNode measured(Measured measured) {
         if (measured == null) {
             return NullNode.instance;
         }
@@ -186,13 +197,13 @@ public final class JsonReport {
                 .put("uncertainty", u == null ? null : decimal(u.differenceTo(value.unit())));
     }
 
-    private static JsonNode quantity(Quantity quantity) {
+    static JsonNode quantity(Quantity quantity) {
         return quantity == null ? NullNode.instance
                 : MAKE.objectNode().put("value", decimal(quantity)).put("unit", quantity.unit().symbol());
     }
 
     /** The sense is that of the range allowed, so that {@code value} and {@code sense} can be read without the maker's figure. */
-    private static JsonNode limit(Applied limit) {
+    static JsonNode limit(Applied limit) {
         if (limit == null) {
             return NullNode.instance;
         }
@@ -223,7 +234,7 @@ public final class JsonReport {
         return node;
     }
 
-    private static ArrayNode texts(List<String> texts) {
+    static ArrayNode texts(List<String> texts) {
         ArrayNode node = MAKE.arrayNode();
         texts.forEach(node::add);
         return node;

@@ -79,7 +79,8 @@ public final class OrderReport {
         }
         page.put(6, "- ", String.join(", ", step.checks()));
         if (step.caution() != null) {
-            page.put(6, "Caution: ", step.caution());
+            Step first = order.steps().stream().filter(s -> step.caution().equals(s.caution())).findFirst().orElse(step);
+            page.put(6, "Caution: ", first == step ? step.caution() : "as at step " + first.number() + ".");
         }
     }
 

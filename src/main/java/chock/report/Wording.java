@@ -9,6 +9,7 @@ import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.RunPlan;
 import chock.assess.State;
+import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Machine;
@@ -118,6 +119,13 @@ final class Wording {
     static String margin(Quantity margin) {
         int side = margin.value().compareTo(BigDecimal.ZERO);
         return side == 0 ? "exactly at the limit" : (side < 0 ? "outside by " : "inside by ") + shown(margin.abs());
+    }
+
+    /** A reading with its U, no more digits than a reader needs; U is rounded up. */
+    static String shown(Measured measured) {
+        Quantity u = measured.uncertainty();
+        Quantity rounded = u.value().precision() <= SHOWN.getPrecision() ? u : Quantity.of(new Quantity(u.value().round(new MathContext(2, RoundingMode.UP)), u.unit()).number(), u.unit());
+        return shown(measured.value()) + " ± " + rounded;
     }
 
     /** A worked-out margin can have sixteen digits; a reader needs four. */
