@@ -29,6 +29,10 @@ public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion,
     /** Stands beside every verdict that is shown. */
     public static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
 
+    Assessment with(List<GateVerdict> other) {
+        return new Assessment(record, asOf, ruleBookVersion, ruleBookDigest, localCode, other, unasked, claims, ride, house, overdue);
+    }
+
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);
     }

@@ -13,6 +13,7 @@ import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +21,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.kie.api.event.rule.AgendaEventListener;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.ConsequenceException;
 import org.kie.api.runtime.rule.AgendaFilter;
@@ -38,12 +41,18 @@ public final class Assessor {
      * @param asOf the moment of judgement; no entry may be later
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
-        AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
-        Requirements requirements = new Requirements(book, record, now.date());
-        Conclusions concluded = conclude(record, book, now, requirements);
+        Assessment judged = judged(record, book, gates, asOf, conclude(record, book, asOf));
+        // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
+        LocalDate today = asOf.atZone(record.zone()).toLocalDate();
+        boolean coming = !book.limitsFrom(today, today.plusDays(LONGEST_RELEASE.toDays() + 1)).isEmpty();
+        return coming ? Foresight.of(judged, book) : judged;
+    }
+
+    static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
+        AsOf now = now(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null),
-                book.house().orElse(null), book.overdue(requirements.restedOn(gates), now.date()));
+                book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 
     // What goes wrong in a rule of the house is for the house to mend, and is told so.
@@ -55,18 +64,34 @@ public final class Assessor {
         return rule.startsWith("house.") ? UnusableInput.of(book.house().orElseThrow().folder(), "the rule \"" + rule + "\" breaks off: " + e.getCause(), "Mend what it does after then.") : e;
     }
 
-    private static Conclusions conclude(JobRecord record, RuleBook book, AsOf now, Requirements requirements) {
+    private static AsOf now(JobRecord record, Instant asOf) {
+        return new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
+    }
+
+    /** What the rules conclude at this moment. */
+    static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf) {
+        return conclude(record, book, asOf, null);
+    }
+
+    /** The same, with a witness to what made each rule fire, or null. */
+    static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf, Witness witness) {
+        AsOf now = now(record, asOf);
         KieSession session = book.rules().newKieSession();
         try {
+            if (witness != null) {
+                session.addEventListener((AgendaEventListener) witness);
+                session.addEventListener((RuleRuntimeEventListener) witness);
+            }
             if (book.houseHasRules()) {
                 session.addEventListener(new HouseWatch(book));
             }
             session.insert(now);
+            Requirements requirements = new Requirements(book, record, now.date());
             session.insert(requirements);
             Facts.of(record).forEach(session::insert);
             AgendaFilter awake = book.asleep().isEmpty() ? null : match -> !book.asleep().contains(match.getRule().getName());
             session.fireAllRules(awake);
-            return new Conclusions(session.getObjects());
+            return new Conclusions(requirements, session.getObjects());
         } catch (ConsequenceException e) {
             throw ofHouse(e, book);
         } finally {

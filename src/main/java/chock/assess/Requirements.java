@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -120,6 +121,11 @@ public final class Requirements {
     public boolean lacksLimit(Required required) {
         LimitFor limit = limitFor(required);
         return limit != null && limit.applied() == null;
+    }
+
+    /** What its limit lacks, in a sentence; empty when it has one or needs none. */
+    Optional<String> gap(Required required) {
+        return lacksLimit(required) ? Optional.of(whyNoLimit(required)) : Optional.empty();
     }
 
     public String whyNoLimit(Required required) {

@@ -2,11 +2,14 @@ package chock.cli;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
+import chock.assess.Closest;
+import chock.assess.Explainer;
+import chock.assess.Foresight;
 import chock.assess.RunCourse;
 import chock.record.Gate;
 import chock.record.JobRecord;
-import chock.record.RecordReader;
 import chock.record.UnusableInput;
+import chock.report.AnswersReport;
 import chock.report.HtmlReport;
 import chock.report.JsonReport;
 import chock.report.RunChart;
@@ -20,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -33,9 +37,6 @@ import picocli.CommandLine.TypeConversionException;
 /** Judges job records. A record that cannot be used keeps none of the others from being judged. */
 @Command(name = "assess", sortOptions = false, description = "Judge job records: released or blocked, why, and what clears it.")
 final class AssessCommand implements Callable<Integer> {
-    /** Late enough that no entry lies in the future; used only to learn the zone a record is kept in. */
-    private static final Instant LATE = Instant.parse("9999-12-30T00:00:00Z");
-
     private final Bench bench;
 
     @Spec private CommandSpec spec;
@@ -65,6 +66,15 @@ final class AssessCommand implements Callable<Integer> {
 
     @Mixin private ShopOption shop;
 
+    @Option(names = "--why", paramLabel = "CHECK", description = "Instead of the whole report, tell how this check came to its finding; may be given several times, and 'all' means every one.")
+    private List<String> why;
+
+    @Option(names = "--not-asked", description = "List the checks that do not apply to the machine, with the reason.")
+    private boolean notAsked;
+
+    @Option(names = "--closest", description = "List how sure each reading is of its limit, the least sure first.")
+    private boolean closest;
+
     AssessCommand(Bench bench) {
         this.bench = bench;
     }
@@ -74,10 +84,18 @@ final class AssessCommand implements Callable<Integer> {
         if (files.stream().filter("-"::equals).count() > 1) {
             throw new ParameterException(spec.commandLine(), "Standard input can be read only once; give - once.");
         }
+        if (chart != null && (why != null || notAsked || closest)) {
+            throw new ParameterException(spec.commandLine(), "--chart goes with the whole report, not with --why, --not-asked or --closest.");
+        }
         if (chart != null && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
         }
         RuleBook book = bench.ruleBook(house);
+        boolean asked = why != null || notAsked || closest;
+        if (asked && format == Format.HTML) {
+            throw new ParameterException(spec.commandLine(), "--why, --not-asked and --closest are answered as text or json.");
+        }
+        List<String> explained = why == null ? List.of() : checks(book);
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
         List<Assessment> judged = new ArrayList<>();
         int status = Bench.RELEASED;
@@ -92,15 +110,31 @@ final class AssessCommand implements Callable<Integer> {
                 status = Math.max(status, bench.failed(e));
             }
         }
+        if (asked) {
+            List<AnswersReport> answers = judged.stream().map(a -> new AnswersReport(a, Explainer.explain(a.record(), book, explained, a.asOf()), notAsked, closest ? Closest.of(a) : null)).toList();
+            bench.print(format == Format.JSON ? JsonReport.answering(answers) : answers.stream().map(a -> a.text(bench.bold())).collect(Collectors.joining("\n")));
+            return status;
+        }
         bench.print(switch (format) {
             case TEXT -> TextReport.of(judged, bench.bold());
             case JSON -> JsonReport.of(judged);
             case HTML -> judged.isEmpty() ? "" : HtmlReport.of(judged);
+            case CSV -> throw new IllegalStateException("a report is no table");
         });
         if (shop.isGiven(bench)) {
             status = Math.max(status, SignOffStanding.tell(bench, shop, judged, format));
         }
         return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
+    }
+
+    private List<String> checks(RuleBook book) {
+        if (why.contains("all")) {
+            return List.copyOf(book.cards().keySet());
+        }
+        why.stream().filter(id -> !book.cards().containsKey(id)).findFirst().ifPresent(id -> {
+            throw new ParameterException(spec.commandLine(), "There is no check '" + id + "'. " + Near.advice(id, book.cards().keySet()));
+        });
+        return why;
     }
 
     /** Only here is the drawing touched: its libraries take longer to load than everything else takes to run. */
@@ -122,12 +156,11 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private Assessment judge(String file, RuleBook book, AsOf moment) {
-        byte[] bytes = bench.read(file);
-        Instant when = moment.instant() != null ? moment.instant()
-                : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
-        JobRecord record = RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when);
+        Records.Read read = new Records(bench, book, moment).read(file);
+        JobRecord record = read.record();
+        Instant when = read.asOf();
         Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
-        return Assessor.assess(record, book, List.copyOf(asked), when);
+        return Foresight.of(Assessor.assess(record, book, List.copyOf(asked), when), book);
     }
 
     /** Reads a gate. */

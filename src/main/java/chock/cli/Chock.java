@@ -74,6 +74,8 @@ public final class Chock implements Runnable {
     private static CommandLine commands(Bench bench) {
         CommandLine line = new CommandLine(new Chock())
                 .addSubcommand(new AssessCommand(bench))
+                .addSubcommand(new OrderCommand(bench))
+                .addSubcommand(new ImpactCommand(bench))
                 .addSubcommand(new SignCommand(bench))
                 .addSubcommand(new VerifyCommand(bench))
                 .addSubcommand(KeysCommand.with(bench))

@@ -1,6 +1,5 @@
 package chock.cli;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
@@ -8,7 +7,7 @@ import picocli.CommandLine.TypeConversionException;
 
 /** How a result is printed. */
 enum Format {
-    TEXT, JSON, HTML;
+    TEXT, JSON, HTML, CSV;
 
     private static Format of(String word, List<Format> known) {
         return known.stream().filter(f -> f.word().equals(word)).findFirst().orElseThrow(() -> new TypeConversionException(
@@ -23,7 +22,7 @@ enum Format {
     static final class OfReport implements ITypeConverter<Format> {
         @Override
         public Format convert(String word) {
-            return of(word, Arrays.asList(values()));
+            return of(word, List.of(TEXT, JSON, HTML));
         }
     }
 
@@ -32,6 +31,14 @@ enum Format {
         @Override
         public Format convert(String word) {
             return of(word, List.of(TEXT, JSON));
+        }
+    }
+
+    /** Reads the format of a table. */
+    static final class OfTable implements ITypeConverter<Format> {
+        @Override
+        public Format convert(String word) {
+            return of(word, List.of(TEXT, JSON, CSV));
         }
     }
 }

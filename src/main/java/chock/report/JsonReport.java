@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Changes;
 import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
@@ -39,6 +40,17 @@ public final class JsonReport {
         return Json.pretty(all);
     }
 
+    /** The same, each with what else was asked of it. */
+    public static String answering(List<AnswersReport> answers) {
+        ArrayNode all = MAKE.arrayNode();
+        for (AnswersReport answer : answers) {
+            ObjectNode node = record(answer.assessment());
+            answer.addTo(node);
+            all.add(node);
+        }
+        return Json.pretty(all);
+    }
+
     private static ObjectNode record(Assessment assessment) {
         ObjectNode node = MAKE.objectNode();
         node.put("record", assessment.record().id());
@@ -73,6 +85,11 @@ public final class JsonReport {
         ObjectNode node = MAKE.objectNode();
         node.put("verdict", gate.verdict());
         node.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
+        if (gate.changes() != null) {
+            Changes changes = gate.changes();
+            ObjectNode first = node.putObject("changes").put("at", changes.at() == null ? null : Wording.iso(changes.at(), assessment.record().zone()));
+            first.set("checks", texts(changes.checks()));
+        }
         ArrayNode findings = node.putArray("findings");
         gate.findings().forEach(finding -> findings.add(finding(finding)));
         ArrayNode notApplicable = node.putArray("notApplicable");
@@ -178,7 +195,7 @@ public final class JsonReport {
         return node;
     }
 
-    private static JsonNode measured(Measured measured) {
+    static JsonNode measured(Measured measured) {
         if (measured == null) {
             return NullNode.instance;
         }
@@ -188,13 +205,13 @@ public final class JsonReport {
                 .put("uncertainty", u == null ? null : decimal(u.differenceTo(value.unit())));
     }
 
-    private static JsonNode quantity(Quantity quantity) {
+    static JsonNode quantity(Quantity quantity) {
         return quantity == null ? NullNode.instance
                 : MAKE.objectNode().put("value", decimal(quantity)).put("unit", quantity.unit().symbol());
     }
 
     /** The sense is that of the range allowed, so that {@code value} and {@code sense} can be read without the maker's figure. */
-    private static JsonNode limit(Applied limit) {
+    static JsonNode limit(Applied limit) {
         if (limit == null) {
             return NullNode.instance;
         }
@@ -225,7 +242,7 @@ public final class JsonReport {
         return node;
     }
 
-    private static ArrayNode texts(List<String> texts) {
+    static ArrayNode texts(List<String> texts) {
         ArrayNode node = MAKE.arrayNode();
         texts.forEach(node::add);
         return node;

@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Changes;
 import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
@@ -8,6 +9,7 @@ import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.RunPlan;
 import chock.assess.State;
+import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Machine;
@@ -106,9 +108,28 @@ final class Wording {
         return "until " + moment(gate.holdsUntil(), assessment.record().zone());
     }
 
+    /** What changes if nobody writes anything more: {@code First to change by itself, 2026-11-26 00:00 Europe/London: tyres.pressure.} */
+    static String changes(Assessment assessment, GateVerdict gate) {
+        Changes changes = gate.changes();
+        if (changes.at() == null) {
+            return "Nothing changes by itself.";
+        }
+        int shown = Math.min(changes.checks().size(), 4);
+        int more = changes.checks().size() - shown;
+        return "First to change by itself, " + moment(changes.at(), assessment.record().zone()) + ": " + String.join(", ", changes.checks().subList(0, shown))
+                + (more == 0 ? "." : " and " + more + " more.");
+    }
+
     static String margin(Quantity margin) {
         int side = margin.value().compareTo(BigDecimal.ZERO);
         return side == 0 ? "exactly at the limit" : (side < 0 ? "outside by " : "inside by ") + shown(margin.abs());
+    }
+
+    /** A reading with its U, no more digits than a reader needs; U is rounded up. */
+    static String shown(Measured measured) {
+        Quantity u = measured.uncertainty();
+        Quantity rounded = u.value().precision() <= SHOWN.getPrecision() ? u : Quantity.of(new Quantity(u.value().round(new MathContext(2, RoundingMode.UP)), u.unit()).number(), u.unit());
+        return shown(measured.value()) + " ± " + rounded;
     }
 
     /** A worked-out margin can have sixteen digits; a reader needs four. */

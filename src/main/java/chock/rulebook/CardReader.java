@@ -58,6 +58,8 @@ final class CardReader {
         wants = alone(wants, limit);
         List<Card.Undo> undoneBy = undos(sheet, "undone-by");
         List<Card.Undo> survives = undos(sheet, "survives");
+        List<Card.Undo> clearedBy = undos(sheet, "cleared-by");
+        clearedBy.stream().filter(row -> row.works().isEmpty()).findFirst().ifPresent(row -> sheet.fault("cleared-by", "it names no work", "Write work: [adjusted]; leave the key out where any work there will do."));
         String remedy = sheet.text("remedy");
         String caution = sheet.optional("caution");
         List<String> formerly = sheet.texts("formerly");
@@ -65,7 +67,7 @@ final class CardReader {
         if (id == null || place == null || holds == null || gates.isEmpty()) {
             return null;
         }
-        return new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
+        return new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, clearedBy, remedy, caution, formerly, sheet.file(), sheet.line());
     }
 
     private List<Card.Undo> undos(Sheet sheet, String key) {
