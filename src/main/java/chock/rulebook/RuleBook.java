@@ -9,11 +9,13 @@ import chock.record.Vocabulary;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
@@ -36,15 +38,15 @@ public final class RuleBook {
     private final Set<Gate> complete;
     private final KieBase rules;
     private final Set<String> without;
-    private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
+    private final Map<String, LaidOut> laidOut;
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
              SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, rules, Set.of());
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, rules, Set.of(), new ConcurrentHashMap<>());
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits,
-                     SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules, Set<String> without) {
+                     SortedMap<String, LocalCode> codes, Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, KieBase rules, Set<String> without, Map<String, LaidOut> laidOut) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -57,6 +59,7 @@ public final class RuleBook {
         this.complete = complete;
         this.rules = rules;
         this.without = without;
+        this.laidOut = laidOut;
     }
 
     /**
@@ -80,7 +83,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, rules, without);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, rules, without, laidOut);
     }
 
     /**
@@ -89,9 +92,21 @@ public final class RuleBook {
      * @param rule name of a rule; one that is not there changes nothing
      */
     public RuleBook without(String rule) {
-        Set<String> asleep = new TreeSet<>(without);
-        asleep.add(rule);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, rules, asleep);
+        return without(Set.of(rule));
+    }
+
+    /** This rule book with several rules asleep; see {@link #without(String)}. */
+    public RuleBook without(Set<String> more) {
+        Set<String> asleep = new HashSet<>(without);
+        asleep.addAll(more);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, rules, asleep, laidOut);
+    }
+
+    /** Names of all its rules, asleep or not. */
+    public SortedSet<String> ruleNames() {
+        SortedSet<String> names = new TreeSet<>();
+        rules.getKiePackages().forEach(pack -> pack.getRules().forEach(rule -> names.add(rule.getName())));
+        return names;
     }
 
     private String trial() {
