@@ -73,6 +73,7 @@ public final class Chock implements Runnable {
         CommandLine line = new CommandLine(new Chock())
                 .addSubcommand(new AssessCommand(bench))
                 .addSubcommand(new RulesCommand(bench))
+                .addSubcommand(new RehearseCommand(bench))
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))
                 .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)))

@@ -32,9 +32,11 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The machine and the record a scenario puts together, and the judgement passed on them. One for each scenario. */
 final class Bench {
@@ -234,6 +236,12 @@ final class Bench {
 
     /** The scenario as it was put together, or null when it expects nothing. */
     Scenario scenario(String place, String name) {
-        return expected.isEmpty() ? null : new Scenario(place, name, record(), noon(), Set.copyOf(judged.keySet()), List.copyOf(expected));
+        return expected.isEmpty() ? null : new Scenario(place, name, record(), noon(), Set.copyOf(judged.keySet()), List.copyOf(expected), found());
+    }
+
+    private List<Scenario.Place> found() {
+        Set<String> spokenOf = expected.stream().map(Expected::check).filter(Objects::nonNull).collect(Collectors.toSet());
+        return judged.values().stream().flatMap(a -> a.gates().stream()).flatMap(g -> g.findings().stream()).filter(f -> spokenOf.contains(f.check()))
+                .flatMap(f -> f.places().stream().filter(p -> p.measured() != null).map(p -> new Scenario.Place(f.check(), p))).distinct().toList();
     }
 }
