@@ -24,7 +24,7 @@ final class RehearsalText {
                 if (slip.kind() == Rehearsed.Kind.OTHERWISE) {
                     continue;
                 }
-                String message = slip.file() + ":" + slip.line() + ": " + slip.step() + "\n  " + slip.found() + ".";
+                String message = slip.file() + ":" + slip.line() + ": " + slip.step() + "\n  " + slip.found() + (slip.found().endsWith("?") ? "" : ".");
                 if (slip.kind() == Rehearsed.Kind.UNKNOWN_STEP) {
                     message += slip.instead().isEmpty() ? " The steps stand in docs/steps.md." : " Perhaps:\n    " + String.join("\n    ", slip.instead());
                 }

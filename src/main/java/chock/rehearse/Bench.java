@@ -175,7 +175,7 @@ final class Bench {
 
     private NotUnderstood unknown(String what, String word, Collection<String> known) {
         List<String> near = Spelling.nearest(word, known);
-        return new NotUnderstood(what + " '" + word + "'" + (near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?"));
+        return new NotUnderstood(what + " '" + word + "'" + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?"));
     }
 
     /** Expects something of the judgement, and says at once when it is otherwise. */

@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
 /**
  * One small change of a rule book that somebody might make by mistake.
  *
+ * @param isOfLimit whether a limit is changed, and not a rule
  * @param subject id of the limit or name of the rule
  * @param what what is changed, with both sides
  * @param where file and line, or what is known of them
@@ -21,7 +22,7 @@ import java.util.function.UnaryOperator;
  * @param concerns which scenarios can notice at all
  * @param made the changed book
  */
-record Change(String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
+record Change(boolean isOfLimit, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
 
     /** Every change of every limit, local codes' included, and every rule left out. */
     static List<Change> of(RuleBook book) {
@@ -36,7 +37,7 @@ record Change(String subject, String what, String where, String toWrite, Predica
             }
         }
         for (String rule : book.ruleNames()) {
-            all.add(new Change(rule, "rule left out", "rules, rule \"" + rule + "\"", "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
+            all.add(new Change(false, rule, "rule left out", "rules, rule \"" + rule + "\"", "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
         }
         return all;
     }
@@ -121,6 +122,6 @@ record Change(String subject, String what, String where, String toWrite, Predica
     }
 
     private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {
-        return new Change(limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
+        return new Change(true, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
     }
 }

@@ -21,7 +21,7 @@ public record Coverage(List<Row> rows) {
     public static final List<String> STATES = List.of("met", "fault", "doubt", "stale", "missing", Expected.Outcome.NOT_APPLICABLE);
 
     /** No machine is without these: a record that leaves them out is refused. */
-    private static final Pattern ALWAYS = Pattern.compile("every (?:machine|wheel|tyre)(?:;.*)?|the pair of tyres of a machine|the frame and the engine of every machine");
+    private static final Pattern ALWAYS = Pattern.compile("(?:(?:both ends|the frame and the engine) of )?every (?:machine|wheel|rim|tyre)(?:;.*)?|the pair of tyres of a machine|every brake, every wheel.*");
 
     /**
      * One check.

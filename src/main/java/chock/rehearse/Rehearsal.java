@@ -58,7 +58,7 @@ public final class Rehearsal {
         List<FeatureFile> files = names.isEmpty() ? FeatureFile.shipped() : FeatureFile.named(names);
         List<Feature> features = parsed(files);
         BenchMaker benches = new BenchMaker(book);
-        Prompter prompter = new Prompter(benches, features);
+        Prompter prompter = new Prompter(benches);
         List<Plugin> plugins = new ArrayList<>(List.of(prompter));
         if (form != null) {
             plugins.add(form.writing(to));
@@ -79,6 +79,7 @@ public final class Rehearsal {
         for (FeatureFile file : files) {
             try {
                 parser.parseResource(file).ifPresent(features::add);
+                faults.addAll(lostSteps(file));
             } catch (CucumberException unreadable) {
                 faults.addAll(faults(file, unreadable.getMessage()));
             }
@@ -87,6 +88,25 @@ public final class Rehearsal {
             throw new UnusableInput(faults);
         }
         return features;
+    }
+
+    // What stands between the name of a scenario and its first step is a description: a step without its keyword would be lost there.
+    private static List<Fault> lostSteps(FeatureFile file) {
+        StepList steps = StepList.known();
+        List<Fault> faults = new ArrayList<>();
+        boolean describing = false;
+        List<String> lines = file.text().lines().map(String::strip).toList();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.matches("(Scenario|Example|Scenario Outline|Scenario Template):.*")) {
+                describing = true;
+            } else if (line.matches("(Given|When|Then|And|But|\\*) .*")) {
+                describing = false;
+            } else if (describing && (steps.knows(line) || steps.knows(line.replaceFirst("^\\S+\\s+", "")))) {
+                faults.add(new Fault(file.name(), i + 1, "", "'" + line + "' reads like a step and would be passed over", "Begin it with Given, And or Then"));
+            }
+        }
+        return faults;
     }
 
     private static List<Fault> faults(FeatureFile file, String message) {

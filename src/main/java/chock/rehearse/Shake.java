@@ -1,6 +1,7 @@
 package chock.rehearse;
 
 import chock.rulebook.RuleBook;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -22,6 +23,7 @@ public final class Shake {
     private final List<Scenario> scenarios;
     private final Map<String, List<Scenario>> bySystem = new HashMap<>();
     private final Map<Scenario, Set<String>> restOf = new ConcurrentHashMap<>();
+    private final Map<Scenario, Set<String>> wideRestOf = new ConcurrentHashMap<>();
 
     /**
      * A change no scenario noticed.
@@ -46,7 +48,7 @@ public final class Shake {
         this.rules = book.ruleNames();
         this.scenarios = scenarios;
         scenarios.forEach(s -> s.expected().stream().map(e -> e.check() == null ? "" : system(e.check())).distinct()
-                .forEach(system -> bySystem.computeIfAbsent(system, k -> new java.util.ArrayList<>()).add(s)));
+                .forEach(system -> bySystem.computeIfAbsent(system, k -> new ArrayList<>()).add(s)));
     }
 
     /**
@@ -79,18 +81,30 @@ public final class Shake {
     private boolean isNoticed(Change change) {
         RuleBook changed = change.made().apply(book);
         List<Scenario> candidates = candidates(change);
+        // A rule may do its work for a check that does not bear its name.
         return candidates.stream().anyMatch(s -> s.notices(changed.without(restOf(s))) && s.notices(changed))
-                || candidates.stream().anyMatch(s -> s.notices(changed.without(otherSystems(s))) && s.notices(changed));
+                || !change.isOfLimit() && candidates.stream().anyMatch(s -> s.notices(changed.without(wideRestOf(s))) && s.notices(changed));
     }
 
+    /**
+     * The scenarios that may notice, the likeliest first. A limit is asked of the checks held against it, and of its system
+     * where no finding names it; a rule of its whole system, general reasoning of all.
+     */
     private List<Scenario> candidates(Change change) {
-        List<Scenario> able = isGeneral(change.subject()) ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of());
-        return able.stream().filter(change.concerns()).sorted(Comparator.comparing((Scenario s) -> -kinship(s, change.subject()))).toList();
+        List<Scenario> able = (isGeneral(change.subject()) ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of())).stream().filter(change.concerns()).toList();
+        if (change.isOfLimit()) {
+            Set<String> held = able.stream().flatMap(s -> s.found().stream()).filter(p -> p.found().limit() != null && p.found().limit().id().equals(change.subject()))
+                    .map(Scenario.Place::check).collect(Collectors.toSet());
+            List<Scenario> near = able.stream().filter(s -> s.isAboutAGate() || s.expected().stream().anyMatch(e -> held.contains(e.check()))).toList();
+            able = held.isEmpty() ? able : near;
+        }
+        return able.stream().sorted(Comparator.comparing((Scenario s) -> -kinship(s, change.subject()))).toList();
     }
 
     // The scenarios of the check a limit or rule is named after are asked first: mostly one of them notices.
     private int kinship(Scenario scenario, String subject) {
-        return scenario.expected().stream().filter(e -> e.check() != null).mapToInt(e -> {
+        boolean held = scenario.found().stream().anyMatch(p -> p.found().limit() != null && p.found().limit().id().equals(subject));
+        return held ? 2000 : scenario.expected().stream().filter(e -> e.check() != null).mapToInt(e -> {
             String check = e.check();
             if (subject.equals(book.cards().get(check).limit()) || subject.equals(check) || subject.startsWith(check + "-")) {
                 return 1000 + check.length();
@@ -111,8 +125,12 @@ public final class Shake {
         return restOf.computeIfAbsent(scenario, s -> {
             Set<String> checks = s.expected().stream().map(Expected::check).filter(c -> c != null).collect(Collectors.toSet());
             Set<String> others = rules.stream().filter(r -> !isGeneral(r) && checks.stream().noneMatch(c -> r.equals(c) || r.startsWith(c + "-"))).collect(Collectors.toCollection(TreeSet::new));
-            return !s.isAboutAGate() && !s.notices(book.without(others)) ? others : otherSystems(s);
+            return !s.isAboutAGate() && !s.notices(book.without(others)) ? others : wideRestOf(s);
         });
+    }
+
+    private Set<String> wideRestOf(Scenario scenario) {
+        return wideRestOf.computeIfAbsent(scenario, this::otherSystems);
     }
 
     private Set<String> otherSystems(Scenario scenario) {

@@ -28,6 +28,8 @@ record StepList(List<Step> steps, Map<String, Word> words) {
     private static final int MOST = 3;
     /** Above this share of words that do not fit, two sentences are not about the same thing. */
     private static final double STRANGE = 0.5;
+    /** What fits worse than the best by more than this is not shown beside it. */
+    private static final double MUCH_STRANGER = 0.1;
 
     /**
      * One step.
@@ -91,13 +93,18 @@ record StepList(List<Step> steps, Map<String, Word> words) {
         return Arrays.stream(kind.getDeclaredMethods()).sorted(Comparator.comparing(Method::getName)).toList();
     }
 
+    boolean knows(String line) {
+        return steps.stream().anyMatch(step -> step.matches(line));
+    }
+
     /** The lines somebody may have meant, nearest first, ready to be pasted; at most three. */
     List<String> nearest(String keyword, String line) {
         record Near(String line, double strangeness) { }
-        return steps.stream().map(step -> new Fit(step, line.strip().split("\\s+")))
+        List<Near> near = steps.stream().map(step -> new Fit(step, line.strip().split("\\s+")))
                 .filter(fit -> fit.strangeness() <= STRANGE)
                 .map(fit -> new Near(keyword + " " + fit.line(), fit.strangeness()))
-                .sorted(Comparator.comparingDouble(Near::strangeness)).map(Near::line).distinct().limit(MOST).toList();
+                .sorted(Comparator.comparingDouble(Near::strangeness)).toList();
+        return near.stream().filter(n -> n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
     }
 
     /** How well a line fits a step, word by word, and the line with what does not fit replaced. */
