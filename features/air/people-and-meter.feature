@@ -12,7 +12,7 @@ Feature: Who is in the room, and what watches the air
     Scenario: the public is in the room
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen people public
-      Then air.people is a fault
+      Then air.people is fault
       And it says "whatever the figures say"
       And the indoor-run is blocked
 
@@ -33,7 +33,7 @@ Feature: Who is in the room, and what watches the air
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen people public
       And room seen people staff-only
-      Then air.people is a fault
+      Then air.people is fault
 
     Scenario: somebody was told that the room is clear
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,7 +127,7 @@ Feature: Who is in the room, and what watches the air
       And room/co-instrument seen meter-kind household-alarm
       And room/co-instrument tried bump-test passed
       And room/co-instrument seen meter-height breathing
-      Then air.instrument is a fault
+      Then air.instrument is fault
       And it says "a household alarm does not count"
 
     Scenario Outline: a meter that cannot be relied on
@@ -135,7 +135,7 @@ Feature: Who is in the room, and what watches the air
       And room/co-instrument seen meter-kind <kind>
       And room/co-instrument tried bump-test <test>
       And room/co-instrument seen meter-height <height>
-      Then air.instrument is a fault
+      Then air.instrument is fault
 
       Examples:
         | kind           | test     | height       |
@@ -259,7 +259,7 @@ Feature: Who is in the room, and what watches the air
       And room/run seen run-minutes 5 min
       And room/run measured peak 20 ppm ± 5 ppm
       And room/run seen run-minutes 1 min
-      Then air.measured-run is a fault
+      Then air.measured-run is fault
 
     Scenario: nobody wrote how long the run was
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -304,7 +304,7 @@ Feature: Who is in the room, and what watches the air
       And room/run measured peak 140 ppm ± 5 ppm
       And room/run seen run-minutes 3 min
       And room/run seen since-then no-run
-      Then air.measured-run is a fault
+      Then air.measured-run is fault
 
     Scenario: the word from before the work says nothing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -43,7 +43,7 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And run-plan seen planned-runs 2on
       And run-plan seen exhaust-goes unknown
-      Then air.run is a fault
+      Then air.run is fault
 
     Scenario: no plan
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -62,7 +62,7 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And run-plan seen planned-runs 1on
       And run-plan seen exhaust-goes into-the-room
       And run-plan seen planned-speed above-idle
-      Then air.idle-only is a fault
+      Then air.idle-only is fault
       And it says "caught at the outlet and led outdoors"
 
     Scenario: above idle with a hose that is not proven
@@ -70,7 +70,7 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And run-plan seen planned-runs 1on
       And run-plan seen exhaust-goes outdoors-by-hose
       And run-plan seen planned-speed above-idle
-      Then air.idle-only is a fault
+      Then air.idle-only is fault
 
     Scenario: above idle with a proven hose
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -76,7 +76,7 @@ Feature: After the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden
       And machine tried road-test <found>
-      Then handover.ride-result is a fault
+      Then handover.ride-result is fault
 
       Examples:
         | found       |
@@ -96,7 +96,7 @@ Feature: After the road test
       And machine was ridden
       And machine tried road-test open-defect
       And machine tried road-test no-open-defect
-      Then handover.ride-result is a fault
+      Then handover.ride-result is fault
 
     Scenario: nobody wrote what the ride showed
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -157,7 +157,7 @@ Feature: After the road test
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen leaks-after-ride <found>
-      Then handover.leaks-after-ride is a fault at machine
+      Then handover.leaks-after-ride is fault at machine
 
       Examples:
         | found        |
@@ -216,7 +216,7 @@ Feature: After the road test
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried fasteners-after-ride <found>
-      Then handover.fasteners-after-ride is a fault at machine
+      Then handover.fasteners-after-ride is fault at machine
 
       Examples:
         | found        |
@@ -281,7 +281,7 @@ Feature: After the road test
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/chain tried chain-after-ride <found>
-      Then handover.chain-after-ride is a fault at transmission/chain
+      Then handover.chain-after-ride is fault at transmission/chain
 
       Examples:
         | found       |
@@ -346,7 +346,7 @@ Feature: After the road test
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-wheel/spokes tried spokes-after-ride <found>
-      Then handover.spokes-after-ride is a fault at rear-wheel/spokes
+      Then handover.spokes-after-ride is fault at rear-wheel/spokes
 
       Examples:
         | found  |
@@ -401,7 +401,7 @@ Feature: After the road test
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake tried heat-after-ride <found>
-      Then handover.brake-heat is a fault at front-brake
+      Then handover.brake-heat is fault at front-brake
 
       Examples:
         | found  |

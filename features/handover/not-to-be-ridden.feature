@@ -14,7 +14,7 @@ Feature: Not to be ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank was drained
       And fuel/tank seen tank-content fuel-left
-      Then handover.tank-drained is a fault
+      Then handover.tank-drained is fault
 
     Scenario: empty, and nobody drained it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -76,7 +76,7 @@ Feature: Not to be ridden
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tap seen tap-position <found>
-      Then handover.tap-closed is a fault at fuel/tap
+      Then handover.tap-closed is fault at fuel/tap
 
       Examples:
         | found   |
@@ -123,7 +123,7 @@ Feature: Not to be ridden
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank/cap seen filler-cap <found>
-      Then handover.cap-sealed is a fault at fuel/tank/cap
+      Then handover.cap-sealed is fault at fuel/tank/cap
 
       Examples:
         | found    |
@@ -176,7 +176,7 @@ Feature: Not to be ridden
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery seen battery-leads <found>
-      Then handover.battery-off is a fault at electrics/battery
+      Then handover.battery-off is fault at electrics/battery
 
       Examples:
         | found     |
@@ -221,7 +221,7 @@ Feature: Not to be ridden
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition seen plug-leads <found>
-      Then handover.plugs-earthed is a fault at ignition
+      Then handover.plugs-earthed is fault at ignition
 
       Examples:
         | found        |
@@ -264,7 +264,7 @@ Feature: Not to be ridden
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen not-to-be-ridden-tag <found>
-      Then handover.tag is a fault at machine
+      Then handover.tag is fault at machine
 
       Examples:
         | found     |

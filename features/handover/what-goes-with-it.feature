@@ -17,7 +17,7 @@ Feature: What goes with it
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen keys missing
-      Then handover.keys is a fault at machine
+      Then handover.keys is fault at machine
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -49,7 +49,7 @@ Feature: What goes with it
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen papers <found>
-      Then handover.papers is a fault at machine
+      Then handover.papers is fault at machine
 
       Examples:
         | found              |
@@ -103,7 +103,7 @@ Feature: What goes with it
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen recall-search open
-      Then handover.recall is a fault at machine
+      Then handover.recall is fault at machine
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -151,7 +151,7 @@ Feature: What goes with it
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen deviations not-listed
-      Then handover.deviations is a fault at machine
+      Then handover.deviations is fault at machine
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

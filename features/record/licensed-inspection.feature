@@ -10,7 +10,7 @@ Feature: Licensed inspections
     Scenario: refused
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a licensed inspector refused it 3 days ago
-      Then record.licensed-inspection is in fault
+      Then record.licensed-inspection is fault
       And it says "refused by a licensed inspector"
 
     Scenario: refused, then passed
@@ -23,4 +23,4 @@ Feature: Licensed inspections
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a licensed inspector passed it 3 days ago
       And a licensed inspector refused it 1 day ago
-      Then record.licensed-inspection is in fault
+      Then record.licensed-inspection is fault

@@ -12,7 +12,7 @@ Feature: Light and weather
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride seen daylight <found>
-      Then roadtest.daylight is a fault at ride
+      Then roadtest.daylight is fault at ride
 
       Examples:
         | found           |
@@ -126,7 +126,7 @@ Feature: Light and weather
       And outdoors seen road-surface <road>
       And outdoors seen weather <weather>
       And outdoors seen frost <frost>
-      Then roadtest.ice-risk is a fault
+      Then roadtest.ice-risk is fault
 
       Examples:
         | road     | weather | frost |
@@ -196,7 +196,7 @@ Feature: Light and weather
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors seen road-surface <found>
-      Then roadtest.road-dry is a fault at outdoors
+      Then roadtest.road-dry is fault at outdoors
 
       Examples:
         | found    |
@@ -245,7 +245,7 @@ Feature: Light and weather
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors seen weather <found>
-      Then roadtest.weather is a fault at outdoors
+      Then roadtest.weather is fault at outdoors
 
       Examples:
         | found   |

@@ -14,7 +14,7 @@ Feature: The ride
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride seen route <route>
       And ride seen somebody-waiting <who>
-      Then roadtest.route is a fault
+      Then roadtest.route is fault
 
       Examples:
         | route       | who                  |
@@ -65,7 +65,7 @@ Feature: The ride
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride seen recovery none
-      Then roadtest.recovery is a fault at ride
+      Then roadtest.recovery is fault at ride
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -97,7 +97,7 @@ Feature: The ride
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank seen fuel-for-the-ride <found>
-      Then roadtest.fuel-enough is a fault at fuel/tank
+      Then roadtest.fuel-enough is fault at fuel/tank
 
       Examples:
         | found        |
@@ -154,7 +154,7 @@ Feature: The ride
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       And electrics/battery seen charge-for-the-ride too-little
-      Then roadtest.charge-enough is a fault at electrics/battery
+      Then roadtest.charge-enough is fault at electrics/battery
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -205,7 +205,7 @@ Feature: The ride
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine tried warm-up <found>
-      Then roadtest.engine-warm is a fault at engine
+      Then roadtest.engine-warm is fault at engine
 
       Examples:
         | found         |

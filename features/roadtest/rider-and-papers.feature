@@ -12,7 +12,7 @@ Feature: Rider and papers
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rider told licence none
-      Then roadtest.rider-licensed is a fault at rider
+      Then roadtest.rider-licensed is fault at rider
 
     Scenario: nobody said
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -50,7 +50,7 @@ Feature: Rider and papers
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride told insurance none
-      Then roadtest.insured is a fault at ride
+      Then roadtest.insured is fault at ride
 
     Scenario: nobody said
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -93,7 +93,7 @@ Feature: Rider and papers
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride told road-papers none
-      Then roadtest.registered is a fault at ride
+      Then roadtest.registered is fault at ride
 
     Scenario: nobody said
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -136,7 +136,7 @@ Feature: Rider and papers
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rider seen gear <found>
-      Then roadtest.protective-gear is a fault at rider
+      Then roadtest.protective-gear is fault at rider
 
       Examples:
         | found       |

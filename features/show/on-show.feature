@@ -17,7 +17,7 @@ Feature: On show
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery seen battery-leads <found>
-      Then show.battery-off is a fault at electrics/battery
+      Then show.battery-off is fault at electrics/battery
 
       Examples:
         | found     |
@@ -62,7 +62,7 @@ Feature: On show
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried starting possible
-      Then show.starting-prevented is a fault at machine
+      Then show.starting-prevented is fault at machine
 
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -106,7 +106,7 @@ Feature: On show
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank/cap seen filler-cap <found>
-      Then show.cap-sealed is a fault at fuel/tank/cap
+      Then show.cap-sealed is fault at fuel/tank/cap
 
       Examples:
         | found    |
@@ -311,7 +311,7 @@ Feature: On show
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen drip-sheet <found>
-      Then show.drip-sheet is a fault at machine
+      Then show.drip-sheet is fault at machine
 
       Examples:
         | found     |
@@ -359,7 +359,7 @@ Feature: On show
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried standing <found>
-      Then show.stand-firm is a fault at machine
+      Then show.stand-firm is fault at machine
 
       Examples:
         | found |

@@ -81,6 +81,7 @@ public final class Chock implements Runnable {
                 .addSubcommand(KeysCommand.with(bench))
                 .addSubcommand(LedgerCommand.with(bench))
                 .addSubcommand(new RulesCommand(bench))
+                .addSubcommand(new RehearseCommand(bench))
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))
                 .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewShopCommand(bench)))

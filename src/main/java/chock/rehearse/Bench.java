@@ -2,8 +2,6 @@ package chock.rehearse;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
-import chock.assess.Finding;
-import chock.assess.GateVerdict;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Deed;
@@ -15,6 +13,7 @@ import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
 import chock.record.Person;
+import chock.record.Spelling;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.rulebook.Limit;
@@ -28,15 +27,21 @@ import java.time.Year;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The machine and the record a scenario puts together, and the judgement passed on them. One for each scenario. */
-public final class Bench {
+final class Bench {
     static final String INSPECTOR = "ida";
     static final ZoneId ZONE = ZoneId.of("Europe/London");
-    private static RuleBook shipped;
 
     private final RuleBook book;
     private final List<Entry> entries = new ArrayList<>();
@@ -48,30 +53,20 @@ public final class Bench {
     boolean onePerson;
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
-    private Assessment judged;
-
-    public Bench() {
-        this(shipped());
-    }
+    private JobRecord record;
+    private final Map<Gate, Assessment> judged = new EnumMap<>(Gate.class);
+    private final List<Expected> expected = new ArrayList<>();
 
     Bench(RuleBook book) {
         this.book = book;
         book.limits().stream().filter(l -> l.maker() != Limit.Maker.NONE).map(Limit::id).forEach(noneFound::add);
     }
 
-    // Loading is the costly part and the rule book is immutable, so scenarios share it.
-    private static synchronized RuleBook shipped() {
-        if (shipped == null) {
-            shipped = RuleBook.shipped();
-        }
-        return shipped;
-    }
-
     /** Adds evidence: the verb is the kind of evidence. */
     void evidence(String by, String point, Deed deed, String aspect, String written, Period ago) {
         Vocabulary.Aspect known = book.vocabulary().aspects().get(aspect);
         if (known == null) {
-            throw new IllegalArgumentException("no check asks for '" + aspect + "'");
+            throw unknown("no check asks for", aspect, book.vocabulary().aspects().keySet());
         }
         checkPoint(point);
         Value value = switch (known.form()) {
@@ -85,7 +80,7 @@ public final class Bench {
 
     void work(String by, String point, String work, Period ago) {
         if (!book.vocabulary().works().containsKey(work)) {
-            throw new IllegalArgumentException("'" + work + "' is not a known work: " + book.vocabulary().works().keySet());
+            throw unknown("nobody here knows the work", work, book.vocabulary().works().keySet());
         }
         checkPoint(point);
         add(by, Deed.DONE, point, work, null, null, ago);
@@ -97,21 +92,21 @@ public final class Bench {
 
     private void checkPoint(String point) {
         if (!book.vocabulary().points().contains(point)) {
-            throw new IllegalArgumentException("'" + point + "' is not a known point");
+            throw unknown("no machine has the place", point, book.vocabulary().points());
         }
     }
 
     private static Measured amount(String written, Deed deed) {
         Measured measured = Measured.parse(written);
         if (deed == Deed.MEASURED && measured.uncertainty() == null) {
-            throw new IllegalArgumentException("'" + written + "': write the uncertainty, such as 3.1 mm ± 0.1 mm");
+            throw new NotUnderstood("'" + written + "': write the uncertainty, such as 3.1 mm ± 0.1 mm");
         }
         return measured;
     }
 
     private static Value answer(Vocabulary.Aspect aspect, String written) {
         if (!aspect.answers().contains(written)) {
-            throw new IllegalArgumentException("'" + written + "' is no answer to " + aspect.name() + ": " + aspect.answers());
+            throw new NotUnderstood("'" + written + "' is no answer to " + aspect.name() + "; write one of " + String.join(", ", aspect.answers()));
         }
         return new Value.Answer(written);
     }
@@ -141,7 +136,7 @@ public final class Bench {
 
     void ranOutOfCalibration(Period ago) {
         if (!instruments.isEmpty()) {
-            throw new IllegalArgumentException("say when its calibration ran out before the first reading");
+            throw new NotUnderstood("say when its calibration ran out before the first reading");
         }
         lastDayOfCalibration = today.minus(ago);
     }
@@ -163,8 +158,10 @@ public final class Bench {
         entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
     }
 
-    void maker(String limit, String point, String sense, String value) {
-        Quantity quantity = Quantity.parse(value);
+    void maker(String limit, String point, String sense, Quantity quantity) {
+        if (!book.vocabulary().limits().containsKey(limit)) {
+            throw unknown("there is no limit", limit, book.vocabulary().limits().keySet());
+        }
         figures.add(new MakerFigure(limit, point, sense.equals("at least") ? quantity : null, sense.equals("at most") ? quantity : null,
                 sense.equals("is") ? quantity : null, "Lark 250 workshop manual", "61", "ida", "tom"));
         noneFound.remove(limit);
@@ -172,32 +169,79 @@ public final class Bench {
 
     void noWordFromMaker(String limit) {
         if (!noneFound.remove(limit)) {
-            throw new IllegalArgumentException("no maker's figure is asked for '" + limit + "'");
+            throw unknown("no maker's figure is asked for", limit, noneFound);
         }
     }
 
-    private Assessment judged() {
-        if (judged == null) {
-            JobRecord record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
-                    new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    instruments, List.copyOf(entries), List.of());
-            Instant noon = today.atTime(12, 0).atZone(ZONE).toInstant();
-            List<Gate> asked = java.util.Arrays.stream(Gate.values()).filter(g -> book.cards().values().stream().anyMatch(c -> c.gates().contains(g))).toList();
-            judged = Assessor.assess(record, book, asked, noon);
-        }
-        return judged;
+    private NotUnderstood unknown(String what, String word, Collection<String> known) {
+        List<String> near = Spelling.nearest(word, known);
+        return new NotUnderstood(what + " '" + word + "'" + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?"));
     }
 
-    /** The finding on a check, or null when it does not apply to this machine. */
-    Finding finding(String check) {
+    /** Expects something of the judgement, and says at once when it is otherwise. */
+    void expect(Expected one) {
+        expected.add(one);
+        one.otherwise(judged(gateFor(one))).ifPresent(found -> {
+            throw new AssertionError(found);
+        });
+    }
+
+    /** Expects something more of the check spoken of last. */
+    void expectOfTheSame(Function<String, Expected> more) {
+        if (expected.isEmpty() || expected.get(expected.size() - 1).check() == null) {
+            throw new NotUnderstood("say first which check it is about, such as: Then brakes.pad-thickness is fault");
+        }
+        expect(more.apply(expected.get(expected.size() - 1).check()));
+    }
+
+    void known(String check) {
         if (!book.cards().containsKey(check)) {
-            throw new IllegalArgumentException("no check is called '" + check + "'");
+            throw unknown("there is no check", check, book.cards().keySet());
         }
-        return judged().gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(check)).findFirst().orElse(null);
     }
 
-    GateVerdict gate(String id) {
-        Gate gate = Gate.of(id).orElseThrow(() -> new IllegalArgumentException("'" + id + "' is not a gate"));
-        return judged().gates().stream().filter(g -> g.gate() == gate).findFirst().orElseThrow();
+    // A finding is the same at every gate that asks for it; judging one of them is enough.
+    private Gate gateFor(Expected one) {
+        if (one instanceof Expected.Verdict verdict) {
+            return verdict.gate();
+        }
+        if (one instanceof Expected.ReleasedUntil until) {
+            return until.gate();
+        }
+        Set<Gate> asking = book.cards().get(one.check()).gates();
+        return judged.keySet().stream().filter(asking::contains).findFirst().orElseGet(() -> asking.stream().min(Comparator.naturalOrder()).orElseThrow());
+    }
+
+    private Assessment judged(Gate gate) {
+        return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book, List.of(g), noon()));
+    }
+
+    private JobRecord record() {
+        if (record == null) {
+            record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
+                    new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
+                    List.copyOf(instruments), List.copyOf(entries), List.of());
+        }
+        return record;
+    }
+
+    private Instant noon() {
+        return today.atTime(12, 0).atZone(ZONE).toInstant();
+    }
+
+    /** True until the first expectation: then the record is judged, and what is said later would count for nothing. */
+    boolean isOpen() {
+        return record == null;
+    }
+
+    /** The scenario as it was put together, or null when it expects nothing. */
+    Scenario scenario(String place, String name) {
+        return expected.isEmpty() ? null : new Scenario(place, name, record(), noon(), Set.copyOf(judged.keySet()), List.copyOf(expected), found());
+    }
+
+    private List<Scenario.Place> found() {
+        Set<String> spokenOf = expected.stream().map(Expected::check).filter(Objects::nonNull).collect(Collectors.toSet());
+        return judged.values().stream().flatMap(a -> a.gates().stream()).flatMap(g -> g.findings().stream()).filter(f -> spokenOf.contains(f.check()))
+                .flatMap(f -> f.places().stream().filter(p -> p.measured() != null).map(p -> new Scenario.Place(f.check(), p))).distinct().toList();
     }
 }

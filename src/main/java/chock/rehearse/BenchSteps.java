@@ -1,266 +1,315 @@
 package chock.rehearse;
 
-import chock.assess.Finding;
 import chock.quantity.Quantity;
 import chock.record.Deed;
+import chock.record.Gate;
 import chock.record.Machine;
 import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
 import java.time.LocalDate;
 import java.time.Period;
-import java.util.Locale;
 
-/** The steps in which a scenario speaks. Each is one sentence an inspector would say. */
+/** The steps in which a scenario speaks. Each is one sentence an inspector would say; {@link StepWords} are its words in braces. */
 public final class BenchSteps {
     private final Bench bench;
 
-    public BenchSteps(Bench bench) {
+    BenchSteps(Bench bench) {
         this.bench = bench;
     }
 
-    @Given("^a motorcycle with (.+) in front and (.+) behind$")
+    @Given("a motorcycle with {brake} in front and {brake} behind")
+    @Explained(value = "Begins a scenario with a machine: a two-stroke single of 1974 with a kick starter and spoked steel rims, unless said otherwise below.", example = "a motorcycle with one hydraulic disc in front and a rod drum behind")
     public void motorcycle(String front, String rear) {
-        bench.draft.frontBrake = Draft.brake(front);
-        bench.draft.rearBrake = Draft.brake(rear);
+        draft().frontBrake = Draft.brake(front);
+        draft().rearBrake = Draft.brake(rear);
     }
 
-    @Given("^the machine is first registered (\\d{4}-\\d{2}-\\d{2})$")
-    public void registered(String date) {
-        bench.draft.firstRegistered = LocalDate.parse(date);
+    @Given("the machine is first registered {date}")
+    @Explained(value = "The day of first registration, which also sets the year of build.", example = "the machine is first registered 1985-04-01")
+    public void registered(LocalDate date) {
+        draft().firstRegistered = date;
     }
 
-    @Given("^the machine is a (moped|moped-3w|motorcycle|motorcycle-sidecar)$")
+    @Given("the machine is a {thing}")
+    @Explained(value = "Its kind: moped, moped-3w, motorcycle or motorcycle-sidecar.", example = "the machine is a motorcycle-sidecar")
     public void kind(String kind) {
-        bench.draft.kind = Draft.word(Machine.Kind.class, kind);
+        draft().kind = Draft.word(Machine.Kind.class, kind);
     }
 
-    @Given("^the top speed is (.+)$")
-    public void topSpeed(String speed) {
-        bench.draft.topSpeed = Quantity.parse(speed);
+    @Given("the top speed is {quantity}")
+    @Explained(value = "The top speed by design.", example = "the top speed is 120 km/h")
+    public void topSpeed(Quantity speed) {
+        draft().topSpeed = speed;
     }
 
-    @Given("^it has (\\d) seats?$")
+    @Given("it has {int} seat(s)")
+    @Explained(value = "The number of seats.", example = "it has 2 seats")
     public void seats(int seats) {
-        bench.draft.seats = seats;
+        draft().seats = seats;
     }
 
-    @Given("^the brakes are linked$")
+    @Given("the brakes are linked")
+    @Explained(value = "One control works both brakes.", example = "the brakes are linked")
     public void linked() {
-        bench.draft.linkedBrakes = true;
+        draft().linkedBrakes = true;
     }
 
-    @Given("^the linings are (bonded|riveted|sintered)$")
+    @Given("the linings are {thing}")
+    @Explained(value = "How pads and shoes hold their friction material: bonded, riveted or sintered.", example = "the linings are riveted")
     public void linings(String lining) {
         Machine.Lining held = Draft.word(Machine.Lining.class, lining);
-        bench.draft.frontBrake = lined(bench.draft.frontBrake, held);
-        bench.draft.rearBrake = lined(bench.draft.rearBrake, held);
+        draft().frontBrake = lined(draft().frontBrake, held);
+        draft().rearBrake = lined(draft().rearBrake, held);
+    }
+
+    @Given("the front brake has no stop lamp switch")
+    @Explained(value = "The stop lamp is not worked by the front brake.", example = "the front brake has no stop lamp switch")
+    public void noFrontSwitch() {
+        draft().frontBrake = unswitched(draft().frontBrake);
+    }
+
+    @Given("the rear brake has no stop lamp switch")
+    @Explained(value = "The stop lamp is not worked by the rear brake.", example = "the rear brake has no stop lamp switch")
+    public void noRearSwitch() {
+        draft().rearBrake = unswitched(draft().rearBrake);
+    }
+
+    @Given("the wheels have {thing} rims")
+    @Explained(value = "Spoked wheels with rims of steel or alloy.", example = "the wheels have alloy rims")
+    public void rims(String rim) {
+        wheels(new Machine.Wheel(Draft.word(Machine.Rim.class, rim), draft().frontWheel.spoked(), draft().frontWheel.tube()));
+    }
+
+    @Given("the wheels are cast")
+    @Explained(value = "Both wheels are cast in alloy.", example = "the wheels are cast")
+    public void cast() {
+        wheels(new Machine.Wheel(Machine.Rim.ALLOY, false, draft().frontWheel.tube()));
+    }
+
+    @Given("the tyres are tubeless")
+    @Explained(value = "Both tyres run without a tube.", example = "the tyres are tubeless")
+    public void tubeless() {
+        wheels(new Machine.Wheel(draft().frontWheel.rim(), draft().frontWheel.spoked(), false));
+    }
+
+    @Given("the engine is a {thing}")
+    @Explained(value = "Its cycle, two-stroke or four-stroke, with the oiling usual for it.", example = "the engine is a four-stroke")
+    public void cycle(String cycle) {
+        draft().cycle(Draft.word(Machine.Cycle.class, cycle));
+    }
+
+    @Given("the engine has {int} cylinder(s)")
+    @Explained(value = "The number of cylinders.", example = "the engine has 2 cylinders")
+    public void cylinders(int cylinders) {
+        draft().cylinders(cylinders);
+    }
+
+    @Given("the engine is oiled by {thing}")
+    @Explained(value = "Its oiling: oil-injection, premix, wet-sump, dry-sump or total-loss.", example = "the engine is oiled by premix")
+    public void oiling(String oiling) {
+        draft().oiling(Draft.word(Machine.Oiling.class, oiling));
+    }
+
+    @Given("the ignition is {thing}")
+    @Explained(value = "Its ignition: points, magneto or electronic.", example = "the ignition is magneto")
+    public void ignition(String ignition) {
+        draft().ignition(Draft.word(Machine.Ignition.class, ignition));
+    }
+
+    @Given("the machine is electric")
+    @Explained(value = "A motor and a battery, and nothing that burns.", example = "the machine is electric")
+    public void electric() {
+        draft().electric();
+    }
+
+    @Given("the final drive is {thing}")
+    @Explained(value = "Its final drive: chain, belt or shaft.", example = "the final drive is shaft")
+    public void drive(String drive) {
+        draft().drive = Draft.word(Machine.Drive.class, drive);
+    }
+
+    @Given("the battery has {int} volts")
+    @Explained(value = "The nominal voltage; 0 when it has no battery.", example = "the battery has 6 volts")
+    public void volts(int volts) {
+        draft().volts = volts;
+    }
+
+    @Given("the equipment has {thing} {thing}")
+    @Explained(value = "Any other part of the machine's description, by its key and in the words of a record.", example = "the equipment has starter electric")
+    public void equipment(String key, String value) {
+        draft().equip(key, value);
+    }
+
+    @Given("the history is {thing}")
+    @Explained(value = "Whether the history of the machine is known or unknown.", example = "the history is unknown")
+    public void history(String history) {
+        draft().history = Draft.word(Machine.History.class, history);
+    }
+
+    @Given("the engine has no number")
+    @Explained(value = "No number is stamped on the engine.", example = "the engine has no number")
+    public void engineWithoutNumber() {
+        draft().engineNumber = "none";
+    }
+
+    @Given("the territory is {territory}")
+    @Explained(value = "Where it will be ridden; Great Britain unless said otherwise.", example = "the territory is US-VA")
+    public void territory(String territory) {
+        open().territory = territory;
+    }
+
+    @Given("the day is {date}")
+    @Explained(value = "The day of judgement; 2026-11-25 unless said otherwise.", example = "the day is 2026-11-20")
+    public void day(LocalDate date) {
+        open().today = date;
+    }
+
+    @Given("one person works alone")
+    @Explained(value = "There is no second person in the workshop.", example = "one person works alone")
+    public void onePerson() {
+        open().onePerson = true;
+    }
+
+    @Given("{writer}{place} {deed} {thing} {reading}{ago}")
+    @Explained(value = "An entry of evidence: where, the kind of evidence, what, and what was found.", example = "front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 14 months ago")
+    public void evidence(String by, String place, Deed deed, String thing, String reading, Period ago) {
+        open().evidence(by, place, deed, thing, reading, ago);
+    }
+
+    @Given("{writer}{place} was {thing}{ago}")
+    @Explained(value = "An entry of work done on a part.", example = "tom wrote that front-brake/caliper was refitted")
+    public void work(String by, String place, String work, Period ago) {
+        open().work(by, place, work, ago);
+    }
+
+    @Given("a licensed inspector {thing} it{ago}")
+    @Explained(value = "A licensed inspection that passed or refused the machine.", example = "a licensed inspector refused it 2 months ago")
+    public void inspected(String result, Period ago) {
+        if (!result.equals("passed") && !result.equals("refused")) {
+            throw new NotUnderstood("'" + result + "': write passed or refused");
+        }
+        open().inspected(result, ago);
+    }
+
+    @Given("{person} corrected it to {reading}")
+    @Explained(value = "A later entry that corrects the one before.", example = "tom corrected it to 3.1 mm ± 0.1 mm")
+    public void corrected(String by, String reading) {
+        open().correct(by, reading);
+    }
+
+    @Given("the calibration of the instrument ran out{ago}")
+    @Explained(value = "Stands before the first reading: when the instrument's calibration ended.", example = "the calibration of the instrument ran out 2 months ago")
+    public void ranOut(Period ago) {
+        open().ranOutOfCalibration(ago);
+    }
+
+    @Given("the instrument was found out of tolerance{ago}")
+    @Explained(value = "The instrument used last was later found to read wrongly.", example = "the instrument was found out of tolerance 1 day ago")
+    public void foundOut(Period ago) {
+        open().foundOut(ago);
+    }
+
+    @Given("another instrument is taken from here on")
+    @Explained(value = "Later readings are taken with a second instrument.", example = "another instrument is taken from here on")
+    public void anotherInstrument() {
+        open().takeAnotherInstrument();
+    }
+
+    @Given("the maker says {limit} {sense} {quantity}{at}")
+    @Explained(value = "A figure from the maker's manual, for the whole machine or one place.", example = "the maker says brakes.pad-thickness at least 2.0 mm")
+    public void maker(String limit, String sense, Quantity value, String place) {
+        open().maker(limit, place, sense, value);
+    }
+
+    @Given("no word from the maker on {limit}")
+    @Explained(value = "The record does not even say that no maker's figure was found.", example = "no word from the maker on brakes.pad-thickness")
+    public void noWord(String limit) {
+        open().noWordFromMaker(limit);
+    }
+
+    @Then("{check} is {state}{at}")
+    @Explained(value = "The finding on a check, as a whole (its worst place) or at one place.", example = "brakes.pad-thickness is doubt at front-brake/caliper/inner-pad")
+    public void outcome(String check, String state, String place) {
+        bench.known(check);
+        bench.expect(new Expected.Outcome(check, state, place));
+    }
+
+    @Then("it says {string}")
+    @Explained(value = "Words in the sentence of that finding.", example = "it says \"at least 1.5 mm\"")
+    public void says(String part) {
+        bench.expectOfTheSame(check -> new Expected.Saying(check, part));
+    }
+
+    @Then("it notes {string}")
+    @Explained(value = "Words in a note on that finding.", example = "it notes \"older than 5 y\"")
+    public void notes(String part) {
+        bench.expectOfTheSame(check -> new Expected.Noting(check, part));
+    }
+
+    @Then("the limit came from {string}")
+    @Explained(value = "Words in the source of the limit that decided.", example = "the limit came from \"common practice\"")
+    public void limitFrom(String part) {
+        bench.expectOfTheSame(check -> new Expected.LimitFrom(check, part));
+    }
+
+    @Then("it is cleared by {string}")
+    @Explained(value = "Words in the remedy of that finding.", example = "it is cleared by \"Fit new pads\"")
+    public void clearedBy(String part) {
+        bench.expectOfTheSame(check -> new Expected.ClearedBy(check, part));
+    }
+
+    @Then("it holds until {date}")
+    @Explained(value = "The last day on which that finding stays met if nobody touches the machine.", example = "it holds until 2027-11-25")
+    public void holdsUntil(LocalDate day) {
+        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day));
+    }
+
+    @Then("the {gate} is released")
+    @Explained(value = "The verdict at a gate: every check that applies is met.", example = "the on-show is released")
+    public void released(Gate gate) {
+        bench.expect(new Expected.Verdict(gate, "released"));
+    }
+
+    @Then("the {gate} is blocked")
+    @Explained(value = "The verdict at a gate: something holds the machine.", example = "the road-test is blocked")
+    public void blocked(Gate gate) {
+        bench.expect(new Expected.Verdict(gate, "blocked"));
+    }
+
+    @Then("the {gate} is released until {date}")
+    @Explained(value = "The last day a release is good for.", example = "the on-show is released until 2026-12-25")
+    public void releasedUntil(Gate gate, LocalDate day) {
+        bench.expect(new Expected.ReleasedUntil(gate, day, null));
+    }
+
+    @Then("the {gate} is released until {date} because of {check}")
+    @Explained(value = "The last day a release is good for, and the check that lapses then.", example = "the on-show is released until 2026-11-25 because of show.battery")
+    public void releasedUntilBecause(Gate gate, LocalDate day, String check) {
+        bench.known(check);
+        bench.expect(new Expected.ReleasedUntil(gate, day, check));
     }
 
     private static Machine.Brake lined(Machine.Brake b, Machine.Lining lining) {
         return b.type() == Machine.BrakeType.NONE ? b : new Machine.Brake(b.type(), b.workedBy(), b.discs(), lining, b.stopLampSwitch());
     }
 
-    @Given("^the (front|rear) brake has no stop lamp switch$")
-    public void noSwitch(String end) {
-        if (end.equals("front")) {
-            bench.draft.frontBrake = unswitched(bench.draft.frontBrake);
-        } else {
-            bench.draft.rearBrake = unswitched(bench.draft.rearBrake);
-        }
-    }
-
     private static Machine.Brake unswitched(Machine.Brake b) {
         return new Machine.Brake(b.type(), b.workedBy(), b.discs(), b.lining(), false);
     }
 
-    @Given("^the wheels have (steel|alloy) rims$")
-    public void rims(String rim) {
-        wheels(new Machine.Wheel(Draft.word(Machine.Rim.class, rim), bench.draft.frontWheel.spoked(), bench.draft.frontWheel.tube()));
-    }
-
-    @Given("^the wheels are cast$")
-    public void cast() {
-        wheels(new Machine.Wheel(Machine.Rim.ALLOY, false, bench.draft.frontWheel.tube()));
-    }
-
-    @Given("^the tyres are tubeless$")
-    public void tubeless() {
-        wheels(new Machine.Wheel(bench.draft.frontWheel.rim(), bench.draft.frontWheel.spoked(), false));
-    }
-
     private void wheels(Machine.Wheel wheel) {
-        bench.draft.frontWheel = wheel;
-        bench.draft.rearWheel = wheel;
+        draft().frontWheel = wheel;
+        draft().rearWheel = wheel;
     }
 
-    @Given("^the engine is a (two-stroke|four-stroke)$")
-    public void cycle(String cycle) {
-        bench.draft.cycle(Draft.word(Machine.Cycle.class, cycle));
+    private Draft draft() {
+        return open().draft;
     }
 
-    @Given("^the engine has (\\d) cylinders?$")
-    public void cylinders(int cylinders) {
-        bench.draft.cylinders(cylinders);
-    }
-
-    @Given("^the engine is oiled by (oil-injection|premix|wet-sump|dry-sump|total-loss)$")
-    public void oiling(String oiling) {
-        bench.draft.oiling(Draft.word(Machine.Oiling.class, oiling));
-    }
-
-    @Given("^the ignition is (points|magneto|electronic)$")
-    public void ignition(String ignition) {
-        bench.draft.ignition(Draft.word(Machine.Ignition.class, ignition));
-    }
-
-    @Given("^the machine is electric$")
-    public void electric() {
-        bench.draft.electric();
-    }
-
-    @Given("^the final drive is (chain|belt|shaft)$")
-    public void drive(String drive) {
-        bench.draft.drive = Draft.word(Machine.Drive.class, drive);
-    }
-
-    @Given("^the battery has (\\d+) volts$")
-    public void volts(int volts) {
-        bench.draft.volts = volts;
-    }
-
-    @Given("^the equipment has ([a-z-]+) ([a-z0-9-]+)$")
-    public void equipment(String key, String value) {
-        bench.draft.equip(key, value);
-    }
-
-    @Given("^the history is (known|unknown)$")
-    public void history(String history) {
-        bench.draft.history = Draft.word(Machine.History.class, history);
-    }
-
-    @Given("^the territory is ([A-Z]{2}(?:-[A-Z0-9]{1,3})?)$")
-    public void territory(String territory) {
-        bench.territory = territory;
-    }
-
-    @Given("^the day is (\\d{4}-\\d{2}-\\d{2})$")
-    public void day(String date) {
-        bench.today = LocalDate.parse(date);
-    }
-
-    @Given("^(?:(ida|tom) wrote that )?([a-z0-9/-]+) (measured|tried|seen|told|assumed) ([a-z-]+) (.+?)(?: (\\d+) (day|month|year)s? ago)?$")
-    public void evidence(String by, String point, String verb, String aspect, String value, Integer count, String unit) {
-        bench.evidence(writer(by), point, Deed.valueOf(verb.toUpperCase(Locale.ROOT)), aspect, value, ago(count, unit));
-    }
-
-    @Given("^(?:(ida|tom) wrote that )?([a-z0-9/-]+) was ([a-z-]+)(?: (\\d+) (day|month|year)s? ago)?$")
-    public void work(String by, String point, String work, Integer count, String unit) {
-        bench.work(writer(by), point, work, ago(count, unit));
-    }
-
-    @Given("^a licensed inspector (passed|refused) it(?: (\\d+) (day|month|year)s? ago)?$")
-    public void inspected(String result, Integer count, String unit) {
-        bench.inspected(result, ago(count, unit));
-    }
-
-    private static String writer(String by) {
-        return by == null ? Bench.INSPECTOR : by;
-    }
-
-    @Given("^(ida|tom) corrected it to (.+)$")
-    public void corrected(String by, String value) {
-        bench.correct(by, value);
-    }
-
-    @Given("^the calibration of the instrument ran out (\\d+) (day|month|year)s? ago$")
-    public void ranOut(Integer count, String unit) {
-        bench.ranOutOfCalibration(ago(count, unit));
-    }
-
-    @Given("^the instrument was found out of tolerance(?: (\\d+) (day|month|year)s? ago)?$")
-    public void foundOut(Integer count, String unit) {
-        bench.foundOut(ago(count, unit));
-    }
-
-    @Given("^another instrument is taken from here on$")
-    public void anotherInstrument() {
-        bench.takeAnotherInstrument();
-    }
-
-    @Given("^one person works alone$")
-    public void onePerson() {
-        bench.onePerson = true;
-    }
-
-    @Given("^the engine has no number$")
-    public void engineWithoutNumber() {
-        bench.draft.engineNumber = "none";
-    }
-
-    private static Period ago(Integer count, String unit) {
-        if (count == null) {
-            return Period.ZERO;
+    private Bench open() {
+        if (!bench.isOpen()) {
+            throw new NotUnderstood("say everything about the machine before the first Then: it was judged there, and this would count for nothing");
         }
-        return switch (unit) {
-            case "day" -> Period.ofDays(count);
-            case "month" -> Period.ofMonths(count);
-            default -> Period.ofYears(count);
-        };
-    }
-
-    @Given("^the maker says ([a-z0-9.-]+) (at least|at most|is) (.+?)(?: at ([a-z0-9/-]+))?$")
-    public void maker(String limit, String sense, String value, String point) {
-        bench.maker(limit, point, sense, value);
-    }
-
-    @Given("^no word from the maker on ([a-z0-9.-]+)$")
-    public void noWord(String limit) {
-        bench.noWordFromMaker(limit);
-    }
-
-    private Finding last;
-
-    @Then("^([a-z]+\\.[a-z0-9-]+) is (?:a |in )?(met|fault|doubt|stale|missing|not applicable)(?: at ([a-z0-9/-]+))?$")
-    public void outcome(String check, String state, String point) {
-        last = bench.finding(check);
-        if (state.equals("not applicable")) {
-            expect(last == null, check + " applies: " + (last == null ? "" : last.says()));
-            return;
-        }
-        expect(last != null, check + " does not apply to this machine");
-        if (point != null) {
-            Finding.AtPlace place = last.places().stream().filter(p -> p.point().equals(point)).findFirst().orElse(null);
-            expect(place != null, check + " is not asked at " + point);
-            expect(place.state().id().equals(state), check + " is " + place.state().id() + " at " + point + ": " + place.says());
-        } else {
-            expect(last.state().id().equals(state), check + " is " + last.state().id() + ": " + last.says());
-        }
-    }
-
-    @Then("^it says \"(.+)\"$")
-    public void says(String part) {
-        expect(last != null && last.places().stream().anyMatch(p -> p.says().contains(part)), "it says: " + (last == null ? "nothing" : last.places().stream().map(Finding.AtPlace::says).toList()));
-    }
-
-    @Then("^it notes \"(.+)\"$")
-    public void notes(String part) {
-        expect(last != null && last.notes().stream().anyMatch(n -> n.contains(part)), "it notes: " + (last == null ? "nothing" : last.notes()));
-    }
-
-    @Then("^the limit came from \"(.+)\"$")
-    public void limitFrom(String part) {
-        expect(last != null && last.places().stream().anyMatch(p -> p.limit() != null && p.limit().source().words().contains(part)),
-                "the limit: " + (last == null ? "none" : last.places().stream().filter(p -> p.limit() != null).map(p -> p.limit().words()).toList()));
-    }
-
-    @Then("^the ([a-z-]+) is (released|blocked)$")
-    public void verdict(String gate, String verdict) {
-        expect(bench.gate(gate).verdict().equals(verdict), gate + " is " + bench.gate(gate).verdict());
-    }
-
-    private static void expect(boolean holds, String found) {
-        if (!holds) {
-            throw new AssertionError(found);
-        }
+        return bench;
     }
 }

@@ -6,9 +6,11 @@ import chock.quantity.Quantity;
 import chock.record.Machine;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * The machine of a scenario while it is being described. Undescribed, it is a two-stroke single of 1974 with a kick
@@ -48,7 +50,7 @@ final class Draft {
             case "a rod drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.ROD, 0, bonded, true);
             case "a hydraulic drum" -> new Machine.Brake(Machine.BrakeType.DRUM, Machine.WorkedBy.HYDRAULIC, 0, bonded, true);
             case "no brake" -> new Machine.Brake(Machine.BrakeType.NONE, Machine.WorkedBy.NONE, 0, Machine.Lining.NONE, false);
-            default -> throw new IllegalArgumentException("'" + words + "': write one hydraulic disc, two hydraulic discs, a cable disc, a cable drum, a rod drum, a hydraulic drum or no brake");
+            default -> throw new NotUnderstood("'" + words + "': write one hydraulic disc, two hydraulic discs, a cable disc, a cable drum, a rod drum, a hydraulic drum or no brake");
         };
     }
 
@@ -82,28 +84,37 @@ final class Draft {
     /** One piece of equipment, by its key and in the words of a record. */
     void equip(String key, String value) {
         if (equipment.replace(key, value) == null) {
-            throw new IllegalArgumentException("'" + key + "' is no equipment: " + equipment.keySet());
+            throw new NotUnderstood("'" + key + "' is no equipment; write one of " + String.join(", ", new java.util.TreeSet<>(equipment.keySet())));
         }
         equipment();
     }
 
     private Machine.Equipment equipment() {
-        return new Machine.Equipment(word(Machine.Starter.class, equipment.get("starter")), Integer.parseInt(equipment.get("carburettors")),
+        return new Machine.Equipment(word(Machine.Starter.class, equipment.get("starter")), count("carburettors"),
                 word(Machine.FuelTap.class, equipment.get("fuel-tap")), word(Machine.Clutch.class, equipment.get("clutch")),
                 word(Machine.FrontSpringing.class, equipment.get("front-springing")), word(Machine.RearSpringing.class, equipment.get("rear-springing")),
-                yes("lamps"), yes("indicators"), yes("horn"), Integer.parseInt(equipment.get("mirrors")), Integer.parseInt(equipment.get("stands")), yes("speedometer"));
+                yes("lamps"), yes("indicators"), yes("horn"), count("mirrors"), count("stands"), yes("speedometer"));
+    }
+
+    private int count(String key) {
+        if (!equipment.get(key).matches("\\d")) {
+            throw new NotUnderstood("'" + equipment.get(key) + "': write the number of " + key + ", such as 2");
+        }
+        return Integer.parseInt(equipment.get(key));
     }
 
     private boolean yes(String key) {
         return switch (equipment.get(key)) {
             case "yes" -> true;
             case "no" -> false;
-            default -> throw new IllegalArgumentException("'" + equipment.get(key) + "': write " + key + " yes or no");
+            default -> throw new NotUnderstood("'" + equipment.get(key) + "': write " + key + " yes or no");
         };
     }
 
     /** A word of a record as the constant it stands for. */
     static <E extends Enum<E>> E word(Class<E> kind, String word) {
-        return Enum.valueOf(kind, word.toUpperCase(Locale.ROOT).replace('-', '_'));
+        return Arrays.stream(kind.getEnumConstants()).filter(known -> known.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)).findFirst()
+                .orElseThrow(() -> new NotUnderstood("'" + word + "': write one of "
+                        + Arrays.stream(kind.getEnumConstants()).map(known -> known.name().toLowerCase(Locale.ROOT).replace('_', '-')).collect(Collectors.joining(", "))));
     }
 }

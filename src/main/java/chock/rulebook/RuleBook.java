@@ -12,6 +12,7 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,7 @@ public final class RuleBook {
     private final KieBase rules;
     private final Set<String> without;
     private final House house;
-    private final Map<String, LaidOut> laidOut = new ConcurrentHashMap<>();
+    private final Map<String, LaidOut> laidOut;
 
     /**
      * A house in force.
@@ -59,11 +60,11 @@ public final class RuleBook {
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
              Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, Set.of(), null);
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, Set.of(), null, new ConcurrentHashMap<>());
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules, Set<String> without, House house) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -78,6 +79,7 @@ public final class RuleBook {
         this.rules = rules;
         this.without = without;
         this.house = house;
+        this.laidOut = laidOut;
     }
 
     /**
@@ -101,7 +103,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, rules, without, house == null ? null : house.with(change));
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, rules, without, house == null ? null : house.with(change), laidOut);
     }
 
     /**
@@ -110,9 +112,21 @@ public final class RuleBook {
      * @param rule name of a rule; one that is not there changes nothing
      */
     public RuleBook without(String rule) {
-        Set<String> asleep = new TreeSet<>(without);
-        asleep.add(rule);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, asleep, house);
+        return without(Set.of(rule));
+    }
+
+    /** This rule book with several rules asleep; see {@link #without(String)}. */
+    public RuleBook without(Set<String> more) {
+        Set<String> asleep = new HashSet<>(without);
+        asleep.addAll(more);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, asleep, house, laidOut);
+    }
+
+    /** Names of all its rules, asleep or not. */
+    public SortedSet<String> ruleNames() {
+        SortedSet<String> names = new TreeSet<>();
+        rules.getKiePackages().forEach(pack -> pack.getRules().forEach(rule -> names.add(rule.getName())));
+        return names;
     }
 
     /**
@@ -134,7 +148,7 @@ public final class RuleBook {
         List<Limit> allLimits = new ArrayList<>(limits);
         allLimits.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, compiled, without, sound);
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, compiled, without, sound, new ConcurrentHashMap<>());
     }
 
     /** The house in force, or empty. */

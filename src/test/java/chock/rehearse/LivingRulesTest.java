@@ -1,15 +1,21 @@
 package chock.rehearse;
 
-import static io.cucumber.junit.platform.engine.Constants.GLUE_PROPERTY_NAME;
+import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.platform.suite.api.ConfigurationParameter;
-import org.junit.platform.suite.api.IncludeEngines;
-import org.junit.platform.suite.api.SelectDirectories;
-import org.junit.platform.suite.api.Suite;
+import chock.rulebook.RuleBook;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 
 /** Every scenario below {@code features/}. */
-@Suite
-@IncludeEngines("cucumber")
-@SelectDirectories("features")
-@ConfigurationParameter(key = GLUE_PROPERTY_NAME, value = "chock.rehearse")
-class LivingRulesTest { }
+class LivingRulesTest {
+    @TestFactory
+    Stream<DynamicTest> everyScenario() {
+        Rehearsed rehearsed = Rehearsal.run(RuleBook.shipped(), List.of("features"), null, null);
+        assertThat(rehearsed.shown()).as("scenarios that ran").isNotEmpty();
+        return rehearsed.shown().stream().map(shown -> DynamicTest.dynamicTest(shown.file() + ":" + shown.line() + " " + shown.name(),
+                () -> assertThat(shown.holds()).as(() -> shown.slips().stream().map(s -> s.line() + ": " + s.step() + ": " + s.found()).collect(Collectors.joining("\n"))).isTrue()));
+    }
+}

@@ -1,0 +1,127 @@
+package chock.rehearse;
+
+import chock.quantity.Quantity;
+import chock.rulebook.Limit;
+import chock.rulebook.LocalCode;
+import chock.rulebook.RuleBook;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+
+/**
+ * One small change of a rule book that somebody might make by mistake.
+ *
+ * @param isOfLimit whether a limit is changed, and not a rule
+ * @param subject id of the limit or name of the rule
+ * @param what what is changed, with both sides
+ * @param where file and line, or what is known of them
+ * @param toWrite the scenario that would notice
+ * @param concerns which scenarios can notice at all
+ * @param made the changed book
+ */
+record Change(boolean isOfLimit, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
+
+    /** Every change of every limit, local codes' included, and every rule left out. */
+    static List<Change> of(RuleBook book) {
+        List<Change> all = new ArrayList<>();
+        book.limits().forEach(limit -> ofLimit(all, limit, limit.resolution(), s -> true, "", true));
+        for (LocalCode code : book.codes().values()) {
+            for (Limit limit : code.limits()) {
+                Quantity step = book.limits().stream().filter(l -> l.id().equals(limit.id())).findFirst().orElseThrow().resolution();
+                // Before the limit it makes stricter is in force nothing can be met, whatever the code says.
+                boolean before = book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
+                ofLimit(all, limit, step, s -> code.covers(s.record().territory()), " in " + code.code(), before);
+            }
+        }
+        for (String rule : book.ruleNames()) {
+            all.add(new Change(false, rule, "rule left out", "rules, rule \"" + rule + "\"", "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
+        }
+        return all;
+    }
+
+    private static void ofLimit(List<Change> all, Limit limit, Quantity resolution, Predicate<Scenario> concerns, String of, boolean mayBeginEarlier) {
+        if (limit.sense() != Limit.Sense.MAKER_ONLY) {
+            Quantity step = step(limit, resolution);
+            for (Quantity by : List.of(step, step.times(BigDecimal.ONE.negate()))) {
+                value(all, limit, limit.value().plus(by), false, concerns, of);
+                if (limit.sense() == Limit.Sense.BETWEEN) {
+                    value(all, limit, limit.upper().plus(by), true, concerns, of);
+                }
+            }
+        }
+        switch (limit.sense()) {
+            case AT_LEAST -> sense(all, limit, Limit.Sense.AT_MOST, limit.value(), concerns, of);
+            case AT_MOST -> sense(all, limit, Limit.Sense.AT_LEAST, limit.value(), concerns, of);
+            case BETWEEN -> {
+                sense(all, limit, Limit.Sense.AT_LEAST, limit.value(), concerns, of);
+                sense(all, limit, Limit.Sense.AT_MOST, limit.upper(), concerns, of);
+            }
+            case WITHIN, MAKER_ONLY -> { }
+        }
+        // A maker's figure itself always passes, so that there is nothing to turn round where only the maker gives one.
+        if (limit.sense() != Limit.Sense.WITHIN && limit.sense() != Limit.Sense.MAKER_ONLY) {
+            Limit turned = copy(limit, limit.sense(), limit.value(), limit.upper(), !limit.passesAtLimit(), limit.from(), limit.registeredFrom(), limit.registeredBefore());
+            all.add(change(limit, turned, "exactly " + ends(limit) + " " + (limit.passesAtLimit() ? "fails instead of passing" : "passes instead of failing"),
+                    "a reading of exactly " + ends(limit), concerns, of));
+        }
+        for (int days : List.of(1, -1)) {
+            dates(all, limit, days, concerns, of, mayBeginEarlier);
+        }
+    }
+
+    // A tolerance on the maker's figure is a share, and its resolution is that of the figure: there the last digit printed is the step.
+    private static Quantity step(Limit limit, Quantity resolution) {
+        if (limit.sense() != Limit.Sense.WITHIN && resolution != null && resolution.unit().dimension() == limit.value().unit().dimension()) {
+            return resolution.differenceTo(limit.value().unit());
+        }
+        return new Quantity(limit.value().value().ulp(), limit.value().unit());
+    }
+
+    private static void value(List<Change> all, Limit limit, Quantity value, boolean upper, Predicate<Scenario> concerns, String of) {
+        Limit changed = copy(limit, limit.sense(), upper ? limit.value() : value, upper ? value : limit.upper(), limit.passesAtLimit(), limit.from(), limit.registeredFrom(), limit.registeredBefore());
+        Quantity now = upper ? limit.upper() : limit.value();
+        all.add(change(limit, changed, now + " becomes " + shown(value), "a reading between " + now + " and " + shown(value) + ", one end included", concerns, of));
+    }
+
+    private static void sense(List<Change> all, Limit limit, Limit.Sense sense, Quantity value, Predicate<Scenario> concerns, String of) {
+        Limit changed = copy(limit, sense, value, null, limit.passesAtLimit(), limit.from(), limit.registeredFrom(), limit.registeredBefore());
+        all.add(change(limit, changed, limit.sense().key() + " " + ends(limit) + " becomes " + sense.key() + " " + value, "a reading well on either side of " + ends(limit), concerns, of));
+    }
+
+    private static void dates(List<Change> all, Limit limit, int days, Predicate<Scenario> concerns, String of, boolean mayBeginEarlier) {
+        LocalDate from = limit.from().plusDays(days);
+        if (days > 0 || mayBeginEarlier) {
+            all.add(change(limit, copy(limit, limit.sense(), limit.value(), limit.upper(), limit.passesAtLimit(), from, limit.registeredFrom(), limit.registeredBefore()),
+                "from " + limit.from() + " becomes from " + from, "judged on " + (days > 0 ? limit.from() : from), concerns, of));
+        }
+        if (limit.registeredFrom() != null) {
+            LocalDate first = limit.registeredFrom().plusDays(days);
+            all.add(change(limit, copy(limit, limit.sense(), limit.value(), limit.upper(), limit.passesAtLimit(), limit.from(), first, limit.registeredBefore()),
+                    "registered from " + limit.registeredFrom() + " becomes from " + first, "a machine first registered " + (days > 0 ? limit.registeredFrom() : first), concerns, of));
+        }
+        if (limit.registeredBefore() != null) {
+            LocalDate before = limit.registeredBefore().plusDays(days);
+            all.add(change(limit, copy(limit, limit.sense(), limit.value(), limit.upper(), limit.passesAtLimit(), limit.from(), limit.registeredFrom(), before),
+                    "registered before " + limit.registeredBefore() + " becomes before " + before, "a machine first registered " + (days > 0 ? limit.registeredBefore() : before), concerns, of));
+        }
+    }
+
+    private static String shown(Quantity value) {
+        return (value.value().precision() > 6 ? value.rounded(4) : value).toString();
+    }
+
+    private static String ends(Limit limit) {
+        return limit.upper() == null ? limit.value().toString() : limit.value() + " or " + limit.upper();
+    }
+
+    private static Limit copy(Limit l, Limit.Sense sense, Quantity value, Quantity upper, boolean passes, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore) {
+        return new Limit(l.id(), l.of(), sense, value, upper, passes, l.resolution(), from, registeredFrom, registeredBefore, l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
+    }
+
+    private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {
+        return new Change(true, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
+    }
+}

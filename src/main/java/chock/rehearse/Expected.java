@@ -1,0 +1,148 @@
+package chock.rehearse;
+
+import chock.assess.Assessment;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.record.Gate;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What a scenario expects of the judgement on its record. It can be asked again of another judgement. */
+sealed interface Expected {
+
+    /** The check it is about, or null when it is about a gate. */
+    String check();
+
+    /** What was found instead, in a sentence; empty when it is as expected. */
+    Optional<String> otherwise(Assessment judged);
+
+    private static Optional<Finding> finding(Assessment judged, String check) {
+        return judged.gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(check)).findFirst();
+    }
+
+    private static Optional<String> unless(boolean holds, String found) {
+        return holds ? Optional.empty() : Optional.of(found);
+    }
+
+    /**
+     * The state of a check.
+     *
+     * @param state id of a state, or {@code not applicable}
+     * @param place the place, or null for the check as a whole
+     */
+    record Outcome(String check, String state, String place) implements Expected {
+        static final String NOT_APPLICABLE = "not applicable";
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Finding found = finding(judged, check).orElse(null);
+            if (found == null) {
+                return unless(state.equals(NOT_APPLICABLE), NOT_APPLICABLE + ": the check is not asked of this machine");
+            }
+            if (place == null || state.equals(NOT_APPLICABLE)) {
+                return unless(found.state().id().equals(state), found.state().id() + ": " + found.says());
+            }
+            return found.places().stream().filter(p -> p.point().equals(place)).findFirst()
+                    .map(p -> unless(p.state().id().equals(state), p.state().id() + ": " + p.says()))
+                    .orElseGet(() -> Optional.of("the check is not asked there; it is asked at "
+                            + found.places().stream().map(Finding.AtPlace::point).sorted().collect(Collectors.joining(", "))));
+        }
+    }
+
+    /** Words in the sentence of a finding. */
+    record Saying(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> says = finding(judged, check).map(f -> f.places().stream().map(Finding.AtPlace::says).toList()).orElse(List.of());
+            return unless(says.stream().anyMatch(s -> s.contains(part)), says.isEmpty() ? "nothing" : String.join(" ", says));
+        }
+    }
+
+    /** Words in a note. */
+    record Noting(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> notes = finding(judged, check).map(Finding::notes).orElse(List.of());
+            return unless(notes.stream().anyMatch(n -> n.contains(part)), notes.isEmpty() ? "no note" : String.join("; ", notes));
+        }
+    }
+
+    /** Words in the source of the limit that decided. */
+    record LimitFrom(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<Finding.AtPlace> limited = finding(judged, check).map(f -> f.places().stream().filter(p -> p.limit() != null).toList()).orElse(List.of());
+            return unless(limited.stream().anyMatch(p -> p.limit().source().words().contains(part)),
+                    limited.isEmpty() ? "no limit decided" : limited.stream().map(p -> p.limit().words()).distinct().collect(Collectors.joining("; ")));
+        }
+    }
+
+    /** Words in the remedy. */
+    record ClearedBy(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            String remedy = finding(judged, check).map(Finding::remedy).orElse(null);
+            return unless(remedy != null && remedy.contains(part), remedy == null ? "nothing has to be cleared" : remedy);
+        }
+    }
+
+    /** The last day on which a finding stays met if nobody touches the machine. */
+    record HoldsUntil(String check, LocalDate day) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Instant lapses = finding(judged, check).map(Finding::lapses).orElse(null);
+            LocalDate last = lapses == null ? null : lapses.minusSeconds(1).atZone(judged.record().zone()).toLocalDate();
+            return unless(day.equals(last), last == null ? "it does not lapse by itself, or is not met" : "it holds until " + last);
+        }
+    }
+
+    /** The verdict at a gate. */
+    record Verdict(Gate gate, String verdict) implements Expected {
+        @Override
+        public String check() {
+            return null;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            GateVerdict found = at(judged, gate);
+            return unless(found.verdict().equals(verdict), found.verdict() + blockers(found));
+        }
+
+        private static String blockers(GateVerdict found) {
+            List<Finding> open = found.findings().stream().filter(f -> f.remedy() != null).toList();
+            return open.isEmpty() ? "" : " by " + open.size() + ": " + open.stream().limit(5).map(f -> f.check() + " " + f.state().id()).collect(Collectors.joining(", ")) + (open.size() > 5 ? ", …" : "");
+        }
+    }
+
+    /**
+     * The last day a release is good for.
+     *
+     * @param because the check that lapses first, or null when that does not matter
+     */
+    record ReleasedUntil(Gate gate, LocalDate day, String because) implements Expected {
+        @Override
+        public String check() {
+            return null;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            GateVerdict found = at(judged, gate);
+            if (!found.released()) {
+                return Optional.of("blocked" + Verdict.blockers(found));
+            }
+            LocalDate last = found.holdsUntil().atZone(judged.record().zone()).toLocalDate();
+            List<String> first = found.findings().stream().filter(f -> found.holdsUntil().plusSeconds(1).equals(f.lapses())).map(Finding::check).sorted().toList();
+            return unless(last.equals(day) && (because == null || first.contains(because)),
+                    "released until " + last + (first.isEmpty() ? ", the longest a release is good for" : ", when " + String.join(" and ", first) + " lapses"));
+        }
+    }
+
+    private static GateVerdict at(Assessment judged, Gate gate) {
+        return judged.gates().stream().filter(g -> g.gate() == gate).findFirst().orElseThrow();
+    }
+}

@@ -1,0 +1,129 @@
+package chock.rehearse;
+
+import chock.record.Fault;
+import chock.record.UnusableInput;
+import chock.rulebook.RuleBook;
+import io.cucumber.core.exception.CucumberException;
+import io.cucumber.core.feature.FeatureParser;
+import io.cucumber.core.gherkin.Feature;
+import io.cucumber.core.options.RuntimeOptionsBuilder;
+import io.cucumber.core.plugin.HtmlFormatter;
+import io.cucumber.core.plugin.JUnitFormatter;
+import io.cucumber.core.plugin.JsonFormatter;
+import io.cucumber.core.runtime.Runtime;
+import io.cucumber.plugin.Plugin;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Runs scenarios against a rule book. */
+public final class Rehearsal {
+    private static final int THREADS = Math.max(1, java.lang.Runtime.getRuntime().availableProcessors());
+    private static final Pattern UNREADABLE = Pattern.compile("\\((\\d+):\\d+\\): (.*)");
+
+    private Rehearsal() { }
+
+    /** A form in which others read the result. */
+    public enum Form {
+        JSON, JUNIT, HTML;
+
+        Plugin writing(OutputStream to) {
+            try {
+                return switch (this) {
+                    case JSON -> new JsonFormatter(to);
+                    case JUNIT -> new JUnitFormatter(to);
+                    case HTML -> new HtmlFormatter(to);
+                };
+            } catch (IOException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /**
+     * Runs scenarios.
+     *
+     * @param book the rule book they are to hold against
+     * @param names feature files and folders; empty for the features inside the program
+     * @param form a form to write the result in besides, or null
+     * @param to takes that form, or null
+     * @throws UnusableInput when a file cannot be read, or is not written as scenarios are
+     */
+    public static Rehearsed run(RuleBook book, List<String> names, Form form, OutputStream to) {
+        List<FeatureFile> files = names.isEmpty() ? FeatureFile.shipped() : FeatureFile.named(names);
+        List<Feature> features = parsed(files);
+        BenchMaker benches = new BenchMaker(book);
+        Prompter prompter = new Prompter(benches);
+        List<Plugin> plugins = new ArrayList<>(List.of(prompter));
+        if (form != null) {
+            plugins.add(form.writing(to));
+        }
+        Runtime.builder()
+                .withRuntimeOptions(new RuntimeOptionsBuilder().addGlue(URI.create("classpath:/chock/rehearse")).setThreads(THREADS).setMonochrome().setPublishQuiet(true).build())
+                .withObjectFactorySupplier(benches)
+                .withFeatureSupplier(() -> features)
+                .withAdditionalPlugins(plugins.toArray(Plugin[]::new))
+                .build().run();
+        return prompter.rehearsed(files.size());
+    }
+
+    private static List<Feature> parsed(List<FeatureFile> files) {
+        FeatureParser parser = new FeatureParser(UUID::randomUUID);
+        List<Feature> features = new ArrayList<>();
+        List<Fault> faults = new ArrayList<>();
+        for (FeatureFile file : files) {
+            try {
+                parser.parseResource(file).ifPresent(features::add);
+                faults.addAll(lostSteps(file));
+            } catch (CucumberException unreadable) {
+                faults.addAll(faults(file, unreadable.getMessage()));
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new UnusableInput(faults);
+        }
+        return features;
+    }
+
+    // What stands between the name of a scenario and its first step is a description: a step without its keyword would be lost there.
+    private static List<Fault> lostSteps(FeatureFile file) {
+        StepList steps = StepList.known();
+        List<Fault> faults = new ArrayList<>();
+        boolean describing = false;
+        List<String> lines = file.text().lines().map(String::strip).toList();
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            if (line.matches("(Scenario|Example|Scenario Outline|Scenario Template):.*")) {
+                describing = true;
+            } else if (line.matches("(Given|When|Then|And|But|\\*) .*")) {
+                describing = false;
+            } else if (describing && (steps.knows(line) || steps.knows(line.replaceFirst("^\\S+\\s+", "")))) {
+                faults.add(new Fault(file.name(), i + 1, "", "'" + line + "' reads like a step and would be passed over", "Begin it with Given, And or Then"));
+            }
+        }
+        return faults;
+    }
+
+    private static List<Fault> faults(FeatureFile file, String message) {
+        List<Fault> faults = new ArrayList<>();
+        for (Matcher m = UNREADABLE.matcher(message); m.find(); ) {
+            faults.add(new Fault(file.name(), Integer.parseInt(m.group(1)), "", what(m.group(2)), "A scenario is written as in docs/steps.md"));
+        }
+        return faults.isEmpty() ? List.of(new Fault(file.name(), 0, "", "this is not written as scenarios are", "See docs/steps.md")) : faults;
+    }
+
+    private static String what(String message) {
+        int got = message.lastIndexOf("got '");
+        if (got < 0) {
+            return message.replace("inconsistent cell count within the table", "the rows of this table have different numbers of columns");
+        }
+        String line = message.substring(got + 5).replaceFirst("'$", "");
+        return message.contains("unexpected end of file") ? "the file ends in the middle of something"
+                : "'" + line + "' cannot stand here; a step begins with Given, When, Then, And or But, and what groups steps is Feature:, Rule:, Scenario:, Scenario Outline: or Examples:";
+    }
+}

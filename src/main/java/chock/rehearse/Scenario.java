@@ -1,0 +1,63 @@
+package chock.rehearse;
+
+import chock.assess.Assessment;
+import chock.assess.Assessor;
+import chock.assess.Finding;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.rulebook.RuleBook;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A scenario as it was put together, so that it can be judged again by another rule book.
+ *
+ * @param place file and line, such as {@code features/brakes/discs.feature:12}
+ * @param name its name
+ * @param record the job record its steps made
+ * @param asOf the moment of judgement
+ * @param gates the gates its expectations need
+ * @param expected what it expects, in order
+ * @param found what was found of the checks it speaks of, at every place
+ */
+record Scenario(String place, String name, JobRecord record, Instant asOf, Set<Gate> gates, List<Expected> expected, List<Place> found) {
+
+    /** The finding on a check at one place. */
+    record Place(String check, Finding.AtPlace found) { }
+
+    Assessment judgedBy(RuleBook book) {
+        return Assessor.assess(record, book, List.copyOf(gates), asOf);
+    }
+
+    /** True when one of its expectations fails under this rule book, or it cannot be judged by it at all. */
+    boolean notices(RuleBook book) {
+        Assessment judged;
+        try {
+            judged = judgedBy(book);
+        } catch (RuntimeException broken) {
+            return true;
+        }
+        return expected.stream().anyMatch(e -> e.otherwise(judged).isPresent());
+    }
+
+    boolean isAbout(String check) {
+        return expected.stream().anyMatch(e -> check.equals(e.check()));
+    }
+
+    /** True when it expects something of a gate, to which every check may matter. */
+    boolean isAboutAGate() {
+        return expected.stream().anyMatch(e -> e.check() == null);
+    }
+
+    // Each is one of its kind; comparing whole records would only take time.
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
+    }
+}
