@@ -12,6 +12,10 @@ import chock.report.JsonReport;
 import chock.report.RunChart;
 import chock.report.TextReport;
 import chock.rulebook.RuleBook;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -60,6 +65,22 @@ final class AssessCommand implements Callable<Integer> {
             description = "Also draw the air at the planned run into this file; for one record, with indoor-run among its gates.")
     private String chart;
 
+    @ArgGroup(exclusive = false)
+    private Many many;
+
+    /** What only a stream of records asks for. */
+    static final class Many {
+        @Option(names = "--bulk", required = true,
+                description = "RECORD is a stream: one record in JSON a line; - is standard input. Writes one line of JSON each, in the same order; a line that cannot be used is told by its number and skipped.")
+        private boolean bulk;
+
+        @Option(names = "--out", paramLabel = "FILE", description = "Write the lines of a stream to this new file.")
+        private String out;
+
+        @Option(names = "--resume", description = "Go on behind the last whole line of --out.")
+        private boolean resume;
+    }
+
     AssessCommand(Bench bench) {
         this.bench = bench;
     }
@@ -68,6 +89,9 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() {
         if (files.stream().filter("-"::equals).count() > 1) {
             throw new ParameterException(spec.commandLine(), "Standard input can be read only once; give - once.");
+        }
+        if (many != null) {
+            return bulk();
         }
         if (chart != null && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
@@ -113,11 +137,41 @@ final class AssessCommand implements Callable<Integer> {
         }
     }
 
+    private int bulk() {
+        if (files.size() != 1 || chart != null || format != Format.TEXT) {
+            throw new ParameterException(spec.commandLine(), "--bulk reads one stream and writes lines of JSON; give one file and neither --chart nor --format.");
+        }
+        if (many.resume && (many.out == null || files.get(0).equals("-"))) {
+            throw new ParameterException(spec.commandLine(), "--resume needs --out FILE, and a stream that can be read again from its first line: a file.");
+        }
+        RuleBook book = bench.ruleBook();
+        AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
+        String file = files.get(0);
+        try (InputStream stream = bench.open(file); BulkProgress progress = BulkProgress.of(bench, file)) {
+            BulkResult result = many.out == null ? null : new BulkResult(many.out);
+            long after = many.resume ? result.lastLine() : 0;
+            BulkAssessment all = new BulkAssessment(bench, (name, bytes) -> judge(name, bytes, book, moment), progress::dealt, Runtime.getRuntime().availableProcessors());
+            if (result == null) {
+                return all.run(Bench.name(file), stream, bench.out(), after);
+            }
+            try (OutputStream out = new BufferedOutputStream(many.resume ? result.more() : result.fresh(), 1 << 16)) {
+                return all.run(Bench.name(file), stream, out, after);
+            }
+        } catch (UnusableInput e) {
+            return bench.refuse(e);
+        } catch (IOException e) {
+            return bench.refuse(UnusableInput.of(Bench.name(file), "it could not be closed: " + e.getMessage(), ""));
+        }
+    }
+
     private Assessment judge(String file, RuleBook book, AsOf moment) {
-        byte[] bytes = bench.read(file);
+        return judge(Bench.name(file), bench.read(file), book, moment);
+    }
+
+    private Assessment judge(String name, byte[] bytes, RuleBook book, AsOf moment) {
         Instant when = moment.instant() != null ? moment.instant()
-                : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
-        JobRecord record = RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when);
+                : moment.in(RecordReader.read(name, bytes, book.vocabulary(), LATE).zone());
+        JobRecord record = RecordReader.read(name, bytes, book.vocabulary(), when);
         Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
         return Assessor.assess(record, book, List.copyOf(asked), when);
     }
