@@ -7,7 +7,6 @@ import chock.assess.Explainer;
 import chock.assess.Foresight;
 import chock.assess.RunCourse;
 import chock.record.Gate;
-import chock.record.JobRecord;
 import chock.record.UnusableInput;
 import chock.report.AnswersReport;
 import chock.report.HtmlReport;
@@ -15,7 +14,10 @@ import chock.report.JsonReport;
 import chock.report.RunChart;
 import chock.report.TextReport;
 import chock.rulebook.RuleBook;
-import java.time.Instant;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -24,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -75,6 +78,22 @@ final class AssessCommand implements Callable<Integer> {
     @Option(names = "--closest", description = "List how sure each reading is of its limit, the least sure first.")
     private boolean closest;
 
+    @ArgGroup(exclusive = false)
+    private Many many;
+
+    /** What only a stream of records asks for. */
+    static final class Many {
+        @Option(names = "--bulk", required = true,
+                description = "RECORD is a stream: one record in JSON a line; - is standard input. Writes one line of JSON each, in the same order; a line that cannot be used is told by its number and skipped.")
+        private boolean bulk;
+
+        @Option(names = "--out", paramLabel = "FILE", description = "Write the lines of a stream to this new file.")
+        private String out;
+
+        @Option(names = "--resume", description = "Go on behind the last whole line of --out.")
+        private boolean resume;
+    }
+
     AssessCommand(Bench bench) {
         this.bench = bench;
     }
@@ -83,6 +102,9 @@ final class AssessCommand implements Callable<Integer> {
     public Integer call() {
         if (files.stream().filter("-"::equals).count() > 1) {
             throw new ParameterException(spec.commandLine(), "Standard input can be read only once; give - once.");
+        }
+        if (many != null) {
+            return bulk();
         }
         if (chart != null && (why != null || notAsked || closest)) {
             throw new ParameterException(spec.commandLine(), "--chart goes with the whole report, not with --why, --not-asked or --closest.");
@@ -155,12 +177,40 @@ final class AssessCommand implements Callable<Integer> {
         }
     }
 
+    private int bulk() {
+        if (files.size() != 1 || chart != null || why != null || notAsked || closest || format != Format.TEXT) {
+            throw new ParameterException(spec.commandLine(), "--bulk reads one stream and writes lines of JSON; give one file, and none of --chart, --format, --why, --not-asked and --closest.");
+        }
+        if (many.resume && (many.out == null || files.get(0).equals("-"))) {
+            throw new ParameterException(spec.commandLine(), "--resume needs --out FILE, and a stream that can be read again from its first line: a file.");
+        }
+        RuleBook book = bench.ruleBook(house);
+        AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
+        String file = files.get(0);
+        try (InputStream stream = bench.open(file); BulkProgress progress = BulkProgress.of(bench, file)) {
+            BulkResult result = many.out == null ? null : new BulkResult(many.out);
+            long after = many.resume ? result.lastLine() : 0;
+            BulkAssessment all = new BulkAssessment(bench, (name, bytes) -> judged(new Records(bench, book, moment).read(name, bytes), book), progress::dealt, Runtime.getRuntime().availableProcessors());
+            if (result == null) {
+                return all.run(Bench.name(file), stream, bench.out(), after);
+            }
+            try (OutputStream out = new BufferedOutputStream(many.resume ? result.more() : result.fresh(), 1 << 16)) {
+                return all.run(Bench.name(file), stream, out, after);
+            }
+        } catch (UnusableInput e) {
+            return bench.refuse(e);
+        } catch (IOException e) {
+            return bench.refuse(UnusableInput.of(Bench.name(file), "it could not be closed: " + e.getMessage(), ""));
+        }
+    }
+
     private Assessment judge(String file, RuleBook book, AsOf moment) {
-        Records.Read read = new Records(bench, book, moment).read(file);
-        JobRecord record = read.record();
-        Instant when = read.asOf();
-        Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
-        return Foresight.of(Assessor.assess(record, book, List.copyOf(asked), when), book);
+        return Foresight.of(judged(new Records(bench, book, moment).read(file), book), book);
+    }
+
+    private Assessment judged(Records.Read read, RuleBook book) {
+        Set<Gate> asked = new LinkedHashSet<>(gates == null ? read.record().seeks() : gates);
+        return Assessor.assess(read.record(), book, List.copyOf(asked), read.asOf());
     }
 
     /** Reads a gate. */

@@ -51,12 +51,25 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
      * @throws UnusableInput when it cannot be read, or is larger than 5 MB
      */
     byte[] read(String file) {
-        try (InputStream source = file.equals("-") ? in : Files.newInputStream(path(file))) {
+        try (InputStream source = open(file)) {
             byte[] bytes = source.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
                 throw UnusableInput.of(name(file), "it is larger than 5 MB", "Name a job record");
             }
             return bytes;
+        } catch (IOException e) {
+            throw UnusableInput.of(name(file), "it cannot be read", "");
+        }
+    }
+
+    /**
+     * The stream of a file, or of standard input for {@code -}.
+     *
+     * @throws UnusableInput when it cannot be opened
+     */
+    InputStream open(String file) {
+        try {
+            return file.equals("-") ? in : Files.newInputStream(path(file));
         } catch (NoSuchFileException e) {
             throw UnusableInput.of(file, "there is no such file", "");
         } catch (AccessDeniedException e) {

@@ -23,9 +23,13 @@ record Records(Bench bench, RuleBook book, AsOf asOf) {
      * @throws chock.record.UnusableInput when it cannot be used
      */
     Read read(String file) {
-        byte[] bytes = bench.read(file);
+        return read(Bench.name(file), bench.read(file));
+    }
+
+    /** The record in these bytes, which bear this name in messages. */
+    Read read(String name, byte[] bytes) {
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
-        Instant when = moment.instant() != null ? moment.instant() : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
-        return new Read(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when), when);
+        Instant when = moment.instant() != null ? moment.instant() : moment.in(RecordReader.read(name, bytes, book.vocabulary(), LATE).zone());
+        return new Read(RecordReader.read(name, bytes, book.vocabulary(), when), when);
     }
 }

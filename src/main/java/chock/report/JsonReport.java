@@ -7,6 +7,7 @@ import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
 import chock.assess.RunPlan;
+import chock.assess.State;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
@@ -49,6 +50,27 @@ public final class JsonReport {
             all.add(node);
         }
         return Json.pretty(all);
+    }
+
+    /**
+     * One line for a record out of many, with a line end: each gate's verdict and the checks that are not met.
+     *
+     * @param number line of the stream that the record stands on
+     */
+    public static String line(long number, Assessment assessment) {
+        ObjectNode node = MAKE.objectNode();
+        node.put("line", number).put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
+        node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
+        ObjectNode gates = node.putObject("gates");
+        for (GateVerdict gate : assessment.gates()) {
+            ObjectNode one = gates.putObject(gate.gate().id());
+            one.put("verdict", gate.verdict());
+            one.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
+            ObjectNode open = one.putObject("notMet");
+            gate.findings().stream().filter(f -> f.state() != State.MET).forEach(f -> open.put(f.check(), f.state().id()));
+            one.set("ruleBookFaults", texts(gate.ruleBookFaults()));
+        }
+        return node + "\n";
     }
 
     private static ObjectNode record(Assessment assessment) {
