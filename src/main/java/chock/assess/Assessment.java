@@ -21,6 +21,10 @@ import java.util.List;
 public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
                          List<GateVerdict> gates, List<String> unasked, List<Claims.Weighed> claims, RideSheet ride) {
 
+    Assessment with(List<GateVerdict> other) {
+        return new Assessment(record, asOf, ruleBookVersion, ruleBookDigest, localCode, other, unasked, claims, ride);
+    }
+
     public boolean allReleased() {
         return !gates.isEmpty() && gates.stream().allMatch(GateVerdict::released);
     }

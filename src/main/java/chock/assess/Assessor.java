@@ -12,6 +12,7 @@ import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,13 +37,26 @@ public final class Assessor {
      * @param asOf the moment of judgement; no entry may be later
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
-        AsOf now = new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
-        Conclusions concluded = conclude(record, book, now);
+        Assessment judged = judged(record, book, gates, asOf, conclude(record, book, asOf));
+        // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
+        LocalDate today = asOf.atZone(record.zone()).toLocalDate();
+        boolean coming = !book.limitsFrom(today, today.plusDays(LONGEST_RELEASE.toDays() + 1)).isEmpty();
+        return coming ? Foresight.of(judged, book) : judged;
+    }
+
+    static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
+        AsOf now = now(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null));
     }
 
-    private static Conclusions conclude(JobRecord record, RuleBook book, AsOf now) {
+    private static AsOf now(JobRecord record, Instant asOf) {
+        return new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
+    }
+
+    /** What the rules conclude at this moment. */
+    static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf) {
+        AsOf now = now(record, asOf);
         KieSession session = book.rules().newKieSession();
         try {
             session.insert(now);

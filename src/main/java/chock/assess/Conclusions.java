@@ -1,5 +1,8 @@
 package chock.assess;
 
+import chock.assess.facts.Current;
+import chock.assess.facts.Derived;
+import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Note;
@@ -8,6 +11,7 @@ import chock.assess.facts.Required;
 import chock.assess.facts.RunAir;
 import chock.assess.facts.RunLevel;
 import chock.assess.facts.SetAside;
+import chock.assess.facts.Standing;
 import chock.assess.facts.Wanted;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,18 +28,22 @@ final class Conclusions {
     private final Set<String> keysWanted = new HashSet<>();
     private final List<RunAir> air = new ArrayList<>();
     private final List<RunLevel> levels = new ArrayList<>();
+    private final List<Evidence> evidence = new ArrayList<>();
+    private final List<Standing> standing = new ArrayList<>();
+    private final List<Judgement> judgements = new ArrayList<>();
 
     Conclusions(Collection<?> facts) {
         for (Object fact : facts) {
             if (fact instanceof Required required) {
                 byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>()).add(required);
-            } else if (fact instanceof Wanted wanted) {
-                keysWanted.add(wanted.key());
+            } else if (fact instanceof Evidence one) {
+                evidence.add(one);
             } else if (fact instanceof RunAir one) {
                 air.add(one);
             } else if (fact instanceof RunLevel level) {
                 levels.add(level);
             } else {
+                keep(fact);
                 Required required = requirementOf(fact);
                 if (required != null) {
                     byRequirement.computeIfAbsent(required, r -> new ArrayList<>()).add(fact);
@@ -44,7 +52,29 @@ final class Conclusions {
         }
     }
 
+    private void keep(Object fact) {
+        if (fact instanceof Wanted wanted) {
+            keysWanted.add(wanted.key());
+        } else if (fact instanceof Standing one) {
+            standing.add(one);
+        } else if (fact instanceof Judgement judgement) {
+            judgements.add(judgement);
+        }
+    }
+
     private static Required requirementOf(Object fact) {
+        if (fact instanceof Wanted wanted) {
+            return wanted.required();
+        }
+        if (fact instanceof Standing one) {
+            return one.wanted().required();
+        }
+        if (fact instanceof Current current) {
+            return current.required();
+        }
+        if (fact instanceof Derived derived) {
+            return derived.required();
+        }
         if (fact instanceof Judgement judgement) {
             return judgement.required();
         }
@@ -83,5 +113,20 @@ final class Conclusions {
     /** The limits a run under a roof is held against, in no order. */
     List<RunLevel> levels() {
         return levels;
+    }
+
+    /** Every entry that says something about the machine, in no order. */
+    List<Evidence> evidence() {
+        return evidence;
+    }
+
+    /** Everything that nothing sets aside, in no order. */
+    List<Standing> standing() {
+        return standing;
+    }
+
+    /** Everything held against a limit or answered, in no order. */
+    List<Judgement> judgements() {
+        return judgements;
     }
 }

@@ -14,17 +14,29 @@ import java.util.List;
  * @param notApplicable checks of this gate that were not asked, with the reason
  * @param ruleBookFaults checks the rule book failed to decide; any of these blocks
  * @param run what the plan of a run under a roof is made of; null at every other gate
+ * @param changes what changes by itself, and when; null when nobody asked
  */
 public record GateVerdict(Gate gate, boolean released, Instant holdsUntil, List<Finding> findings,
-                          List<NotApplicable> notApplicable, List<String> ruleBookFaults, IndoorRun run) {
+                          List<NotApplicable> notApplicable, List<String> ruleBookFaults, IndoorRun run, Changes changes) {
+
+    /** A verdict of which nobody asked what changes by itself. */
+    public GateVerdict(Gate gate, boolean released, Instant holdsUntil, List<Finding> findings, List<NotApplicable> notApplicable, List<String> ruleBookFaults, IndoorRun run) {
+        this(gate, released, holdsUntil, findings, notApplicable, ruleBookFaults, run, null);
+    }
 
     /** A verdict at a gate without a run under a roof. */
     public GateVerdict(Gate gate, boolean released, Instant holdsUntil, List<Finding> findings, List<NotApplicable> notApplicable, List<String> ruleBookFaults) {
-        this(gate, released, holdsUntil, findings, notApplicable, ruleBookFaults, null);
+        this(gate, released, holdsUntil, findings, notApplicable, ruleBookFaults, null, null);
     }
 
     /** A check that was not asked of this machine. */
     public record NotApplicable(String check, String why) { }
+
+    /** The same, with what changes by itself; a release is good for no longer than that. */
+    GateVerdict with(Changes found) {
+        boolean sooner = released && found.at() != null && !found.at().isAfter(holdsUntil);
+        return new GateVerdict(gate, released, sooner ? found.at().minusSeconds(1) : holdsUntil, findings, notApplicable, ruleBookFaults, run, found);
+    }
 
     public String verdict() {
         return released ? "released" : "blocked";

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
@@ -89,6 +90,11 @@ public final class Requirements {
     public boolean lacksLimit(Required required) {
         LimitFor limit = limitFor(required);
         return limit != null && limit.applied() == null;
+    }
+
+    /** What its limit lacks, in a sentence; empty when it has one or needs none. */
+    Optional<String> gap(Required required) {
+        return lacksLimit(required) ? Optional.of(whyNoLimit(required)) : Optional.empty();
     }
 
     public String whyNoLimit(Required required) {

@@ -2,10 +2,10 @@ package chock.cli;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
+import chock.assess.Foresight;
 import chock.assess.RunCourse;
 import chock.record.Gate;
 import chock.record.JobRecord;
-import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.report.HtmlReport;
 import chock.report.JsonReport;
@@ -33,9 +33,6 @@ import picocli.CommandLine.TypeConversionException;
 /** Judges job records. A record that cannot be used keeps none of the others from being judged. */
 @Command(name = "assess", sortOptions = false, description = "Judge job records: released or blocked, why, and what clears it.")
 final class AssessCommand implements Callable<Integer> {
-    /** Late enough that no entry lies in the future; used only to learn the zone a record is kept in. */
-    private static final Instant LATE = Instant.parse("9999-12-30T00:00:00Z");
-
     private final Bench bench;
 
     @Spec private CommandSpec spec;
@@ -114,12 +111,11 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private Assessment judge(String file, RuleBook book, AsOf moment) {
-        byte[] bytes = bench.read(file);
-        Instant when = moment.instant() != null ? moment.instant()
-                : moment.in(RecordReader.read(Bench.name(file), bytes, book.vocabulary(), LATE).zone());
-        JobRecord record = RecordReader.read(Bench.name(file), bytes, book.vocabulary(), when);
+        Records.Read read = new Records(bench, book, moment).read(file);
+        JobRecord record = read.record();
+        Instant when = read.asOf();
         Set<Gate> asked = new LinkedHashSet<>(gates == null ? record.seeks() : gates);
-        return Assessor.assess(record, book, List.copyOf(asked), when);
+        return Foresight.of(Assessor.assess(record, book, List.copyOf(asked), when), book);
     }
 
     /** Reads a gate. */

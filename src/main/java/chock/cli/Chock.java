@@ -72,6 +72,7 @@ public final class Chock implements Runnable {
     private static CommandLine commands(Bench bench) {
         CommandLine line = new CommandLine(new Chock())
                 .addSubcommand(new AssessCommand(bench))
+                .addSubcommand(new OrderCommand(bench))
                 .addSubcommand(new RulesCommand(bench))
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))

@@ -78,6 +78,30 @@ public record TyreDate(String code, List<Week> weeks) {
         }
     }
 
+    /**
+     * Days after this one on which the marking may come to be read otherwise: those years whose last two digits it names
+     * begin, and that week in them begins. Up to a hundred and fifty years on; empty when no digits of a date show.
+     */
+    public static List<LocalDate> readChanges(String marking, LocalDate after) {
+        String code;
+        try {
+            code = codeIn(marking);
+        } catch (BadFigureInput unreadable) {
+            return List.of();
+        }
+        int week = Integer.parseInt(code.substring(0, 2));
+        List<LocalDate> days = new ArrayList<>();
+        for (int year = after.getYear(); code.length() == 4 && year <= after.getYear() + 150; year++) {
+            if (year % 100 == Integer.parseInt(code.substring(2))) {
+                days.add(LocalDate.of(year, 1, 1));
+                if (week >= 1 && week <= sundaysIn(year)) {
+                    days.add(week(week, year).from());
+                }
+            }
+        }
+        return days.stream().filter(day -> day.isAfter(after)).toList();
+    }
+
     /** The week with this number, from 1, counted from the first full Sunday-to-Saturday week of the year. */
     public static Week week(int number, int year) {
         if (number < 1 || number > sundaysIn(year)) {

@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Changes;
 import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
@@ -65,6 +66,11 @@ public final class JsonReport {
         ObjectNode node = MAKE.objectNode();
         node.put("verdict", gate.verdict());
         node.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
+        if (gate.changes() != null) {
+            Changes changes = gate.changes();
+            ObjectNode first = node.putObject("changes").put("at", changes.at() == null ? null : Wording.iso(changes.at(), assessment.record().zone()));
+            first.set("checks", texts(changes.checks()));
+        }
         ArrayNode findings = node.putArray("findings");
         gate.findings().forEach(finding -> findings.add(finding(finding)));
         ArrayNode notApplicable = node.putArray("notApplicable");

@@ -72,6 +72,9 @@ public final class TextReport {
         } else {
             page.heading("BLOCKED at " + gate.gate() + ": " + Wording.tally(gate));
         }
+        if (gate.changes() != null) {
+            page.put(2, Wording.changes(assessment, gate));
+        }
     }
 
     private static void details(GateVerdict gate, Page page, boolean several) {

@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Changes;
 import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
@@ -118,6 +119,18 @@ final class Wording {
 
     static String until(Assessment assessment, GateVerdict gate) {
         return "until " + moment(gate.holdsUntil(), assessment.record().zone());
+    }
+
+    /** What changes if nobody writes anything more: {@code First to change by itself, 2026-11-26 00:00 Europe/London: tyres.pressure.} */
+    static String changes(Assessment assessment, GateVerdict gate) {
+        Changes changes = gate.changes();
+        if (changes.at() == null) {
+            return "Nothing changes by itself.";
+        }
+        int shown = Math.min(changes.checks().size(), 4);
+        int more = changes.checks().size() - shown;
+        return "First to change by itself, " + moment(changes.at(), assessment.record().zone()) + ": " + String.join(", ", changes.checks().subList(0, shown))
+                + (more == 0 ? "." : " and " + more + " more.");
     }
 
     static String margin(Quantity margin) {

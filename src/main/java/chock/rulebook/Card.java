@@ -22,13 +22,14 @@ import java.util.Set;
  * @param holds how long evidence holds
  * @param undoneBy work that undoes it, besides work on the point itself or above it
  * @param survives work above the point that leaves it untouched, though it disturbs: a rim stays true when the wheel comes out
+ * @param clearedBy the work that clears a fault, any one of the rows; empty when the remedy can be any work there
  * @param remedy what clears it, in the imperative
  * @param caution where people get hurt, or null
  * @param file file it stands in
  * @param line line of that file
  */
 public record Card(String id, String question, String applies, Set<Gate> gates, Needs needs, boolean critical, Place place,
-                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, String remedy, String caution,
+                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, List<Undo> clearedBy, String remedy, String caution,
                    List<String> formerly, String file, int line) {
 
     /** What must be allowed before the evidence can be had. */

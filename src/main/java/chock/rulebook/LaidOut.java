@@ -10,14 +10,16 @@ import java.util.Map;
  * @param points where each want is looked for, in the order of the card
  * @param undoneBy work that undoes it
  * @param survives work that leaves it untouched though it disturbs
+ * @param clearedBy work that clears a fault
  */
-public record LaidOut(List<String> points, List<Touch> undoneBy, List<Touch> survives) {
+public record LaidOut(List<String> points, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
 
     static LaidOut of(Card card, String point, Map<String, List<String>> words) {
         Map<String, String> binding = card.place().match(point, words).orElseThrow(() -> new IllegalStateException(
                 "rule '" + card.id() + "' asks at '" + point + "', its card at " + card.place()));
         List<String> points = card.wants().stream().map(want -> want.place() == null ? point : want.place().points(binding, words).get(0)).toList();
-        return new LaidOut(points, touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words));
+        return new LaidOut(points, touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
+                touches(card.clearedBy(), binding, words));
     }
 
     private static List<Touch> touches(List<Card.Undo> rows, Map<String, String> binding, Map<String, List<String>> words) {

@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.kie.api.KieBase;
 
 /** All checks, limits, local codes and reasoning in force, with a version and a digest. */
@@ -161,6 +163,14 @@ public final class RuleBook {
         List<Limit> all = new ArrayList<>(limits.stream().filter(l -> l.id().equals(id)).toList());
         codes.values().forEach(code -> code.limits().stream().filter(l -> l.id().equals(id)).forEach(all::add));
         return all;
+    }
+
+    /** The days after the first up to and with the last on which some limit, a local code's included, comes into force. */
+    public SortedSet<LocalDate> limitsFrom(LocalDate after, LocalDate last) {
+        SortedSet<LocalDate> days = new TreeSet<>();
+        Stream.concat(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream())).map(Limit::from)
+                .filter(from -> from.isAfter(after) && !from.isAfter(last)).forEach(days::add);
+        return days;
     }
 
     /** The local codes that cover a territory. */

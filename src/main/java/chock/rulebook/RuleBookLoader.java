@@ -329,6 +329,8 @@ final class RuleBookLoader {
         wants = alone(wants, limit);
         List<Card.Undo> undoneBy = undos(sheet, "undone-by");
         List<Card.Undo> survives = undos(sheet, "survives");
+        List<Card.Undo> clearedBy = undos(sheet, "cleared-by");
+        clearedBy.stream().filter(row -> row.works().isEmpty()).findFirst().ifPresent(row -> sheet.fault("cleared-by", "it names no work", "Write work: [adjusted]; leave the key out where any work there will do."));
         String remedy = sheet.text("remedy");
         String caution = sheet.optional("caution");
         List<String> formerly = sheet.texts("formerly");
@@ -336,7 +338,7 @@ final class RuleBookLoader {
         if (id == null || place == null || holds == null || gates.isEmpty()) {
             return;
         }
-        Card card = new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, remedy, caution, formerly, sheet.file(), sheet.line());
+        Card card = new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, clearedBy, remedy, caution, formerly, sheet.file(), sheet.line());
         Card twin = cards.put(id, card);
         if (twin != null) {
             sheet.fault("id", "'" + id + "' stands twice (also " + twin.file() + ":" + twin.line() + ")", "Ids are never reused; choose another.");

@@ -1,0 +1,384 @@
+package chock.assess;
+
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
+import chock.assess.facts.Evidence;
+import chock.assess.facts.Judgement;
+import chock.assess.facts.Lack;
+import chock.assess.facts.Outcome;
+import chock.assess.facts.Required;
+import chock.assess.facts.Standing;
+import chock.assess.facts.Wanted;
+import chock.record.Deed;
+import chock.record.Entry;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.Moment;
+import chock.record.Vocabulary.Form;
+import chock.rulebook.Card;
+import chock.rulebook.RuleBook;
+import chock.rulebook.Touch;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Finds the order of work. What remains is learnt by writing the steps found so far into a trial copy of the record, with
+ * good results supposed, and asking the rules again: work kills proofs, and those come back as steps. When nothing new
+ * turns up, the steps are sorted so that work comes before every proof it would undo.
+ */
+final class Planner {
+    /** Each round adds what the work of the one before undoes; the point tree is four deep. */
+    private static final int ROUNDS = 12;
+    /** Everything that putting right a part can come to, where nobody knows which work it will take. */
+    private static final List<String> ANY_WORK = List.of("removed", "opened", "stripped", "repaired", "replaced", "refitted");
+
+    private final JobRecord record;
+    private final RuleBook book;
+    private final Gate gate;
+    private final Instant asOf;
+    private final Map<String, Task> tasks = new LinkedHashMap<>();
+    private Set<String> provenNow = Set.of();
+    private List<Task> tried = List.of();
+
+    Planner(JobRecord record, RuleBook book, Gate gate, Instant asOf) {
+        this.record = record;
+        this.book = book;
+        this.gate = gate;
+        this.asOf = asOf;
+    }
+
+    OrderOfWork plan() {
+        Conclusions now = Assessor.conclude(record, book, asOf);
+        provenNow = now.standing().stream().filter(s -> !s.faulty()).map(s -> s.wanted().key()).collect(Collectors.toSet());
+        collect(now, record);
+        List<Task> sorted = sorted();
+        for (int round = 0; round < ROUNDS && sorted != null; round++) {
+            int before = size();
+            JobRecord trial = trial(sorted);
+            collect(Assessor.conclude(trial, book, asOf.plusSeconds(trial.entries().size())), trial);
+            if (size() == before) {
+                break;
+            }
+            sorted = sorted();
+        }
+        return sorted == null ? new OrderOfWork(record, gate, asOf, List.of(), ring()) : new OrderOfWork(record, gate, asOf, steps(sorted), List.of());
+    }
+
+    private int size() {
+        return tasks.values().stream().mapToInt(t -> 1 + t.wanted.size() + t.corrects.size() + t.follows.size()).sum();
+    }
+
+    private JobRecord trial(List<Task> sorted) {
+        tried = sorted;
+        List<Entry> entries = new ArrayList<>(record.entries());
+        ZonedDateTime time = asOf.atZone(record.zone());
+        for (int i = 0; i < sorted.size(); i++) {
+            List<Moment> moments = new ArrayList<>();
+            for (int line = 0; line < Math.max(1, sorted.get(i).works.size()); line++) {
+                time = time.plusSeconds(1);
+                moments.add(new Moment(time.toLocalDate(), time.toLocalTime(), record.zone()));
+            }
+            entries.addAll(sorted.get(i).supposed("~" + i, moments));
+        }
+        return new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(), record.maker(),
+                record.people(), record.instruments(), entries, record.claims());
+    }
+
+    // What the findings leave open.
+
+    private void collect(Conclusions concluded, JobRecord judged) {
+        Set<String> standing = new HashSet<>();
+        concluded.standing().stream().filter(s -> !s.faulty() || firstHand(s)).forEach(s -> standing.add(s.wanted().required() + " " + s.wanted().name()));
+        for (Card card : book.cards().values()) {
+            if (card.gates().contains(gate)) {
+                concluded.required(card.id()).stream().sorted(Comparator.comparing(Required::point)).forEach(required -> {
+                    List<Outcome> outcomes = concluded.of(required, Outcome.class);
+                    if (outcomes.size() != 1 || outcomes.get(0).state() != State.MET) {
+                        open(new Open(card, required, concluded, judged, concluded.of(required, Wanted.class)), standing);
+                    }
+                });
+            }
+        }
+        // A step answers every want of its kind there, whichever check has it.
+        for (Card card : book.cards().values()) {
+            if (card.gates().contains(gate)) {
+                concluded.required(card.id()).forEach(required -> concluded.of(required, Wanted.class).stream().filter(w -> tasks.containsKey(w.key())).forEach(w -> answer(tasks.get(w.key()), w)));
+            }
+        }
+    }
+
+    private static boolean firstHand(Standing standing) {
+        return standing.evidence().isFirstHand();
+    }
+
+    private record Open(Card card, Required required, Conclusions concluded, JobRecord judged, List<Wanted> wanted) {
+        Entry entry(String id) {
+            return judged.entry(id).orElseThrow();
+        }
+
+        List<Judgement> judged(State state) {
+            return concluded.of(required, Judgement.class).stream().filter(j -> j.state() == state).sorted(Comparator.comparing(Judgement::says)).toList();
+        }
+
+        boolean restsOnSupposed(Judgement judgement) {
+            return judgement.evidence().stream().anyMatch(id -> id.startsWith("~"));
+        }
+
+        List<Wanted> of(String id) {
+            Entry entry = entry(id);
+            String key = Evidence.key(entry.point(), entry.what());
+            return wanted.stream().filter(w -> w.key().equals(key)).toList();
+        }
+    }
+
+    private void open(Open open, Set<String> standing) {
+        Set<String> before = Set.copyOf(tasks.keySet());
+        open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
+        new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap));
+        open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
+        Stream.of(State.DOUBT, State.MISSING).flatMap(s -> open.judged(s).stream()).forEach(j -> again(open, j.evidence(), j.says()));
+        open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> again(open, l.entries(), l.says()));
+        boolean supposed = open.concluded().of(open.required(), Judgement.class).stream().anyMatch(j -> j.state() != State.MET && open.restsOnSupposed(j));
+        boolean known = supposed || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
+        if (!known) {
+            settle(open, open.card().question());
+        }
+    }
+
+    private void prove(Wanted want) {
+        Task task = tasks.computeIfAbsent(want.key(), k -> new Task(Task.kindOf(want), want.point(), want.want().aspect(),
+                want.want().weakest() == Deed.DONE ? List.of(want.want().aspect()) : List.of()));
+        answer(task, want);
+    }
+
+    private void answer(Task task, Wanted want) {
+        task.answers(want);
+        told(task, want.card());
+    }
+
+    private void told(Task task, Card card) {
+        task.checks.add(card.id());
+        task.critical |= card.critical();
+        task.caution = task.caution == null ? card.caution() : task.caution;
+        task.fromEarlierGate |= gate != Gate.FIRST_START && card.gates().contains(Gate.FIRST_START);
+        if (task.isWork()) {
+            task.remedies.add(card.remedy());
+        }
+    }
+
+    private void settle(Open open, String why) {
+        Task task = tasks.computeIfAbsent("settle " + open.card().id() + " " + open.required().point(), k -> new Task(Kind.SETTLE, open.required().point(), null, List.of()));
+        told(task, open.card());
+        task.remedies.add(open.card().remedy());
+        task.because.add(why);
+    }
+
+    private void fault(Open open, Judgement fault) {
+        List<String> ids = fault.evidence();
+        if (ids.isEmpty() || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
+            settle(open, fault.says());
+            return;
+        }
+        for (String id : ids) {
+            Entry entry = open.entry(id);
+            if (entry.deed() == Deed.DONE && open.card().wants().isEmpty()) {
+                Task together = tasks.computeIfAbsent("together " + entry.point(), k -> new Task(Kind.PUT_TOGETHER, entry.point(), "refitted", List.of("refitted")));
+                told(together, open.card());
+                together.because.add(fault.says());
+            }
+            open.of(id).forEach(want -> cure(open, want, entry, fault));
+        }
+    }
+
+    /** What takes a fault away: looking, where it was hearsay; the work the card names; another look, where no part is at fault; or any work there. */
+    private void cure(Open open, Wanted want, Entry entry, Judgement fault) {
+        List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.works().stream().anyMatch(work -> undoes(want, touch.point(), work))).toList();
+        boolean anyWorkThere = ANY_WORK.stream().filter(w -> !w.equals("replaced")).anyMatch(work -> undoes(want, want.point(), work));
+        if (!entry.deed().atLeast(want.want().weakest())) {
+            prove(want);
+            tasks.get(want.key()).because.add(fault.says());
+        } else if (!named.isEmpty()) {
+            Touch touch = named.get(0);
+            putRight(open, touch.point(), List.copyOf(new TreeSet<>(touch.works())).subList(0, 1), fault);
+        } else if (want.holds().sameDay() || want.want().form() == Form.CODE && !anyWorkThere) {
+            again(open, List.of(entry.id()), fault.says());
+        } else {
+            putRight(open, want.point(), ANY_WORK, fault);
+        }
+    }
+
+    private static boolean undoes(Wanted want, String point, String work) {
+        return want.isUndoneBy(new Entry("", null, "", Deed.DONE, point, work, null, null, null, null, null, 0));
+    }
+
+    private void putRight(Open open, String point, List<String> works, Judgement fault) {
+        Task task = tasks.computeIfAbsent("right " + point + " " + works, k -> new Task(Kind.PUT_RIGHT, point, works.size() == 1 ? works.get(0) : null, works));
+        told(task, open.card());
+        task.because.add(fault.says());
+    }
+
+    /** The same again, better; where it does not bear out what was written, that is corrected. Work is looked at by somebody else. */
+    private void again(Open open, List<String> ids, String why) {
+        if (ids.isEmpty()) {
+            settle(open, why);
+            return;
+        }
+        for (String id : ids) {
+            Entry entry = open.entry(id);
+            if (entry.deed() == Deed.DONE) {
+                anotherPerson(open, entry, why);
+            }
+            if (entry.deed() == Deed.DONE || ids.stream().anyMatch(i -> i.startsWith("~"))) {
+                continue;
+            }
+            String key = Evidence.key(entry.point(), entry.what());
+            List<Wanted> wants = anywhere(open.concluded(), key);
+            Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), entry.point(), entry.what(), List.of()));
+            wants.forEach(w -> answer(task, w));
+            told(task, open.card());
+            task.corrects.add(id);
+            task.because.add(why);
+        }
+    }
+
+    private static Kind kind(Deed deed) {
+        return switch (deed) {
+            case MEASURED -> Kind.MEASURE;
+            case TRIED -> Kind.TRY;
+            case SEEN -> Kind.LOOK;
+            default -> Kind.ASK;
+        };
+    }
+
+    private List<Wanted> anywhere(Conclusions concluded, String key) {
+        return book.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> concluded.required(c.id()).stream())
+                .flatMap(r -> concluded.of(r, Wanted.class).stream()).filter(w -> w.key().equals(key)).toList();
+    }
+
+    /** A proof at that part, already among the steps or repeated, done by somebody who did not do the work. */
+    private void anotherPerson(Open open, Entry work, String why) {
+        Wanted look = book.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> open.concluded().required(c.id()).stream())
+                .flatMap(r -> open.concluded().of(r, Wanted.class).stream())
+                .filter(w -> w.want().weakest() != Deed.DONE && (Entry.covers(w.point(), work.point()) || Entry.covers(work.point(), w.point())))
+                .min(Comparator.comparing((Wanted w) -> !tasks.containsKey(w.key())).thenComparing(w -> w.card().needs()).thenComparing(w -> w.want().weakest() != Deed.SEEN)
+                        .thenComparing(w -> Math.abs(w.point().length() - work.point().length())).thenComparing(Wanted::key)).orElse(null);
+        if (look == null) {
+            settle(open, why);
+            return;
+        }
+        prove(look);
+        Task task = tasks.get(look.key());
+        told(task, open.card());
+        if (work.id().startsWith("~")) {
+            task.follows.add(tried.get(Integer.parseInt(work.id().replaceAll("~(\\d+).*", "$1"))));
+            task.notBy = "";
+        } else {
+            task.notBy = record.nameOf(work.by());
+            task.because.add(why);
+        }
+    }
+
+    // The order.
+
+    /** Work first, before every proof it undoes; null when steps undo each other in a ring. */
+    private List<Task> sorted() {
+        Map<Task, Set<Task>> after = new HashMap<>();
+        Map<Task, Integer> waits = new HashMap<>();
+        Collection<Task> all = tasks.values();
+        for (Task earlier : all) {
+            after.put(earlier, all.stream().filter(earlier::comesBefore).collect(Collectors.toSet()));
+            after.get(earlier).forEach(later -> waits.merge(later, 1, Integer::sum));
+        }
+        PriorityQueue<Task> free = new PriorityQueue<>(Task.ORDER);
+        all.stream().filter(t -> !waits.containsKey(t)).forEach(free::add);
+        List<Task> sorted = new ArrayList<>();
+        while (!free.isEmpty()) {
+            Task next = free.poll();
+            sorted.add(next);
+            for (Task later : after.get(next)) {
+                if (waits.merge(later, -1, Integer::sum) == 0) {
+                    free.add(later);
+                }
+            }
+        }
+        return sorted.size() == all.size() ? sorted : null;
+    }
+
+    /** One ring of steps that undo each other, each named with the next. */
+    private List<String> ring() {
+        for (Task start : tasks.values().stream().sorted(Task.ORDER).toList()) {
+            List<Task> path = new ArrayList<>();
+            if (leadsBack(start, start, path, new HashSet<>())) {
+                List<String> names = new ArrayList<>();
+                for (int i = 0; i < path.size(); i++) {
+                    Task next = path.get((i + 1) % path.size());
+                    names.add("'" + path.get(i).what + "' on " + Points.words(path.get(i).point) + " undoes '" + next.what + "' on " + Points.words(next.point) + " (" + String.join(", ", next.checks) + ")");
+                }
+                return names;
+            }
+        }
+        throw new IllegalStateException("steps cannot be ordered and no ring was found");
+    }
+
+    private boolean leadsBack(Task from, Task start, List<Task> path, Set<Task> seen) {
+        path.add(from);
+        for (Task next : tasks.values().stream().filter(from::comesBefore).sorted(Task.ORDER).toList()) {
+            if (next == start || seen.add(next) && leadsBack(next, start, path, seen)) {
+                return true;
+            }
+        }
+        path.remove(from);
+        return false;
+    }
+
+    private List<Step> steps(List<Task> sorted) {
+        Map<Task, Integer> besides = besides(sorted);
+        List<Step> steps = new ArrayList<>();
+        for (Task task : sorted) {
+            boolean again = !task.wanted.isEmpty() && task.because.isEmpty() && task.corrects.isEmpty() && provenNow.contains(task.wanted.get(0).key());
+            steps.add(new Step(steps.size() + 1, task.kind, task.point, task.what, StepWords.of(task), List.copyOf(task.checks), List.copyOf(task.because), task.caution,
+                    task.needs(), again, List.copyOf(task.corrects), task.notBy, besides.get(task)));
+        }
+        return steps;
+    }
+
+    /** For a second person: the next later step elsewhere on the standing machine that waits for nothing not yet done. */
+    private Map<Task, Integer> besides(List<Task> sorted) {
+        Map<Task, Integer> paired = new HashMap<>();
+        Set<Task> taken = new HashSet<>();
+        for (int i = 0; i < sorted.size(); i++) {
+            Task one = sorted.get(i);
+            if (one.kind == Kind.SETTLE || one.needs() != Card.Needs.STANDING || !taken.add(one)) {
+                continue;
+            }
+            for (int j = i + 1; j < sorted.size(); j++) {
+                Task two = sorted.get(j);
+                boolean free = !taken.contains(two) && two.needs() == Card.Needs.STANDING && two.notBy == null && !two.part().equals(one.part()) && sharesNothing(one, two);
+                if (free && sorted.subList(i, j).stream().noneMatch(before -> !(taken.contains(before) && before != one) && before.comesBefore(two))) {
+                    paired.put(two, i + 1);
+                    taken.add(two);
+                    break;
+                }
+            }
+        }
+        return paired;
+    }
+
+    // One works while the other rides, lifts or turns the whole machine: nothing at the machine as a whole is done by two.
+    private static boolean sharesNothing(Task one, Task two) {
+        return Stream.of(one, two).noneMatch(t -> t.part().equals("machine") || t.part().equals("ride"));
+    }
+}

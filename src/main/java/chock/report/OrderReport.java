@@ -1,0 +1,119 @@
+package chock.report;
+
+import chock.assess.OrderOfWork;
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
+import chock.record.Gate;
+import chock.rulebook.Card;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The order of work for a sheet of paper and for scripts; it decides nothing. */
+public final class OrderReport {
+    private final OrderOfWork order;
+    private final Map<String, Integer> minutes;
+
+    /** @param minutes minutes by aspect or work, such as {@code bled}, or by kind of step, such as {@code measure}; the closer name counts */
+    public OrderReport(OrderOfWork order, Map<String, Integer> minutes) {
+        this.order = order;
+        this.minutes = Map.copyOf(minutes);
+    }
+
+    /** In lines of at most 80 columns. */
+    public String text(boolean bold) {
+        Page page = new Page(bold);
+        page.heading(title());
+        page.put(0, order.record().id() + ": " + Wording.machine(order.record().machine()));
+        page.put(0, order.record().workshop() + "; as of " + Wording.moment(order.asOf(), order.record().zone()));
+        if (!order.cycle().isEmpty()) {
+            order.cycle().forEach(part -> page.put(2, "! ", part));
+            page.put(0, "Until that is mended no order can be given; the findings still hold.");
+        }
+        Card.Needs needs = null;
+        for (Step step : order.steps()) {
+            if (step.kind() != Kind.SETTLE && step.needs() != needs) {
+                needs = step.needs();
+                page.gap().heading(phase(needs, order.gate()));
+            }
+            step(step, page);
+        }
+        if (!order.steps().isEmpty() && !minutes.isEmpty()) {
+            page.gap().put(0, total());
+        }
+        page.gap().put(0, Wording.NOTICE);
+        return page.toString();
+    }
+
+    private String title() {
+        if (!order.cycle().isEmpty()) {
+            return "NO ORDER for " + order.gate() + ": the rule book is at fault, its steps undo each other";
+        }
+        int n = order.steps().size();
+        return n == 0 ? "NOTHING REMAINS for " + order.gate() : n + (n == 1 ? " STEP" : " STEPS") + " to " + order.gate() + ", in this order";
+    }
+
+    private static String phase(Card.Needs needs, Gate gate) {
+        return switch (needs) {
+            case STANDING -> "With the machine standing";
+            case ENGINE_RUNNING -> "With the engine running: " + Gate.FIRST_START + " is released before that";
+            case RIDING -> "On the road: " + (gate == Gate.ROAD_TEST ? "on the road test" : Gate.ROAD_TEST + " is released before that");
+        };
+    }
+
+    private void step(Step step, Page page) {
+        String beside = step.besides() == null ? "" : " (meanwhile a second person, beside step " + step.besides() + ")";
+        String time = minutes(step).map(m -> ", " + m + " min").orElse("");
+        page.put(1, String.format("%3d. ", step.number()), step.kind().words() + time + beside);
+        page.put(6, step.says());
+        step.because().forEach(why -> page.put(6, "- ", "now: " + why + (why.endsWith(".") ? "" : ".")));
+        if (step.again()) {
+            page.put(6, "- ", "proven now; the work before this undoes it.");
+        }
+        if (step.kind() == Kind.PUT_RIGHT && step.what() == null) {
+            page.put(6, "- ", "which work it takes is not known yet: whatever work there may undo comes back below. Ask for the order again when it is done.");
+        }
+        page.put(6, "- ", String.join(", ", step.checks()));
+        if (step.caution() != null) {
+            page.put(6, "Caution: ", step.caution());
+        }
+    }
+
+    private Optional<Integer> minutes(Step step) {
+        Integer own = step.what() == null ? null : minutes.get(step.what());
+        return Optional.ofNullable(own != null ? own : minutes.get(step.kind().words().replace(' ', '-')));
+    }
+
+    private String total() {
+        List<Step> untimed = order.steps().stream().filter(s -> minutes(s).isEmpty()).toList();
+        int alone = order.steps().stream().mapToInt(s -> minutes(s).orElse(0)).sum();
+        int saved = order.steps().stream().filter(s -> s.besides() != null).mapToInt(s -> Math.min(minutes(s).orElse(0), minutes(order.steps().get(s.besides() - 1)).orElse(0))).sum();
+        String rest = untimed.isEmpty() ? "" : " " + untimed.size() + (untimed.size() == 1 ? " step has" : " steps have") + " no minutes given and no part in this.";
+        return "Together " + hours(alone) + " for one person" + (saved > 0 ? ", " + hours(alone - saved) + " for two" : "") + "." + rest;
+    }
+
+    private static String hours(int minutes) {
+        return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
+    /** One object, with a line end. */
+    public String json() {
+        JsonNodeFactory make = JsonNodeFactory.instance;
+        ObjectNode node = make.objectNode().put("record", order.record().id()).put("gate", order.gate().id()).put("asOf", Wording.iso(order.asOf(), order.record().zone()));
+        ArrayNode steps = node.putArray("steps");
+        for (Step step : order.steps()) {
+            ObjectNode one = steps.addObject().put("number", step.number()).put("kind", step.kind().words().replace(' ', '-')).put("point", step.point()).put("what", step.what()).put("says", step.says());
+            step.checks().forEach(one.putArray("checks")::add);
+            step.because().forEach(one.putArray("because")::add);
+            step.corrects().forEach(one.putArray("corrects")::add);
+            one.put("needs", step.needs().name().toLowerCase(Locale.ROOT).replace('_', '-')).put("again", step.again()).put("caution", step.caution())
+                    .put("besides", step.besides()).put("minutes", minutes(step).orElse(null));
+        }
+        order.cycle().forEach(node.putArray("cycle")::add);
+        return Json.pretty(node);
+    }
+}

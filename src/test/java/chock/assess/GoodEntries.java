@@ -1,0 +1,130 @@
+package chock.assess;
+
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
+import chock.assess.facts.SetAside;
+import chock.assess.facts.Wanted;
+import chock.quantity.Measured;
+import chock.record.Deed;
+import chock.record.Entry;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.Moment;
+import chock.record.Person;
+import chock.record.Value;
+import chock.rulebook.Card;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** Writes for each step of an order what a good result would be: what the released twin of the record says there. */
+final class GoodEntries {
+    private static final Map<String, Map<String, Entry>> TWINS = twins();
+
+    /** What no twin was asked: a two-stroke crankcase under pressure and vacuum, leak-down, and the inside of a tyre. */
+    private static final Map<String, String> BESIDES = Map.of("crankcase-pressure-at-start", "6 psi ± 0.2 psi", "crankcase-pressure-left", "5.9 psi ± 0.2 psi", "crankcase-hold", "6 min ± 1 s",
+            "crankcase-vacuum-at-start", "20 kPa ± 0.5 kPa", "crankcase-vacuum-left", "19.5 kPa ± 0.5 kPa", "crankcase-vacuum-hold", "6 min ± 1 s", "altitude", "120 m ± 10 m");
+
+    private GoodEntries() { }
+
+    private static Map<String, Map<String, Entry>> twins() {
+        Map<String, Map<String, Entry>> twins = new TreeMap<>();
+        for (String name : List.of("merle-released.yaml", "lark-released.yaml", "harrow-prewar-single.yaml", "lark-on-show.yaml", "lark-non-runner.yaml")) {
+            try {
+                JobRecord twin = Examples.read(name);
+                Map<String, Entry> good = twin.entries().stream().filter(e -> e.is() != null)
+                        .collect(Collectors.toMap(e -> e.point() + " " + e.what(), Function.identity(), (a, b) -> b, TreeMap::new));
+                twins.put(twin.id(), good);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return twins;
+    }
+
+    /** The record with a line for each step, a minute apart, work by one person and proofs by another. */
+    static JobRecord written(JobRecord record, List<Step> steps) {
+        List<Entry> entries = new ArrayList<>(record.entries());
+        ZonedDateTime time = Examples.DAY.atZone(record.zone());
+        int number = 0;
+        for (Step step : steps) {
+            time = time.plusSeconds(10);
+            Moment at = new Moment(time.toLocalDate(), time.toLocalTime(), record.zone());
+            List<String> lines = step.corrects().isEmpty() ? java.util.Collections.singletonList(null) : step.corrects();
+            for (String corrects : lines) {
+                Entry line = line("step-" + ++number, step, at, record, corrects);
+                if (line != null) {
+                    entries.add(line);
+                }
+            }
+        }
+        List<Person> people = new ArrayList<>(record.people());
+        people.add(new Person("worker", "Nell Sandwith", "technician"));
+        people.add(new Person("other", "Wat Orrin", "inspector"));
+        return new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(), record.maker(), people,
+                record.instruments(), entries, record.claims());
+    }
+
+    private static Entry line(String id, Step step, Moment at, JobRecord record, String corrects) {
+        if (step.kind() == Kind.SETTLE) {
+            return null;
+        }
+        boolean work = step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
+        if (work) {
+            return new Entry(id, at, "worker", Deed.DONE, step.point(), step.what() == null ? "repaired" : step.what(), null, null, null, null, null, 0);
+        }
+        Deed deed = switch (step.kind()) {
+            case MEASURE -> Deed.MEASURED;
+            case TRY -> Deed.TRIED;
+            case LOOK -> Deed.SEEN;
+            default -> Deed.TOLD;
+        };
+        return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again", null, 0);
+    }
+
+    private static String with(JobRecord record, Step step) {
+        return step.kind() != Kind.MEASURE ? null : Optional.ofNullable(TWINS.get(record.id()).get(step.point() + " " + step.what())).map(Entry::with).orElse(record.instruments().get(0).id());
+    }
+
+    private static Value good(JobRecord record, Step step) {
+        return Optional.ofNullable(TWINS.get(record.id()).get(step.point() + " " + step.what())).map(Entry::is).orElseGet(() -> {
+            Value good = BESIDES.containsKey(step.what()) ? new Value.Amount(Measured.parse(BESIDES.get(step.what()))) : GoodResult.of(wanted(record, step));
+            return Objects.requireNonNull(good, () -> "no good result is known for " + step);
+        });
+    }
+
+    /** Where the twin says nothing of it, the first good answer of the card that asks. */
+    private static List<Wanted> wanted(JobRecord record, Step step) {
+        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY);
+        List<Wanted> all = Examples.BOOK.cards().keySet().stream().flatMap(c -> concluded.required(c).stream()).flatMap(r -> concluded.of(r, Wanted.class).stream())
+                .filter(w -> w.point().equals(step.point()) && w.want().aspect().equals(step.what())).sorted(Comparator.comparing(w -> w.card().id())).toList();
+        if (!all.isEmpty()) {
+            return all;
+        }
+        Card card = step.checks().stream().map(Examples.BOOK.cards()::get).filter(c -> c.wants().stream().anyMatch(w -> w.aspect().equals(step.what()))).findFirst()
+                .orElseThrow(() -> new AssertionError("no check of " + step + " asks for it"));
+        Card.Want want = card.wants().stream().filter(w -> w.aspect().equals(step.what())).findFirst().orElseThrow();
+        return List.of(new Wanted(new chock.assess.facts.Required(card.id(), step.point()), card, want, step.point(), "", null, java.util.Set.of(), null));
+    }
+
+    static GateVerdict judged(JobRecord record, Gate gate) {
+        return Assessor.assess(record, Examples.BOOK, List.of(gate), Examples.DAY.plusSeconds(36_000)).gates().get(0);
+    }
+
+    /** Steps whose proof a later entry took away from some check of the gate. */
+    static List<String> undone(JobRecord record, Gate gate) {
+        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY.plusSeconds(36_000));
+        return Examples.BOOK.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> concluded.required(c.id()).stream())
+                .flatMap(r -> concluded.of(r, SetAside.class).stream()).filter(s -> s.entry().startsWith("step-") && s.wasProof())
+                .map(s -> s.wanted().required().check() + ": " + s.entry() + " by " + s.by()).sorted().toList();
+    }
+}
