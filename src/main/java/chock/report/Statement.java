@@ -34,6 +34,7 @@ import java.util.stream.Stream;
  * The condition of a machine as its new owner is told it: what the record carries, in sentences of the record and the
  * rule book, and nothing else.
  *
+ * @param localCode the law in force where it will be ridden, in words
  * @param rideable whether it may leave to be ridden
  * @param standing what was decided about its leaving, one sentence a gate
  * @param open what still holds it, worst first
@@ -44,7 +45,7 @@ import java.util.stream.Stream;
  * @param ridingIn what holds the first rides back; empty when it is not to be ridden
  * @param due what runs out after the release itself
  */
-public record Statement(Heading heading, boolean rideable, List<Told> standing, List<Told> open, List<Told> safe, List<Labelled> identity,
+public record Statement(Heading heading, Told localCode, boolean rideable, List<Told> standing, List<Told> open, List<Told> safe, List<Labelled> identity,
                         List<Part> done, List<Read> measured, List<Told> sources, List<Told> deviations, List<Told> notes, List<Told> inspections,
                         List<Told> proven, List<Told> unproven, List<Told> contradicted, List<Told> remarks, List<Restraint> ridingIn, List<Told> stop,
                         List<Due> due, List<Told> cautions) {
@@ -107,7 +108,7 @@ public record Statement(Heading heading, boolean rideable, List<Told> standing, 
             List<Part> done = done();
             List<Read> measured = measured();
             List<Due> due = due();
-            return new Statement(Heading.of(assessment), rideable, standing(), open(), safe(), identity(), done, measured,
+            return new Statement(Heading.of(assessment), Told.of(assessment.localCode(), "territory"), rideable, standing(), open(), safe(), identity(), done, measured,
                     sources.keySet().stream().map(words -> Told.check(words, sourceOf.get(words).get(0), List.of())).toList(),
                     deviations(), notes(), inspections(), claims(Claims.Standing.SUPPORTED), claims(Claims.Standing.UNPROVEN), claims(Claims.Standing.CONTRADICTED),
                     remarks(), ridingIn(), stop(), due, cautions());

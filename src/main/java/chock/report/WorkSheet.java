@@ -1,110 +1,107 @@
 package chock.report;
 
-import chock.assess.Assessment;
-import chock.assess.Finding;
-import chock.assess.GateVerdict;
-import chock.assess.Points;
-import chock.assess.State;
-import chock.record.Deed;
-import chock.record.Vocabulary;
+import chock.assess.OrderOfWork;
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
 import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
- * What is still to be done for one gate, with blanks to fill in at the bench; what is written into them makes the entries
- * of the record.
+ * What is still to be done for one gate, in the order of work, with blanks to fill in at the bench. What is written into
+ * them makes the entries of the record.
+ *
+ * @param undecided steps that undo each other, a fault of the rule book; empty when there is an order
  */
-public record WorkSheet(Heading heading, Told gate, Told verdict, boolean released, List<Job> jobs) {
+public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> undecided) {
 
     /**
-     * A step of the work.
+     * One step: one line of the record.
      *
-     * @param check id of the check it clears
-     * @param points where; empty when the whole check is open
-     */
-    public record Step(String check, List<String> points) { }
-
-    /**
-     * One thing to clear.
-     *
-     * @param place where, in words
-     * @param signs signs and words of the states found
-     * @param says what is wrong, one sentence for each place
-     * @param clear the remedy
+     * @param phase what must be allowed from here on, or null when it is as before
+     * @param kind what kind of step it is
+     * @param place where
+     * @param says what to do there
+     * @param because why, one sentence for each thing it clears
      * @param caution where people get hurt, or null
+     * @param cautionAt number of the step whose caution this is as well, or 0
      */
-    public record Job(int number, Told place, Told check, String sign, String state, boolean critical, List<Told> says, Told clear, Told caution, List<Blank> blanks) { }
+    public record Job(int number, String phase, String kind, String beside, Told place, Told says, List<Told> because, Told caution, int cautionAt, Told checks, Blank blank) { }
 
     /**
-     * Something to be written down.
+     * What is to be written down.
      *
-     * @param what key of the entry and what is looked at, such as {@code measured thickness}
-     * @param where the place on the machine
-     * @param allowed the limit it is held against, or empty
-     * @param unit unit of an amount, or null
-     * @param choices the answers to tick; empty when something is to be written
-     * @param work whether it is work, and only its time and name are wanted
+     * @param choices what to tick, or empty when something is to be written
+     * @param lead words before the blank, or empty
      */
-    public record Blank(String what, String where, String allowed, String unit, List<String> choices, boolean work, boolean instrument) { }
+    public record Blank(List<String> choices, String lead) { }
 
-    /** With these steps, in this order. */
-    public static WorkSheet of(Assessment assessment, GateVerdict gate, RuleBook book, List<Step> steps) {
+    public static WorkSheet of(OrderOfWork order, RuleBook book) {
         List<Job> jobs = new ArrayList<>();
-        for (Step step : steps) {
-            Finding finding = gate.findings().stream().filter(f -> f.check().equals(step.check())).findFirst().orElseThrow();
-            jobs.add(job(jobs.size() + 1, finding, step, book));
+        Map<String, Integer> cautions = new HashMap<>();
+        Card.Needs needs = null;
+        for (Step step : order.steps()) {
+            String phase = null;
+            if (step.kind() != Kind.SETTLE && step.needs() != needs) {
+                needs = step.needs();
+                phase = OrderReport.phase(needs, order.gate());
+            }
+            jobs.add(job(step, phase, cautions, book));
         }
-        String verdict = gate.released() ? "Released " + Wording.until(assessment, gate) + ". Nothing is left to be done." : "Blocked: " + Wording.tally(gate) + ".";
-        return new WorkSheet(Heading.of(assessment), Told.of(gate.gate().id().replace('-', ' '), "gate/" + gate.gate()), Told.of(verdict, "gate/" + gate.gate()), gate.released(), jobs);
+        return new WorkSheet(Heading.of(order.record(), order.asOf(), book), Told.of(order.gate().id().replace('-', ' '), "gate/" + order.gate()), List.copyOf(jobs),
+                order.cycle().stream().map(part -> Told.of(part, "gate/" + order.gate())).toList());
     }
 
-    /** The open findings from the front of the alphabet of places, the worst of a place first. */
-    public static List<Step> byPlace(GateVerdict gate) {
-        return gate.findings().stream().filter(f -> f.state() != State.MET)
-                .sorted(Comparator.comparing((Finding f) -> system(f)).thenComparing(Finding::state).thenComparing(Finding::check))
-                .map(f -> new Step(f.check(), open(f).stream().map(Finding.AtPlace::point).toList())).toList();
-    }
-
-    private static List<Finding.AtPlace> open(Finding finding) {
-        return finding.places().stream().filter(p -> p.state() != State.MET).toList();
-    }
-
-    private static String system(Finding finding) {
-        return open(finding).stream().map(p -> p.point().replaceFirst("/.*", "")).findFirst().orElse("");
-    }
-
-    private static Job job(int number, Finding finding, Step step, RuleBook book) {
-        Card card = book.cards().get(finding.check());
-        List<Finding.AtPlace> places = finding.places().stream().filter(p -> step.points().contains(p.point())).toList();
-        List<Told> says = places.stream().map(p -> Told.check(p.says(), finding.check(), p.evidence())).distinct().toList();
-        Set<Blank> blanks = new LinkedHashSet<>();
-        places.forEach(place -> blanks.addAll(blanks(card, place, book)));
-        String system = system(finding);
-        return new Job(number, Told.check(system.isEmpty() ? "Machine" : Points.title(system), finding.check(), List.of()), Told.of(finding.check(), "check/" + finding.check()),
-                Wording.sign(finding.state()), finding.state().id(), finding.critical(),
-                says.isEmpty() ? List.of(Told.check(finding.says(), finding.check(), finding.evidence())) : says,
-                finding.remedy() == null ? null : Told.of(finding.remedy(), "check/" + finding.check()),
-                finding.caution() == null ? null : Told.of(finding.caution(), "check/" + finding.check()), List.copyOf(blanks));
-    }
-
-    private static List<Blank> blanks(Card card, Finding.AtPlace place, RuleBook book) {
-        List<String> points = book.laidOut(card, place.point()).points();
-        List<Blank> blanks = new ArrayList<>();
-        for (int i = 0; i < card.wants().size(); i++) {
-            Card.Want want = card.wants().get(i);
-            boolean amount = want.form() == Vocabulary.Form.AMOUNT;
-            List<String> choices = new ArrayList<>(want.good());
-            choices.addAll(want.bad());
-            boolean judged = place.limit() != null && (want.judged() || card.wants().size() == 1);
-            blanks.add(new Blank(want.weakest().key() + " " + want.aspect().replace('-', ' '), Points.words(points.get(i)),
-                    judged ? place.limit().bounds().words() : "", amount && want.unit() != null ? want.unit().symbol() : null,
-                    choices.stream().map(word -> word.replace('-', ' ')).toList(), want.weakest() == Deed.DONE, want.weakest() == Deed.MEASURED));
+    private static Job job(Step step, String phase, Map<String, Integer> cautions, RuleBook book) {
+        List<String> from = step.checks().stream().map(check -> "check/" + check).toList();
+        int colon = step.says().indexOf(": ");
+        String place = colon < 0 ? "" : step.says().substring(0, colon);
+        String says = step.says().substring(colon < 0 ? 0 : colon + 2);
+        List<Told> because = new ArrayList<>();
+        step.because().forEach(why -> because.add(new Told("Now: " + why + (why.endsWith(".") ? "" : "."), from)));
+        if (step.again()) {
+            because.add(new Told("Proven now; the work before this undoes it.", from));
         }
-        return blanks;
+        Integer first = step.caution() == null ? null : cautions.putIfAbsent(step.caution(), step.number());
+        String beside = step.besides() == null ? "" : "a second person can do this beside " + step.besides();
+        return new Job(step.number(), phase, step.kind().words(), beside, new Told(place, from), new Told(Character.toUpperCase(says.charAt(0)) + says.substring(1), from), because,
+                step.caution() == null || first != null ? null : new Told(step.caution(), from), first == null ? 0 : first,
+                new Told(String.join(", ", step.checks()), from), blank(step, book));
+    }
+
+    private static Blank blank(Step step, RuleBook book) {
+        if (step.kind() == Kind.DO && step.what() != null) {
+            return new Blank(List.of(words(step.what())), "");
+        }
+        Set<String> choices = new LinkedHashSet<>();
+        Set<String> units = new LinkedHashSet<>();
+        for (String check : step.checks()) {
+            Card card = book.cards().get(check);
+            if (card != null) {
+                card.wants().stream().filter(want -> want.aspect().equals(step.what())).forEach(want -> {
+                    want.good().forEach(word -> choices.add(words(word)));
+                    want.bad().forEach(word -> choices.add(words(word)));
+                    if (want.unit() != null) {
+                        units.add(want.unit().symbol());
+                    }
+                });
+            }
+        }
+        String unit = units.isEmpty() ? "" : " in " + String.join(" or ", units);
+        return switch (step.kind()) {
+            case SETTLE -> new Blank(List.of(), "settled");
+            case PUT_RIGHT, PUT_TOGETHER, DO -> new Blank(List.of(), "work done");
+            case MEASURE -> new Blank(List.of(), "reading" + unit + ", ±, instrument");
+            case TRY, LOOK, ASK -> choices.isEmpty() ? new Blank(List.of(), units.isEmpty() ? "as marked" : "amount" + unit) : new Blank(List.copyOf(choices), "");
+        };
+    }
+
+    private static String words(String written) {
+        return written.replace('-', ' ');
     }
 }
