@@ -103,8 +103,17 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
      * @throws UnusableInput when it cannot be written
      */
     void write(String file, String text) {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes a file the user named.
+     *
+     * @throws UnusableInput when it cannot be written
+     */
+    void write(String file, byte[] bytes) {
         try {
-            Files.writeString(path(file), text, StandardCharsets.UTF_8);
+            Files.write(path(file), bytes);
         } catch (IOException e) {
             throw UnusableInput.of(file, "it cannot be written", "Name a file in a folder that is there");
         }

@@ -57,7 +57,7 @@ public final class OrderReport {
         return n == 0 ? "NOTHING REMAINS for " + order.gate() : n + (n == 1 ? " STEP" : " STEPS") + " to " + order.gate() + ", in this order";
     }
 
-    private static String phase(Card.Needs needs, Gate gate) {
+    static String phase(Card.Needs needs, Gate gate) {
         return switch (needs) {
             case STANDING -> "With the machine standing";
             case ENGINE_RUNNING -> "With the engine running: " + Gate.FIRST_START + " is released before that";

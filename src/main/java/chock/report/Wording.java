@@ -18,6 +18,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -38,6 +39,8 @@ final class Wording {
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     private static final int OVERDUE_SHOWN = 5;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
 
     private Wording() { }
 
@@ -93,6 +96,20 @@ final class Wording {
     /** {@code 2026-11-25 12:00 Europe/London}; seconds are cut off, so a time is never shown later than it is. */
     static String moment(Instant instant, ZoneId zone) {
         return instant.atZone(zone).format(MINUTE) + " " + zone;
+    }
+
+    /** {@code 25 November 2026}, on the workshop's calendar. */
+    static String day(Instant instant, ZoneId zone) {
+        return day(instant.atZone(zone).toLocalDate());
+    }
+
+    static String day(LocalDate day) {
+        return day.format(DAY);
+    }
+
+    /** {@code 25 November 2026, 12:00}, on the workshop's clock; seconds are cut off. */
+    static String dayAndTime(Instant instant, ZoneId zone) {
+        return instant.atZone(zone).format(DAY_AND_TIME);
     }
 
     /** {@code 2026-11-25T12:00:00Z}, on the workshop's clock, to the second. */

@@ -1,0 +1,39 @@
+package chock.cli;
+
+import chock.assess.OrderOfWork;
+import chock.record.Gate;
+import chock.report.OrderReport;
+import chock.report.Papers;
+import chock.report.WorkSheet;
+import chock.rulebook.RuleBook;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The order of work as a sheet for the bench. */
+@Command(name = "worksheet", sortOptions = false, description = "Write the work that remains for a gate as a sheet with blanks, in the order of work.",
+        footer = {"", "Exit status: 0 nothing remains; 1 something does; 2 unusable input or usage; 3 chock itself failed."})
+final class WorksheetCommand implements Callable<Integer> {
+    private final Bench bench;
+
+    @Mixin private HelpOption help;
+    @Mixin private PaperOptions paper;
+
+    @Option(names = "--gate", required = true, paramLabel = "GATE", converter = AssessCommand.GateWord.class, description = "The gate to be released.")
+    private Gate gate;
+
+    WorksheetCommand(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public Integer call() {
+        RuleBook book = bench.ruleBook();
+        Records.Read read = paper.read(bench, book);
+        OrderOfWork order = OrderOfWork.of(read.record(), book, gate, read.asOf());
+        paper.put(bench, read.asOf(), () -> new OrderReport(order, Map.of()).text(bench.bold()), size -> Papers.html(WorkSheet.of(order, book), size));
+        return order.steps().isEmpty() && order.cycle().isEmpty() ? Bench.RELEASED : Bench.BLOCKED;
+    }
+}

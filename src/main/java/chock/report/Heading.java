@@ -1,0 +1,39 @@
+package chock.report;
+
+import chock.assess.Assessment;
+import chock.record.JobRecord;
+import chock.record.Machine;
+import chock.rulebook.RuleBook;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What stands at the head and the foot of every paper.
+ *
+ * @param name marque and model
+ * @param judged the moment of judgement
+ * @param ruleBook version and digest
+ */
+public record Heading(Told record, Told workshop, Told name, Told frame, Told engine, Told judged, Told ruleBook) {
+
+    static Heading of(Assessment assessment) {
+        return of(assessment.record(), assessment.asOf(), assessment.ruleBookVersion(), assessment.ruleBookDigest());
+    }
+
+    static Heading of(JobRecord record, Instant asOf, RuleBook book) {
+        return of(record, asOf, book.version(), book.digest());
+    }
+
+    private static Heading of(JobRecord record, Instant asOf, String version, String digest) {
+        Machine machine = record.machine();
+        return new Heading(Told.field("record", record.id()), Told.field("workshop", record.workshop()),
+                new Told(machine.marque() + " " + machine.model(), List.of("machine/marque", "machine/model")),
+                Told.field("machine/frame-number", machine.frameNumber()), Told.field("machine/engine-number", machine.engineNumber()),
+                Told.of(Wording.dayAndTime(asOf, record.zone()), "judged/as-of"), Told.of("version " + version + ", " + digest, "judged/rule-book"));
+    }
+
+    /** On every paper. */
+    public String notice() {
+        return Wording.NOTICE;
+    }
+}

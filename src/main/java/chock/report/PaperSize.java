@@ -1,0 +1,4 @@
+package chock.report;
+
+/** The sheets a paper is laid out for. */
+public enum PaperSize { A4, LETTER }

@@ -1,0 +1,106 @@
+package chock.report;
+
+import chock.assess.Assessment;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.assess.Points;
+import chock.assess.RidePlan;
+import chock.assess.RunPlan;
+import chock.assess.State;
+import chock.record.Gate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The tag on the handlebar: which gates are open, until when, and what holds the machine. A sheet folded once along its
+ * length, so that both sides can be read.
+ */
+public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
+    /** What the back of the tag holds in lines of a few words each. */
+    private static final int LINES = 14;
+
+    /**
+     * One gate.
+     *
+     * @param open whether it is released
+     * @param means what that allows or forbids
+     * @param until how long it is open, or by how much it is closed
+     * @param holding what holds it; at most what fits
+     * @param more how many further things hold it
+     * @param heldBack what must be heeded while it is open
+     */
+    public record Panel(Told gate, boolean open, Told means, Told until, List<Told> holding, int more, List<Told> heldBack) {
+        public String word() {
+            return open ? "OPEN" : "CLOSED";
+        }
+    }
+
+    /** How large the words may be. */
+    public String crowd() {
+        return gates.size() <= 2 ? "few" : gates.size() <= 4 ? "some" : "many";
+    }
+
+    public static Tag of(Assessment assessment) {
+        long closed = assessment.gates().stream().filter(gate -> !gate.released()).count();
+        int room = closed == 0 ? LINES : (int) Math.max(2, LINES / closed);
+        List<Told> cautions = RunPlan.of(assessment.record(), assessment).map(plan -> plan.caution().stream().map(words -> Told.of(words, "check/plan")).toList()).orElse(List.of());
+        return new Tag(Heading.of(assessment), assessment.gates().stream().map(gate -> panel(assessment, gate, room)).toList(), cautions);
+    }
+
+    private static Panel panel(Assessment assessment, GateVerdict gate, int room) {
+        List<Told> holding = holding(gate);
+        String id = "gate/" + gate.gate();
+        String until = gate.released() ? "until " + Wording.dayAndTime(gate.holdsUntil(), assessment.record().zone()) : Wording.tally(gate).replaceFirst(";.*", "");
+        return new Panel(Told.of(gate.gate().id().replace('-', ' '), id), gate.released(), Told.of(means(gate), id), Told.of(until, id),
+                holding.subList(0, Math.min(room, holding.size())), Math.max(0, holding.size() - room), heldBack(assessment, gate));
+    }
+
+    private static String means(GateVerdict gate) {
+        return switch (gate.gate()) {
+            case FIRST_START -> gate.released() ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
+            case INDOOR_RUN -> gate.released() ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";
+            case ROAD_TEST -> gate.released() ? "May be ridden to try it, by the ride plan only." : "Do not ride.";
+            case ON_SHOW -> gate.released() ? "May be displayed. Not to be started." : "Not to be displayed.";
+            case HAND_OVER -> gate.released() ? "May leave to be ridden." : "May not leave to be ridden.";
+            case NON_RUNNER -> gate.released() ? "May leave. Not to be ridden." : "Not to be ridden. May not leave.";
+        };
+    }
+
+    /** What holds a gate, worst first; of what must only be proven again, each place once. */
+    private static List<Told> holding(GateVerdict gate) {
+        Map<String, Told> all = new LinkedHashMap<>();
+        gate.ruleBookFaults().forEach(fault -> all.put(fault, Told.of(fault, "gate/" + gate.gate())));
+        for (Finding finding : gate.findings()) {
+            for (Finding.AtPlace place : finding.places()) {
+                if (place.state() != State.MET) {
+                    String says = brief(place);
+                    all.putIfAbsent(says, Told.check(says, finding.check(), place.evidence()));
+                }
+            }
+            if (finding.places().isEmpty() && finding.state() != State.MET) {
+                all.putIfAbsent(finding.says(), Told.check(finding.says(), finding.check(), finding.evidence()));
+            }
+        }
+        return List.copyOf(all.values());
+    }
+
+    private static String brief(Finding.AtPlace place) {
+        String title = Points.title(place.point());
+        if (place.state() == State.STALE) {
+            return title + ": to be proven again";
+        }
+        return place.measured() == null || place.limit() == null ? place.says()
+                : title + ": " + place.measured() + ", " + place.limit().bounds().words() + (place.state() == State.DOUBT ? "; too close to tell" : "");
+    }
+
+    private static List<Told> heldBack(Assessment assessment, GateVerdict gate) {
+        List<Told> all = new ArrayList<>();
+        if (gate.gate() == Gate.ROAD_TEST && gate.released()) {
+            RidePlan.of(assessment.record(), assessment).ifPresent(plan -> plan.restraints().forEach(r -> all.add(
+                    Told.check(r.because() + (r.upTo() == null ? "" : ": " + r.upTo().says()), "plan", r.evidence()))));
+        }
+        return all;
+    }
+}
