@@ -57,7 +57,7 @@ class HouseCommandsTest {
     @Test
     void theCatalogueShowsTheHouseAndWhatIsOverdue() throws Exception {
         assertThat(Run.of("rules").out()).contains("House: none\n");
-        assertThat(Run.of("rules", "--house", HOUSE).out()).contains("House: Hollow Vale house rules, sha256:", "house.cam-lever-photo");
+        assertThat(Run.of("rules", "--house", HOUSE).out()).contains("House: Hollow Vale house rules,\n       sha256:", "  house.cam-lever-photo");
         assertThat(Run.of("rules", "brakes.pad-thickness", "--house", HOUSE).out().replaceAll("\\s+", " ")).contains("this house: at least 2.5 mm (house: Hollow Vale house rules, Ida Marrow 2026-11-25: pads wear fast");
         assertThat(Run.of("rules", "--overdue", "--as-of", "2028-11-25").out()).isEqualTo("No limit is overdue on 2028-11-25.\n");
         Run late = Run.of("rules", "--overdue", "--as-of", "2028-11-26");
