@@ -6,8 +6,10 @@ import chock.rulebook.Card;
 import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Source;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -22,7 +24,8 @@ final class CatalogueJson {
     /** Every check. */
     static ObjectNode of(RuleBook book) {
         ObjectNode node = MAKE.objectNode();
-        node.putObject("rulebook").put("version", book.version()).put("digest", book.digest());
+        node.putObject("rulebook").put("version", book.version()).put("digest", book.digest()).set("house",
+                book.house().<JsonNode>map(house -> MAKE.objectNode().put("name", house.name()).put("digest", house.digest())).orElse(NullNode.instance));
         ArrayNode codes = node.putArray("codes");
         book.codes().values().forEach(code -> codes.addObject().put("code", code.code()).put("name", code.name()).set("members", texts(code.members())));
         ArrayNode checks = node.putArray("checks");
@@ -38,15 +41,33 @@ final class CatalogueJson {
         ArrayNode wants = node.putArray("wants");
         card.wants().forEach(want -> wants.add(want(want)));
         ArrayNode limits = node.putArray("limits");
-        Catalogue.limits(card, book).forEach(limit -> limits.add(limit(limit)));
+        CheckInWords.limits(card, book).forEach(limit -> limits.add(limit(limit)));
         ArrayNode none = node.putArray("setsNone");
         book.codes().values().stream().filter(code -> card.limit() != null && code.setsNone().containsKey(card.limit()))
                 .forEach(code -> none.addObject().put("territory", code.code()).set("source", source(code.setsNone().get(card.limit()))));
         node.put("holds", card.holds().words());
         ArrayNode undone = node.putArray("undoneBy");
         card.undoneBy().forEach(undo -> undone.addObject().put("place", undo.place().pattern()).set("work", sorted(undo.works())));
+        ArrayNode survives = node.putArray("survives");
+        card.survives().forEach(row -> survives.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         node.put("remedy", card.remedy()).put("caution", card.caution());
         node.set("formerly", texts(card.formerly()));
+        return node;
+    }
+
+    /** One check, with the scenarios that show what it means. */
+    static ObjectNode of(Card card, RuleBook book, Scenarios scenarios) {
+        ObjectNode node = of(card, book);
+        ArrayNode shown = node.putArray("scenarios");
+        scenarios.of(card.id()).forEach((file, names) -> names.forEach(name -> shown.addObject().put("file", file).put("name", name)));
+        return node;
+    }
+
+    /** The limits due to be looked up again. */
+    static ObjectNode overdue(RuleBook book, LocalDate day) {
+        ObjectNode node = MAKE.objectNode().put("asOf", day.toString()).put("reviewEvery", book.reviewEvery().toString());
+        ArrayNode overdue = node.putArray("overdue");
+        book.overdue(day).forEach(o -> overdue.add(limit(o.limit()).put("due", day(o.due())).put("file", o.limit().file()).put("line", o.limit().line())));
         return node;
     }
 

@@ -87,7 +87,7 @@ public final class Chock implements Runnable {
                 .addSubcommand(new RehearseCommand(bench))
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))
-                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewShopCommand(bench)))
+                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewCheckCommand(bench)).addSubcommand(new NewShopCommand(bench)))
                 .addSubcommand(new DemoCommand(bench));
         return line.setExpandAtFiles(false).setUsageHelpWidth(80)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(bench.bold() ? Ansi.ON : Ansi.OFF))

@@ -7,7 +7,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What can be begun from a skeleton. */
-@Command(name = "new", synopsisSubcommandLabel = "THING", description = "Print a skeleton to begin with: new record, new shop.")
+@Command(name = "new", synopsisSubcommandLabel = "THING", description = "Begin with a skeleton: new record and new shop print one, new check writes the parts of a check.")
 final class NewCommand implements Runnable {
     @Spec private CommandSpec spec;
     @Mixin private HelpOption help;

@@ -2,17 +2,24 @@ package chock.cli;
 
 import chock.report.Json;
 import chock.rulebook.Card;
+import chock.rulebook.HouseBook;
 import chock.rulebook.RuleBook;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The catalogue of checks, or one of them explained. */
 @Command(name = "rules", sortOptions = false, description = "List all checks, or explain one: evidence, limits, sources, what undoes it.")
@@ -25,6 +32,15 @@ final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Check to explain, such as brakes.pad-thickness.")
     private String id;
 
+    @Option(names = "--house", paramLabel = "DIR", description = "With the rules of this house. Its *.drl files are code: name only a folder you trust.")
+    private String house;
+
+    @Option(names = "--overdue", description = "List the limits due to be looked up again.")
+    private boolean overdue;
+
+    @Option(names = "--as-of", paramLabel = "DATE", converter = Day.class, description = "With --overdue: on this day, such as 2026-11-25. Default: today.")
+    private LocalDate asOf;
+
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfList.class, defaultValue = "text", description = "text or json. Default: text.")
     private Format format;
 
@@ -33,15 +49,28 @@ final class RulesCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        RuleBook book = bench.ruleBook();
-        if (id == null) {
+    public Integer call() throws IOException {
+        if (overdue && id != null || asOf != null && !overdue) {
+            throw new ParameterException(spec.commandLine(), overdue ? "--overdue lists all limits; leave the ID out." : "--as-of belongs to --overdue.");
+        }
+        RuleBook book = bench.ruleBook(house);
+        if (overdue) {
+            LocalDate day = asOf == null ? LocalDate.ofInstant(bench.clock().instant(), bench.clock().getZone()) : asOf;
+            bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.overdue(book, day)) : Catalogue.overdue(book, day, bench.bold()));
+        } else if (id == null) {
             bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.of(book)) : Catalogue.of(book, bench.bold()));
         } else {
             Card card = named(book).orElseThrow(() -> new ParameterException(spec.commandLine(), "There is no check '" + id + "'. " + near(book)));
-            bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.of(card, book)) : Catalogue.of(card, book, bench.bold()));
+            Scenarios scenarios = scenarios(book);
+            bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.of(card, book, scenarios)) : Catalogue.of(CheckInWords.of(card, book, scenarios), bench.bold()));
         }
         return 0;
+    }
+
+    private static Scenarios scenarios(RuleBook book) throws IOException {
+        Scenarios shipped = Scenarios.shipped();
+        Path ofHouse = book.house().map(HouseBook::features).orElse(null);
+        return ofHouse == null ? shipped : shipped.and(Scenarios.below(ofHouse, ofHouse.toString()));
     }
 
     private Optional<Card> named(RuleBook book) {
@@ -53,5 +82,17 @@ final class RulesCommand implements Callable<Integer> {
         String thing = id.substring(id.indexOf('.') + 1);
         List<String> near = book.cards().keySet().stream().filter(known -> !thing.isBlank() && known.contains(thing) || known.startsWith(id + ".")).toList();
         return near.isEmpty() ? "'chock rules' lists them all." : "Did you mean " + String.join(", ", near) + "?";
+    }
+
+    /** Reads a day. */
+    static final class Day implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeException e) {
+                throw new TypeConversionException("'" + text + "' is not a day; write 2026-11-25");
+            }
+        }
     }
 }

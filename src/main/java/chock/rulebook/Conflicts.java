@@ -16,12 +16,30 @@ import java.util.TreeSet;
 
 /** What cannot stand side by side in one rule book. Every fault names both sides with file and line. */
 final class Conflicts {
+    private static final String OPEN = "FILL IN";
     private static final String RULE = "rule \"";
 
     private final List<Fault> faults;
 
     Conflicts(List<Fault> faults) {
         this.faults = faults;
+    }
+
+    /** What a scaffold left open, line by line; empty when nothing is. */
+    static List<Fault> leftOpen(SortedMap<String, String> files) {
+        List<Fault> open = new ArrayList<>();
+        files.forEach((file, text) -> {
+            if (text.contains(OPEN)) {
+                List<String> lines = text.lines().toList();
+                for (int i = 0; i < lines.size(); i++) {
+                    int at = lines.get(i).indexOf(OPEN);
+                    if (at >= 0) {
+                        open.add(new Fault(file, i + 1, "", "still to be filled in: " + lines.get(i).strip(), ""));
+                    }
+                }
+            }
+        });
+        return open;
     }
 
     static String at(Limit limit) {

@@ -43,6 +43,12 @@ final class HouseLoader {
      * @throws UnusableInput with everything that is wrong with the house; then none of it is in force
      */
     RuleBook load() {
+        SortedMap<String, String> named = new TreeMap<>();
+        house.files().forEach((name, text) -> named.put(house.shown(name), text));
+        faults.addAll(Conflicts.leftOpen(named));
+        if (!faults.isEmpty()) {
+            throw new UnusableInput(faults);
+        }
         String limits = house.files().get(HouseBook.LIMITS);
         if (limits != null) {
             Sheet.list(house.shown(HouseBook.LIMITS), limits, faults).forEach(this::readLimit);

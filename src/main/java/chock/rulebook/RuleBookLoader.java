@@ -54,6 +54,17 @@ final class RuleBookLoader {
     private RideSheet ride;
     private RunSheet run;
 
+    private final Set<String> elsewhere;
+
+    RuleBookLoader() {
+        this(Set.of());
+    }
+
+    /** @param elsewhere points that other systems know, for a rule book cut down to one */
+    RuleBookLoader(Set<String> elsewhere) {
+        this.elsewhere = elsewhere;
+    }
+
     static RuleBook shipped() {
         SortedMap<String, String> files = new TreeMap<>();
         resource(RuleCompiler.FILES).lines().forEach(name -> files.put(name, resource("rules/" + name)));
@@ -91,7 +102,11 @@ final class RuleBookLoader {
      * @param house what the compiler made of the house's rules
      */
     static KieBase rulesWith(Map<String, byte[]> house) {
-        List<Model> models = models();
+        return rulesOf(models(), house);
+    }
+
+    /** Rules in one, of which some are compiled just now. */
+    static KieBase rulesOf(List<Model> models, Map<String, byte[]> house) {
         ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
             @Override
             protected Class<?> findClass(String name) throws ClassNotFoundException {
@@ -129,6 +144,12 @@ final class RuleBookLoader {
      * @param compiled the compiled reasoning, asked for when the files have been read
      */
     RuleBook load(SortedMap<String, String> files, Supplier<KieBase> compiled) {
+        SortedMap<String, String> named = new TreeMap<>();
+        files.forEach((name, text) -> named.put("rules/" + name, text));
+        List<Fault> open = Conflicts.leftOpen(named);
+        if (!open.isEmpty()) {
+            throw new UnusableInput(open);
+        }
         files.forEach((name, text) -> {
             String shown = "rules/" + name;
             if (name.equals("book.yaml")) {
@@ -170,7 +191,9 @@ final class RuleBookLoader {
         Conflicts conflicts = new Conflicts(faults);
         conflicts.limits(limits, codes.values(), List.of());
         conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()));
-        conflicts.undoRows(cards.values(), Conflicts.known(cards.values(), morePoints, places), places,
+        Set<String> known = Conflicts.known(cards.values(), morePoints, places);
+        known.addAll(elsewhere);
+        conflicts.undoRows(cards.values(), known, places,
                 "Mend the place, or list it under points in rules/evidence/words.yaml.");
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);

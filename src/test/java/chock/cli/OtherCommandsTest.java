@@ -17,11 +17,12 @@ class OtherCommandsTest {
     void the_catalogue_names_every_check_and_each_can_be_explained() throws Exception {
         RuleBook book = RuleBook.shipped();
         String catalogue = Run.of("rules").out();
+        Scenarios scenarios = Scenarios.shipped();
         assertThat(book.cards()).isNotEmpty();
         for (Card card : book.cards().values()) {
             assertThat(catalogue).contains("\n  " + card.id());
-            String explained = Catalogue.of(card, book, false);
-            assertThat(explained).startsWith(card.id()).contains("Asked of:", "Evidence:", "Holds:", "Undone by:", "To clear:");
+            String explained = Catalogue.of(CheckInWords.of(card, book, scenarios), false);
+            assertThat(explained).startsWith(card.id()).contains("Asked of:", "Evidence:", "Holds:", "Undone by:", "To clear:", "Written:", "Shown in:");
             assertThat(explained.contains("Limit:")).as(card.id()).isEqualTo(card.limit() != null);
             assertThat(explained.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
             JsonNode node = CatalogueJson.of(card, book);

@@ -21,7 +21,7 @@ public final class OneSystem {
                 .forEach(name -> files.put(name, text("rules/" + name)));
         List<Model> models = new ArrayList<>();
         text(RuleCompiler.INDEX).lines().filter(name -> name.startsWith("rules." + system + ".") || name.startsWith("rules.evidence.")).forEach(name -> models.add(model(name)));
-        return new RuleBookLoader().load(files, () -> KieBaseBuilder.createKieBaseFromModel(models));
+        return new RuleBookLoader(RuleBook.shipped().vocabulary().points()).load(files, () -> KieBaseBuilder.createKieBaseFromModel(models));
     }
 
     private static Model model(String name) {

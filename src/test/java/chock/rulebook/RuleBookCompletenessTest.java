@@ -134,6 +134,11 @@ class RuleBookCompletenessTest {
     }
 
     @Test
+    void noScenarioIsLeftUnfinished() throws IOException {
+        assertThat(all("features", ".feature").lines().filter(line -> line.contains("FILL IN"))).as("scenarios still to be written").isEmpty();
+    }
+
+    @Test
     void aCriticalCheckNeverAcceptsHearsay() {
         assertThat(book.cards().values()).filteredOn(Card::critical).isNotEmpty()
                 .allMatch(c -> c.wants().stream().allMatch(w -> w.weakest() == chock.record.Deed.DONE || w.weakest().atLeast(chock.record.Deed.SEEN)));

@@ -1,0 +1,162 @@
+package chock.cli;
+
+import chock.record.Deed;
+import chock.record.Gate;
+import chock.record.Vocabulary.Form;
+import chock.rulebook.Card;
+import chock.rulebook.Limit;
+import chock.rulebook.LocalCode;
+import chock.rulebook.Place;
+import chock.rulebook.RuleBook;
+import chock.rulebook.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * One check in full, in words: what the terminal and the pages show alike.
+ *
+ * @param card the check
+ * @param rows what there is to say, in order
+ */
+record CheckInWords(Card card, List<Row> rows) {
+    private static final int PLACES_SHOWN = 4;
+
+    /** One thing to say of it, under its label. */
+    record Row(String label, String words) { }
+
+    static CheckInWords of(Card card, RuleBook book, Scenarios scenarios) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("Asked of", card.applies() + ", at " + gates(card)));
+        rows.add(new Row("Places", places(card.place(), book)));
+        card.wants().forEach(want -> rows.add(new Row("Evidence", evidence(want))));
+        if (card.wants().isEmpty()) {
+            rows.add(new Row("Evidence", "the record itself"));
+        }
+        limits(card, book).forEach(limit -> rows.add(new Row("Limit", limit(limit, card))));
+        searched(card, book).forEach(words -> rows.add(new Row("Limit", words)));
+        rows.add(new Row("Holds", card.holds().words()));
+        rows.add(new Row("Undone by", undone(card)));
+        if (!card.survives().isEmpty()) {
+            rows.add(new Row("Survives", String.join("; ", rows(card.survives()))));
+        }
+        rows.add(new Row("To clear", card.remedy()));
+        if (card.caution() != null) {
+            rows.add(new Row("Caution", card.caution()));
+        }
+        if (!card.formerly().isEmpty()) {
+            rows.add(new Row("Formerly", String.join(", ", card.formerly())));
+        }
+        rows.add(new Row("Written", card.file()));
+        scenarios.of(card.id()).forEach((file, names) -> rows.add(new Row("Shown in", file + ": " + String.join("; ", names))));
+        return new CheckInWords(card, List.copyOf(rows));
+    }
+
+    /** The part of its id before the dot. */
+    String system() {
+        return system(card);
+    }
+
+    static String system(Card card) {
+        return card.id().substring(0, card.id().indexOf('.'));
+    }
+
+    static String gates(Card card) {
+        return card.gates().stream().sorted().map(Gate::id).collect(Collectors.joining(", "));
+    }
+
+    private static String places(Place place, RuleBook book) {
+        List<String> points = place.points(Map.of(), book.library().places());
+        String shown = points.stream().limit(PLACES_SHOWN).collect(Collectors.joining(", "));
+        int more = points.size() - PLACES_SHOWN;
+        return more > 0 ? shown + " and " + more + " more like these" : shown;
+    }
+
+    private static String evidence(Card.Want want) {
+        StringBuilder words = new StringBuilder(switch (want.weakest()) {
+            case MEASURED -> want.aspect() + ", measured with an instrument";
+            case TRIED -> want.aspect() + ", tried or measured";
+            case SEEN -> want.aspect() + ", seen, tried or measured";
+            case TOLD -> want.aspect() + ", told by somebody or better";
+            case ASSUMED -> want.aspect() + ", even assumed";
+            default -> "the work itself: " + want.aspect() + ", after whatever undid it";
+        });
+        if (want.weakest() != Deed.DONE) {
+            words.append(want.form() == Form.AMOUNT ? " in " + want.unit().symbol() : want.form() == Form.DAYS ? ": a day, month or year"
+                    : want.form() == Form.CODE ? ": as marked" : ": good is " + words(want.good()) + "; bad is " + words(want.bad()));
+        }
+        if (want.place() != null) {
+            words.append("; at ").append(want.place());
+        }
+        if (want.holds() != null) {
+            words.append("; holds ").append(want.holds().words());
+        }
+        return words.toString();
+    }
+
+    private static String words(Set<String> answers) {
+        return answers.stream().sorted().collect(Collectors.joining(", "));
+    }
+
+    /** Limits of the check's own name first, then those of a variant: a limit that continues its name or the check's, and is no other check's. */
+    static List<Limit> limits(Card card, RuleBook book) {
+        if (card.limit() == null) {
+            return List.of();
+        }
+        Set<String> others = book.cards().values().stream().filter(c -> c != card && c.limit() != null).map(Card::limit).collect(Collectors.toSet());
+        List<Limit> all = new ArrayList<>(book.limitsNamed(card.limit()));
+        book.limits().stream().map(Limit::id).distinct().filter(id -> !id.equals(card.limit()) && !others.contains(id))
+                .filter(id -> id.startsWith(card.limit() + "-") || id.startsWith(card.id() + "-"))
+                .forEach(id -> all.addAll(book.limitsNamed(id)));
+        return all;
+    }
+
+    private static String limit(Limit limit, Card card) {
+        StringBuilder words = new StringBuilder(limit.territory() == null ? "" : limit.territory() + ": ");
+        words.append(limit.source().kind() == Source.Kind.HOUSE ? "this house: " : "");
+        words.append(limit.id().equals(card.limit()) ? "" : limit.id() + ": ");
+        words.append(number(limit)).append(" (").append(limit.source().words()).append("), from ").append(limit.from());
+        if (limit.registeredFrom() != null) {
+            words.append(", for machines first registered from ").append(limit.registeredFrom());
+        }
+        if (limit.registeredBefore() != null) {
+            words.append(limit.registeredFrom() == null ? ", for machines first registered before " : " and before ").append(limit.registeredBefore());
+        }
+        words.append(", looked up ").append(limit.reviewed());
+        if (limit.territory() == null && limit.maker() == Limit.Maker.REPLACES) {
+            words.append("; a maker's figure is asked for and replaces it where it may");
+        }
+        if (limit.territory() == null && limit.maker() == Limit.Maker.NEEDED) {
+            words.append("; nothing passes without the maker's figure");
+        }
+        return words.append(limit.territory() == null && limit.local() ? "; a local code must have been searched for it as well" : "").toString();
+    }
+
+    private static String number(Limit limit) {
+        return switch (limit.sense()) {
+            case WITHIN -> "within " + limit.value() + " of the maker's figure";
+            case MAKER_ONLY -> "the maker's figure";
+            default -> limit.bounds().words();
+        };
+    }
+
+    private static List<String> searched(Card card, RuleBook book) {
+        return card.limit() == null ? List.of() : book.codes().values().stream().filter(code -> code.setsNone().containsKey(card.limit()))
+                .map(code -> none(code, card.limit())).toList();
+    }
+
+    private static String none(LocalCode code, String limit) {
+        return code.code() + ": sets no number (" + code.setsNone().get(limit).words() + ")";
+    }
+
+    private static String undone(Card card) {
+        String first = "work that disturbs the part or what carries it";
+        return rows(card.undoneBy()).stream().reduce(first, (all, next) -> all + "; " + next);
+    }
+
+    private static List<String> rows(List<Card.Undo> rows) {
+        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place()).toList();
+    }
+}
