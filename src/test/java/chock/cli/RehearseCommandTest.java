@@ -122,7 +122,7 @@ class RehearseCommandTest {
         Run run = Run.of("rehearse", file, "--boundaries", "--of", "brakes.pad-thickness");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("brakes.pad-thickness, at least 1.5 mm\n  rules/brakes/limits.yaml:5\n    1.6 mm ± 0.0001 mm: met\n    1.6 mm ± 0.1 mm: doubt\n    1.5 mm ± 0.0001 mm: doubt\n    1.4 mm ± 0.0001 mm: fault\n",
-                "nothing outside it; inside " + file);
+                "  by hand: nothing outside it; inside\n           " + file + ":3\n");
     }
 
     @Test
