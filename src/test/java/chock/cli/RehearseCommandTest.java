@@ -110,7 +110,7 @@ class RehearseCommandTest {
         String file = feature(MACHINE, PAD, "Then brakes.pad-thickness is met at front-brake/caliper/inner-pad\n");
         Run table = Run.of("rehearse", file, "--coverage", "--require", "--of", "brakes.pad-thickness");
         assertThat(table.status()).isEqualTo(1);
-        assertThat(table.out()).contains("brakes.pad-thickness    1   none   none   none     none       none", "1 checks, 5 states left out");
+        assertThat(table.out()).contains("brakes.pad-thickness    1   none   none   none     none       none", "1 check, 5 states left out");
         JsonNode row = new ObjectMapper().readTree(Run.of("rehearse", file, "--coverage", "--of", "brakes.hose-condition", "--format", "json").out()).path(0);
         assertThat(row.at("/states/doubt/canBe").asBoolean(true)).isFalse();
         assertThat(Run.of("rehearse", file, "--coverage", "--of", "brakes.no-such-thing").err()).startsWith("Nothing in the rule book bears the id 'brakes.no-such-thing'");
