@@ -101,7 +101,7 @@ record StepList(List<Step> steps, Map<String, Word> words) {
     List<String> nearest(String keyword, String line) {
         record Near(String line, double strangeness) { }
         List<Near> near = steps.stream().map(step -> new Fit(step, line.strip().split("\\s+")))
-                .filter(fit -> fit.strangeness() <= STRANGE)
+                .filter(fit -> fit.strangeness() <= STRANGE && fit.line() != null)
                 .map(fit -> new Near(keyword + " " + fit.line(), fit.strangeness()))
                 .sorted(Comparator.comparingDouble(Near::strangeness)).toList();
         return near.stream().filter(n -> n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
@@ -189,6 +189,7 @@ record StepList(List<Step> steps, Map<String, Word> words) {
             return cost[said.length][parts.size()] / Math.max(said.length, parts.size());
         }
 
+        /** The line with what does not fit replaced, or the example of the step; null when nothing but words in braces would fit. */
         String line() {
             List<String> line = new ArrayList<>();
             int i = said.length;
@@ -207,7 +208,8 @@ record StepList(List<Step> steps, Map<String, Word> words) {
                 }
             }
             String mended = String.join(" ", line);
-            return step.matches(mended) ? mended : step.example();
+            boolean hasWordsOfItsOwn = parts.stream().anyMatch(p -> !p.startsWith("{"));
+            return step.matches(mended) ? mended : hasWordsOfItsOwn ? step.example() : null;
         }
     }
 
