@@ -80,6 +80,11 @@ Feature: Who is in the room, and what watches the air
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.adjoining is missing
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.adjoining is not applicable
+
   @air.way-out
   Rule: The way out is clear
 
@@ -111,6 +116,11 @@ Feature: Who is in the room, and what watches the air
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.way-out is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.way-out is not applicable
 
   @air.instrument
   Rule: A direct-reading meter, bump-tested today, hangs where people breathe
@@ -186,6 +196,11 @@ Feature: Who is in the room, and what watches the air
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.instrument is missing
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.instrument is not applicable
+
   @air.background
   Rule: The meter reads clean air before the run
 
@@ -225,6 +240,11 @@ Feature: Who is in the room, and what watches the air
     Scenario: nobody read it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.background is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.background is not applicable
 
   @air.measured-run
   Rule: A run that was measured stayed under the level at which a run ends

@@ -142,6 +142,11 @@ Feature: What a run without a hose does to the air
       And run-plan seen planned-runs a while
       Then air.quarter-hour is missing
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.quarter-hour is not applicable
+
   @air.quarter-hour-mass
   Rule: By mass the quarter of an hour has a limit of its own
 
@@ -178,6 +183,11 @@ Feature: What a run without a hose does to the air
       And room seen openings shut
       And run-plan seen planned-runs a while
       Then air.quarter-hour-mass is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.quarter-hour-mass is not applicable
 
   @air.shift
   Rule: The mean over a shift stays within the limit for people at work
@@ -283,3 +293,8 @@ Feature: What a run without a hose does to the air
       And room seen openings shut
       And run-plan seen planned-runs a while
       Then air.shift-mass is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.shift-mass is not applicable

@@ -46,6 +46,24 @@ Feature: The room, and the engine as a source
       And room seen openings shut
       Then air.room is met
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.room is not applicable
+
+    Scenario: looked at yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings held-open 1 day ago
+      Then air.room is stale
+
+    Scenario: two volumes that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room measured volume 300 m³ ± 20 m³
+      And room seen openings held-open
+      Then air.room is doubt
+
   @air.fan
   Rule: A fan counts only with its air measured and seen to move it to or from the open
 
@@ -86,6 +104,15 @@ Feature: The room, and the engine as a source
       And room measured airflow 4000 m³/h ± 600 m³/h
       Then air.fan is not applicable
 
+    Scenario: two airflows that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 4000 m³/h ± 600 m³/h
+      And room measured airflow 8000 m³/h ± 600 m³/h
+      And room tried fan moves-air-to-outdoors
+      Then air.fan is doubt
+
   @air.mixing
   Rule: A measured mixing factor divides the airflow
 
@@ -110,6 +137,12 @@ Feature: The room, and the engine as a source
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.mixing is not applicable
 
+    Scenario: measured before the room was rebuilt
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured mixing-factor 2 times ± 0.1 times
+      And room was replaced
+      Then air.mixing is stale
+
   @air.exhaust
   Rule: It is said whether the exhaust was measured
 
@@ -131,6 +164,18 @@ Feature: The room, and the engine as a source
       And run-plan seen planned-runs 1on
       And run-plan seen exhaust-goes into-the-room
       Then air.exhaust is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.exhaust is not applicable
+
+    Scenario: written yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data not-measured 1 day ago
+      Then air.exhaust is stale
 
   @air.exhaust-measured
   Rule: A measured exhaust gives a rate that can be believed
@@ -200,3 +245,19 @@ Feature: The room, and the engine as a source
         | ignition          | adjusted |
         | engine            | opened   |
         | exhaust           | replaced |
+
+    Scenario: nobody measured the exhaust
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And exhaust seen exhaust-data not-measured
+      Then air.exhaust-measured is not applicable
+
+    Scenario: two shares that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust measured co-share 6.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is doubt

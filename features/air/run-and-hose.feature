@@ -49,6 +49,17 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.run is missing
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.run is not applicable
+
+    Scenario: planned yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on 1 day ago
+      And run-plan seen exhaust-goes into-the-room 1 day ago
+      Then air.run is stale
+
   @air.idle-only
   Rule: Without a hose the engine stays at idle
 
@@ -88,6 +99,16 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.idle-only is missing
 
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.idle-only is not applicable
+
+    Scenario: planned yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-speed idle 1 day ago
+      Then air.idle-only is stale
+
   @air.machine-held
   Rule: The machine stands fast and is not driven
 
@@ -126,6 +147,11 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen stand-and-chock held
       Then air.machine-held is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.machine-held is not applicable
 
   @air.extraction
   Rule: A hose on every outlet leads the exhaust outdoors with enough draw

@@ -97,6 +97,12 @@ Feature: What the brakes do
         | front-brake/control | replaced |
         | rear-brake/control  | replaced |
 
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried separate-controls 3 times
+      And machine tried separate-controls 2 times
+      Then brakes.separate-controls is doubt
+
   @brakes.linked
   Rule: Linked brakes work at both wheels
 
@@ -239,6 +245,10 @@ Feature: What the brakes do
       And rear-brake tried release free
       Then brakes.drag is met
 
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.drag is not applicable
+
   @brakes.walking-pace
   Rule: The brake stops the machine at walking pace
 
@@ -326,6 +336,10 @@ Feature: What the brakes do
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake tried walking-pace-stop stops
       Then brakes.walking-pace is missing
+
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.walking-pace is not applicable
 
   @brakes.efficiency-better
   Rule: The better control brakes hard enough

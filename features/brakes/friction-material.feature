@@ -454,6 +454,10 @@ Feature: Friction material
         | rear-brake/drum  | replaced |
         | rear-fork        | replaced |
 
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.friction-condition is not applicable
+
   @brakes.bedded
   Rule: New friction material is bedded in before anyone brakes hard
 
@@ -498,3 +502,7 @@ Feature: Friction material
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake was tested
       Then brakes.bedded is missing at front-brake
+
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.bedded is not applicable

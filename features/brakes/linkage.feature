@@ -93,6 +93,10 @@ Feature: Lever, cable, rod and linkage
       And front-brake/control measured gap-when-on 35 mm ± 1 mm
       Then brakes.lever-reserve is met
 
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.lever-reserve is not applicable
+
   @brakes.free-play
   Rule: The free play of lever and pedal is right
 
@@ -529,6 +533,10 @@ Feature: Lever, cable, rod and linkage
     Scenario: asked of the pedal as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.pivots is missing at rear-brake/control
+
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then brakes.pivots is not applicable
 
   @brakes.torque-arm
   Rule: The brake plate is anchored and locked

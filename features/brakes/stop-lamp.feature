@@ -216,3 +216,9 @@ Feature: Stop lamp
       And machine tried controls-lighting-stop-lamp 2 times
       And front-brake/cable was adjusted
       Then brakes.stop-lamp-controls is stale
+
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried controls-lighting-stop-lamp 1 times
+      And machine tried controls-lighting-stop-lamp 2 times
+      Then brakes.stop-lamp-controls is doubt

@@ -116,6 +116,12 @@ Feature: What the rider holds, stands on and looks into
       And it has 1 seat
       Then controls.pillion-rests is not applicable
 
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding 2 times
+      And controls/pillion-rests tried pillion-rests-holding 3 times
+      Then controls.pillion-rests is doubt at controls/pillion-rests
+
   @controls.grips
   Rule: The grips are tight
 
@@ -403,3 +409,10 @@ Feature: What the rider holds, stands on and looks into
       And the equipment has mirrors 0
       And the territory is FR
       Then controls.mirrors is not applicable
+
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirrors-showing-behind 2 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is doubt at controls/mirrors

@@ -89,6 +89,14 @@ Feature: Direction indicators and horn
         | electrics/indicators/left  | removed  |
         | electrics/indicators/right | replaced |
 
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered 1990-05-02
+      And the equipment has indicators yes
+      And electrics/indicators seen indicators-fitted 4 times
+      And electrics/indicators seen indicators-fitted 6 times
+      Then electrics.indicators-fitted is doubt at electrics/indicators
+
   @electrics.indicators
   Rule: All indicators of one side flash together, and nothing else
 
@@ -246,6 +254,13 @@ Feature: Direction indicators and horn
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has indicators no
       Then electrics.indicator-rate is not applicable
+
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has indicators yes
+      And electrics/flasher tried flashes-in-a-minute 80 times
+      And electrics/flasher tried flashes-in-a-minute 100 times
+      Then electrics.indicator-rate is doubt at electrics/flasher
 
   @electrics.horn
   Rule: The horn is loud and within reach

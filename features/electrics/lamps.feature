@@ -70,6 +70,12 @@ Feature: Lamps
         | headlamp | removed  |
         | headlamp | replaced |
 
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen headlamps-fitted 1 times
+      And headlamp seen headlamps-fitted 2 times
+      Then electrics.headlamps-fitted is doubt at headlamp
+
   @electrics.daylight-only
   Rule: A machine without lamps cannot be taken for one with lamps
 

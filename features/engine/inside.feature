@@ -103,6 +103,18 @@ Feature: Inside the engine
       And the machine is electric
       Then engine.altitude is not applicable
 
+    Scenario: two heights that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude 120 m
+      And workshop seen altitude 400 m
+      Then engine.altitude is doubt at workshop
+
+    Scenario: the bench was moved
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude 120 m
+      And workshop was replaced
+      Then engine.altitude is stale at workshop
+
   @engine.compression
   Rule: Every cylinder reaches its cranking pressure
 

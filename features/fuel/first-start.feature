@@ -88,6 +88,13 @@ Feature: Ready for the first start
       And the machine is electric
       Then fuel.extinguisher is not applicable
 
+    Scenario: two distances that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen extinguisher-kind dry-powder
+      And bay/extinguisher seen extinguisher-distance 2 m
+      And bay/extinguisher seen extinguisher-distance 1 m
+      Then fuel.extinguisher is doubt at bay/extinguisher
+
   @fuel.extinguisher-service
   Rule: The extinguisher is in date and charged
 

@@ -449,3 +449,7 @@ Feature: After the road test
       Given a motorcycle with no brake in front and a rod drum behind
       And rear-brake tried heat-after-ride cool-or-warm
       Then handover.brake-heat is met
+
+    Scenario: nothing to brake with
+      Given a motorcycle with no brake in front and no brake behind
+      Then handover.brake-heat is not applicable

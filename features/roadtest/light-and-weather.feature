@@ -88,6 +88,12 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature -0.1 °C ± 1 K
+      Then roadtest.air-temperature is fault at outdoors
+
   @roadtest.ice-risk
   Rule: No ice can lie on the road
 
@@ -179,6 +185,15 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature 2.9 °C ± 1 K
+      And outdoors seen road-surface damp
+      And outdoors seen weather fair
+      And outdoors seen frost none
+      Then roadtest.ice-risk is fault at outdoors
 
   @roadtest.road-dry
   Rule: The road is free of water, ice, mud and leaves
@@ -320,6 +335,12 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors seen gusts 10 mph
+      Then roadtest.wind is met at outdoors
+
   @roadtest.cold-rider
   Rule: Hands stay warm enough to brake
 
@@ -388,3 +409,11 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature 0.3 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is fault at rider

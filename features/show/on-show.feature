@@ -233,6 +233,13 @@ Feature: On show
         | removed  |
         | refitted |
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And fuel/tank measured fuel-volume 2.8 L ± 0.1 L
+      And fuel/tank seen tank-capacity 12 L
+      Then show.fuel-share is met at fuel/tank
+
   @show.fuel-volume
   Rule: There is no more fuel than a display allows, however big the tank
 
@@ -299,6 +306,12 @@ Feature: On show
         | work     |
         | removed  |
         | refitted |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And fuel/tank measured fuel-volume 18.7 L ± 0.2 L
+      Then show.fuel-volume is met at fuel/tank
 
   @show.drip-sheet
   Rule: A sheet lies under the whole machine

@@ -138,6 +138,13 @@ Feature: Swing arm and rear springing
       And the equipment has rear-springing rigid
       Then steering.swing-arm is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And rear-fork/pivot measured side-play 0.4 mm ± 0.1 mm
+      And rear-fork/pivot tried swing-arm-turn free
+      Then steering.swing-arm is met at rear-fork/pivot
+
   @steering.rear-dampers
   Rule: The rear dampers are dry and sound
 

@@ -236,3 +236,8 @@ Feature: Sprockets, guard and cush drive
         | drive |
         | belt  |
         | shaft |
+
+    Scenario: no final drive
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is none
+      Then transmission.cush-drive is not applicable

@@ -86,7 +86,7 @@ final class RehearsalText {
         }
         Page page = new Page(bold);
         page.put(0, "Scenarios that show each state. none: a state that can come about and that no scenario shows. -: a state the card leaves no room for.");
-        page.put(0, coverage.rows().size() + " checks, " + (holes == 0 ? "no state left out." : holes + (holes == 1 ? " state" : " states") + " left out: " + missing(coverage)));
+        page.put(0, counted(coverage.rows().size(), "check") + ", " + (holes == 0 ? "no state left out." : holes + (holes == 1 ? " state" : " states") + " left out: " + missing(coverage)));
         return table + "\n" + page;
     }
 

@@ -27,7 +27,11 @@ record Change(boolean isOfLimit, String subject, String what, String where, Stri
     /** Every change of every limit, local codes' included, and every rule left out. */
     static List<Change> of(RuleBook book) {
         List<Change> all = new ArrayList<>();
-        book.limits().forEach(limit -> ofLimit(all, limit, limit.resolution(), s -> true, "", true));
+        for (Limit limit : book.limits()) {
+            // Before the first day of the first value nothing is in force, and nobody can be judged by it.
+            boolean before = book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
+            ofLimit(all, limit, limit.resolution(), s -> true, "", before);
+        }
         for (LocalCode code : book.codes().values()) {
             for (Limit limit : code.limits()) {
                 Quantity step = book.limits().stream().filter(l -> l.id().equals(limit.id())).findFirst().orElseThrow().resolution();

@@ -1,5 +1,6 @@
 package chock.rehearse;
 
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
@@ -50,7 +51,7 @@ public record Coverage(List<Row> rows) {
             Map<String, Boolean> may = new LinkedHashMap<>();
             for (String state : STATES) {
                 where.put(state, shown.getOrDefault(card.id(), Map.of()).getOrDefault(state, List.of()).stream().distinct().toList());
-                may.put(state, may(card, state));
+                may.put(state, !where.get(state).isEmpty() || may(card, state));
             }
             rows.add(new Row(card.id(), where, may));
         }
@@ -64,14 +65,15 @@ public record Coverage(List<Row> rows) {
     /**
      * Whether the card leaves room for a state. A check that wants nothing decides from the record itself, and what it can
      * come to stands in its rules alone: of it only {@code met} is asked for. Work that was done cannot be a fault. Only an
-     * amount can be too close to a limit, or differ from another.
+     * amount can be too close to a limit, or differ from another by more than it is uncertain; a count is exact. What a
+     * scenario shows can be.
      */
     private static boolean may(Card card, String state) {
         boolean wants = !card.wants().isEmpty();
         return switch (state) {
             case "met" -> true;
             case "fault" -> wants && card.wants().stream().anyMatch(w -> w.weakest() != Deed.DONE);
-            case "doubt" -> card.wants().stream().anyMatch(w -> w.form() == Form.AMOUNT && (w.judged() || !w.varies()));
+            case "doubt" -> card.wants().stream().anyMatch(w -> w.form() == Form.AMOUNT && w.unit() != Unit.TIMES && (w.judged() || !w.varies()));
             case "stale", "missing" -> wants;
             default -> !ALWAYS.matcher(card.applies()).matches();
         };

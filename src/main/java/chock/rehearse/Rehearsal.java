@@ -3,9 +3,9 @@ package chock.rehearse;
 import chock.record.Fault;
 import chock.record.UnusableInput;
 import chock.rulebook.RuleBook;
-import io.cucumber.core.exception.CucumberException;
 import io.cucumber.core.feature.FeatureParser;
 import io.cucumber.core.gherkin.Feature;
+import io.cucumber.core.gherkin.FeatureParserException;
 import io.cucumber.core.options.RuntimeOptionsBuilder;
 import io.cucumber.core.plugin.HtmlFormatter;
 import io.cucumber.core.plugin.JUnitFormatter;
@@ -80,7 +80,7 @@ public final class Rehearsal {
             try {
                 parser.parseResource(file).ifPresent(features::add);
                 faults.addAll(lostSteps(file));
-            } catch (CucumberException unreadable) {
+            } catch (FeatureParserException unreadable) {
                 faults.addAll(faults(file, unreadable.getMessage()));
             }
         }

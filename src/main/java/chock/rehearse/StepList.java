@@ -27,7 +27,7 @@ import java.util.regex.Pattern;
 record StepList(List<Step> steps, Map<String, Word> words) {
     private static final int MOST = 3;
     /** Above this share of words that do not fit, two sentences are not about the same thing. */
-    private static final double STRANGE = 0.5;
+    private static final double STRANGE = 0.35;
     /** What fits worse than the best by more than this is not shown beside it. */
     private static final double MUCH_STRANGER = 0.1;
 
@@ -101,7 +101,7 @@ record StepList(List<Step> steps, Map<String, Word> words) {
     List<String> nearest(String keyword, String line) {
         record Near(String line, double strangeness) { }
         List<Near> near = steps.stream().map(step -> new Fit(step, line.strip().split("\\s+")))
-                .filter(fit -> fit.strangeness() <= STRANGE)
+                .filter(fit -> fit.strangeness() <= STRANGE && fit.line() != null)
                 .map(fit -> new Near(keyword + " " + fit.line(), fit.strangeness()))
                 .sorted(Comparator.comparingDouble(Near::strangeness)).toList();
         return near.stream().filter(n -> n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
@@ -153,7 +153,7 @@ record StepList(List<Step> steps, Map<String, Word> words) {
             if (count == 0) {
                 return isOptional(part) ? 0 : 0.8;
             }
-            return fits(part, text) ? 0.05 * count : 0.7 * count;
+            return fits(part, text) ? 0.2 * count : meant(part, text) != null ? 0.4 * count : 1.2 * count;
         }
 
         private int slips(String part, String text) {
@@ -176,10 +176,20 @@ record StepList(List<Step> steps, Map<String, Word> words) {
             };
         }
 
+        /** The nearest of the few words that may stand there, or null. */
+        private String meant(String part, String text) {
+            Word word = words.get(part.substring(1, part.length() - 1));
+            if (word == null || !word.pattern().pattern().matches("[a-z -]+(\\|[a-z -]+)+")) {
+                return null;
+            }
+            return Spelling.nearest(text, List.of(word.pattern().pattern().split("\\|"))).stream().findFirst().orElse(null);
+        }
+
         double strangeness() {
             return cost[said.length][parts.size()] / Math.max(said.length, parts.size());
         }
 
+        /** The line with what does not fit replaced, or the example of the step; null when nothing but words in braces would fit. */
         String line() {
             List<String> line = new ArrayList<>();
             int i = said.length;
@@ -194,11 +204,12 @@ record StepList(List<Step> steps, Map<String, Word> words) {
                 if (!part.startsWith("{")) {
                     line.add(0, part.equals(text) || step.matches(text) ? text : part);
                 } else if (!text.isEmpty()) {
-                    line.add(0, text);
+                    line.add(0, fits(part, text) || meant(part, text) == null ? text : meant(part, text));
                 }
             }
             String mended = String.join(" ", line);
-            return step.matches(mended) ? mended : step.example();
+            boolean hasWordsOfItsOwn = parts.stream().anyMatch(p -> !p.startsWith("{"));
+            return step.matches(mended) ? mended : hasWordsOfItsOwn ? step.example() : null;
         }
     }
 

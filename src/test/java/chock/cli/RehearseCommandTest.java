@@ -110,7 +110,7 @@ class RehearseCommandTest {
         String file = feature(MACHINE, PAD, "Then brakes.pad-thickness is met at front-brake/caliper/inner-pad\n");
         Run table = Run.of("rehearse", file, "--coverage", "--require", "--of", "brakes.pad-thickness");
         assertThat(table.status()).isEqualTo(1);
-        assertThat(table.out()).contains("brakes.pad-thickness    1   none   none   none     none       none", "1 checks, 5 states left out");
+        assertThat(table.out()).contains("brakes.pad-thickness    1   none   none   none     none       none", "1 check, 5 states left out");
         JsonNode row = new ObjectMapper().readTree(Run.of("rehearse", file, "--coverage", "--of", "brakes.hose-condition", "--format", "json").out()).path(0);
         assertThat(row.at("/states/doubt/canBe").asBoolean(true)).isFalse();
         assertThat(Run.of("rehearse", file, "--coverage", "--of", "brakes.no-such-thing").err()).startsWith("Nothing in the rule book bears the id 'brakes.no-such-thing'");
@@ -122,7 +122,7 @@ class RehearseCommandTest {
         Run run = Run.of("rehearse", file, "--boundaries", "--of", "brakes.pad-thickness");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("brakes.pad-thickness, at least 1.5 mm\n  rules/brakes/limits.yaml:5\n    1.6 mm ± 0.0001 mm: met\n    1.6 mm ± 0.1 mm: doubt\n    1.5 mm ± 0.0001 mm: doubt\n    1.4 mm ± 0.0001 mm: fault\n",
-                "nothing outside it; inside " + file);
+                "  by hand: nothing outside it; inside\n           " + file + ":3\n");
     }
 
     @Test
