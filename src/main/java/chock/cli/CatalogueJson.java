@@ -45,6 +45,8 @@ final class CatalogueJson {
         node.put("holds", card.holds().words());
         ArrayNode undone = node.putArray("undoneBy");
         card.undoneBy().forEach(undo -> undone.addObject().put("place", undo.place().pattern()).set("work", sorted(undo.works())));
+        ArrayNode cleared = node.putArray("clearedBy");
+        card.clearedBy().forEach(row -> cleared.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         node.put("remedy", card.remedy()).put("caution", card.caution());
         node.set("formerly", texts(card.formerly()));
         return node;

@@ -28,7 +28,7 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
     /** Verdicts and answers, in lines of at most 80 columns. */
     public String text(boolean bold) {
         Page page = new Page(bold);
-        page.put(0, assessment.record().id() + ": " + Wording.machine(assessment.record().machine())).put(0, Wording.judged(assessment));
+        page.gap().put(0, assessment.record().id() + ": " + Wording.machine(assessment.record().machine())).put(0, Wording.judged(assessment));
         why.forEach(explanation -> explain(explanation, page));
         if (notAsked) {
             assessment.gates().forEach(gate -> notAsked(gate, page));
@@ -95,7 +95,7 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
                     + Wording.shown(one.measured()) + ", " + one.limit().words() + "; " + (one.margin() == null ? "" : Wording.margin(one.margin()) + "; ") + one.state().id() + ".");
         }
         if (closest.size() > SHOWN) {
-            page.put(2, "And " + (closest.size() - SHOWN) + " more, each surer; --format json lists all.");
+            page.put(2, "And " + (closest.size() - SHOWN) + " more, no less sure; --format json lists all.");
         }
         if (closest.isEmpty()) {
             page.put(2, "No reading with an uncertainty was held against a limit.");
