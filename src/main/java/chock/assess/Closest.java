@@ -30,7 +30,7 @@ public record Closest(Gate gate, String check, String point, State state, Measur
                 }
             }
         }
-        all.sort(Comparator.comparing((Closest c) -> c.gate).thenComparing((Closest c) -> c.conformity.value()).thenComparing(Closest::check).thenComparing(Closest::point));
+        all.sort(Comparator.comparing((Closest c) -> c.conformity.value()).thenComparing(c -> c.gate).thenComparing(Closest::check).thenComparing(Closest::point));
         return all;
     }
 }

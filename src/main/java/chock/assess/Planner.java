@@ -216,8 +216,14 @@ final class Planner {
         } else if (want.holds().sameDay() || want.want().form() == Form.CODE && !anyWorkThere) {
             again(open, List.of(entry.id()), fault.says());
         } else {
-            putRight(open, want.point(), ANY_WORK, fault);
+            somewhere(want).forEach(point -> putRight(open, point, ANY_WORK, fault));
         }
+    }
+
+    /** Where any work can cure it: at the place itself; of the machine as a whole, at the parts whose work bears on it, where the card names them. */
+    private static Collection<String> somewhere(Wanted want) {
+        Set<String> parts = want.laid().undoneBy().stream().filter(touch -> touch.works().isEmpty()).map(Touch::point).collect(Collectors.toCollection(TreeSet::new));
+        return want.point().equals("machine") && !parts.isEmpty() ? parts : List.of(want.point());
     }
 
     private static boolean undoes(Wanted want, String point, String work) {

@@ -1,5 +1,6 @@
 package chock.assess;
 
+import chock.assess.OrderOfWork.Kind;
 import chock.assess.facts.Wanted;
 import java.util.stream.Collectors;
 
@@ -31,7 +32,8 @@ final class StepWords {
     }
 
     private static String rest(Task task) {
-        String instead = task.corrects.isEmpty() ? "" : "; correct " + String.join(", ", task.corrects) + " where it does not bear it out";
+        String finer = task.kind == Kind.MEASURE && !task.corrects.isEmpty() ? ", again, with something finer where there is any" : "";
+        String instead = task.corrects.isEmpty() ? "" : finer + "; correct " + String.join(", ", task.corrects) + " where it does not bear it out";
         String person = task.notBy == null ? "" : "; by somebody other than " + (task.notBy.isEmpty() ? "who does the work there" : task.notBy);
         return instead + person + ".";
     }

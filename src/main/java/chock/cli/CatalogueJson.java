@@ -50,6 +50,8 @@ final class CatalogueJson {
         card.undoneBy().forEach(undo -> undone.addObject().put("place", undo.place().pattern()).set("work", sorted(undo.works())));
         ArrayNode survives = node.putArray("survives");
         card.survives().forEach(row -> survives.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
+        ArrayNode cleared = node.putArray("clearedBy");
+        card.clearedBy().forEach(row -> cleared.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         node.put("remedy", card.remedy()).put("caution", card.caution());
         node.set("formerly", texts(card.formerly()));
         return node;

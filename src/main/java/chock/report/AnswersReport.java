@@ -23,11 +23,12 @@ import java.util.Locale;
  * @param closest how sure each reading is, or null when nobody asked
  */
 public record AnswersReport(Assessment assessment, List<Explanation> why, boolean notAsked, List<Closest> closest) {
+    private static final int SHOWN = 10;
 
     /** Verdicts and answers, in lines of at most 80 columns. */
     public String text(boolean bold) {
         Page page = new Page(bold);
-        page.put(0, assessment.record().id() + ": " + Wording.machine(assessment.record().machine())).put(0, Wording.judged(assessment));
+        page.gap().put(0, assessment.record().id() + ": " + Wording.machine(assessment.record().machine())).put(0, Wording.judged(assessment));
         why.forEach(explanation -> explain(explanation, page));
         if (notAsked) {
             assessment.gates().forEach(gate -> notAsked(gate, page));
@@ -89,9 +90,12 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
     private void closest(Page page) {
         page.gap().heading("HOW SURE: chance that the value really lies within its limit, least first");
         page.put(2, "Normal distribution, standard uncertainty half of the U written (JCGM 106:2012, 7). It changes no verdict.");
-        for (Closest one : closest) {
+        for (Closest one : closest.subList(0, Math.min(SHOWN, closest.size()))) {
             page.put(2, String.format(Locale.ROOT, "%8s  ", percent(one.conformity())), one.check() + (assessment.gates().size() > 1 ? " at " + one.gate() : "") + ", " + Points.words(one.point()) + ": "
                     + Wording.shown(one.measured()) + ", " + one.limit().words() + "; " + (one.margin() == null ? "" : Wording.margin(one.margin()) + "; ") + one.state().id() + ".");
+        }
+        if (closest.size() > SHOWN) {
+            page.put(2, "And " + (closest.size() - SHOWN) + " more, no less sure; --format json lists all.");
         }
         if (closest.isEmpty()) {
             page.put(2, "No reading with an uncertainty was held against a limit.");

@@ -144,7 +144,7 @@ final class Wording {
 
     /** A reading with its U, no more digits than a reader needs; U is rounded up. */
     static String shown(Measured measured) {
-        Quantity u = measured.uncertainty();
+        Quantity u = measured.uncertainty().differenceTo(measured.value().unit());
         Quantity rounded = u.value().precision() <= SHOWN.getPrecision() ? u : Quantity.of(new Quantity(u.value().round(new MathContext(2, RoundingMode.UP)), u.unit()).number(), u.unit());
         return shown(measured.value()) + " ± " + rounded;
     }

@@ -82,7 +82,7 @@ class ForesightTest {
     void isWhatSteppingFinds() {
         int[] changed = {0};
         int[] stepped = {0};
-        RandomRecords.forSeeds(40, seed -> {
+        RandomRecords.forSeeds(12, seed -> {
             JobRecord record = new RandomRecords(seed).next();
             Gate gate = record.seeks().get(seed % record.seeks().size());
             Changes first = ahead(record, Examples.BOOK, gate).changes();
@@ -102,7 +102,7 @@ class ForesightTest {
                 assertThat(then).isNotEqualTo(now);
             }
         });
-        assertThat(changed[0]).as("records of which something changes").isGreaterThan(10);
+        assertThat(changed[0]).as("records of which something changes").isGreaterThan(4);
         assertThat(stepped[0]).as("days stepped through without a change").isGreaterThan(100);
     }
 }

@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chock.assess.OrderOfWork.Step;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.rulebook.Card;
+import chock.rulebook.OneSystem;
+import chock.rulebook.RuleBook;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
@@ -24,13 +28,78 @@ class OrderOfWorkTest {
         assertThat(order(Examples.read("lark-released.yaml"), Gate.ROAD_TEST).steps()).isEmpty();
     }
 
+    private static int number(OrderOfWork order, String point, String what) {
+        return order.steps().stream().filter(s -> s.point().equals(point) && Objects.equals(s.what(), what)).map(Step::number).findFirst().orElseThrow(() -> new AssertionError("no step " + what + " at " + point));
+    }
+
+    @Test
+    void workComesBeforeWhatItUndoes() throws IOException {
+        OrderOfWork order = order(Examples.read("lark-worked-on-after.yaml"), Gate.ROAD_TEST);
+        assertThat(number(order, "front-brake/hydraulic/fluid", "filled")).isLessThan(number(order, "front-brake/hydraulic", "bled"));
+        assertThat(number(order, "front-brake/hydraulic", "bled")).isLessThan(number(order, "front-brake/control", "lever-feel"));
+        assertThat(number(order, "front-brake/hydraulic", "bled")).isLessThan(number(order, "front-brake/hydraulic/fluid", "fluid-level"));
+    }
+
+    @Test
+    void aFaultIsPutRightFirstAndTheProofsItKillsComeBack() throws IOException {
+        OrderOfWork order = order(Examples.read("lark-faults.yaml"), Gate.ROAD_TEST);
+        Step tyre = order.steps().get(number(order, "front-wheel/tyre", "replaced") - 1);
+        assertThat(tyre.kind()).isEqualTo(OrderOfWork.Kind.PUT_RIGHT);
+        assertThat(tyre.because()).anyMatch(why -> why.contains("made 2015-05-17"));
+        Step bead = order.steps().get(number(order, "front-wheel/tyre", "bead-line") - 1);
+        assertThat(bead.again()).as("met now, and the new tyre undoes it").isTrue();
+        assertThat(bead.number()).isGreaterThan(tyre.number());
+    }
+
+    @Test
+    void anEmptyRecordIsOrderedForEveryGate() throws IOException {
+        for (String name : List.of("merle-released.yaml", "harrow-prewar-single.yaml")) {
+            JobRecord empty = RandomRecords.with(Examples.read(name), List.of());
+            for (Gate gate : Gate.values()) {
+                OrderOfWork order = order(empty, gate);
+                assertThat(order.cycle()).isEmpty();
+                assertThat(order.steps()).hasSizeGreaterThan(5);
+                // Only what a run or a ride undoes is proven after it, standing though it is.
+                List<Step> untilThen = order.steps().stream().filter(s -> s.kind() != OrderOfWork.Kind.SETTLE)
+                        .takeWhile(s -> s.kind() != OrderOfWork.Kind.DO || s.needs() == Card.Needs.STANDING).toList();
+                assertThat(untilThen).extracting(Step::needs).as("standing, then running, then riding").isNotEmpty().isSorted();
+            }
+        }
+    }
+
+    @Test
+    void theSecondPersonIsNeverAtTheSamePartNorWaitsForTheFirst() throws IOException {
+        OrderOfWork order = order(RandomRecords.with(Examples.read("merle-released.yaml"), List.of()), Gate.ROAD_TEST);
+        List<Step> paired = order.steps().stream().filter(s -> s.besides() != null).toList();
+        assertThat(paired).hasSizeGreaterThan(20);
+        assertThat(paired).allSatisfy(s -> {
+            Step first = order.steps().get(s.besides() - 1);
+            assertThat(first.number()).isLessThan(s.number());
+            assertThat(first.point().split("/")[0]).isNotEqualTo(s.point().split("/")[0]);
+        });
+        assertThat(paired).extracting(Step::besides).doesNotHaveDuplicates();
+    }
+
+    /** As if filling undid the bleeding, which it does, and bleeding undid the filling, which it does not. */
+    @Test
+    void stepsThatUndoEachOtherAreAFaultOfTheRuleBook() throws IOException {
+        String filling = "    - {work: [drained], place: \"{end}-brake/hydraulic\"}\n";
+        RuleBook book = OneSystem.of("brakes", text -> text.replace(filling, filling + "    - {work: [bled], place: \"{end}-brake/hydraulic\"}\n"));
+        OrderOfWork order = OrderOfWork.of(RandomRecords.with(Examples.read("lark-released.yaml"), List.of()), book, Gate.ROAD_TEST, Examples.DAY);
+        assertThat(order.steps()).isEmpty();
+        assertThat(order.cycle()).containsExactly(
+                "'bled' on front brake, hydraulic undoes 'filled' on front brake, hydraulic, fluid (brakes.fluid-age)",
+                "'filled' on front brake, hydraulic, fluid undoes 'bled' on front brake, hydraulic (brakes.bled)");
+        assertThat(OrderOfWork.of(RandomRecords.with(Examples.read("lark-released.yaml"), List.of()), OneSystem.of("brakes"), Gate.ROAD_TEST, Examples.DAY).cycle()).isEmpty();
+    }
+
     /** Whatever is gone, older, worse or worked on: the steps in their order, with good results, release it; in another order they seldom do. */
     @Test
     void inThisOrderNothingIsDoneTwice(TestReporter reporter) {
         int[] followed = {0};
         int[] shuffled = {0};
         int[] released = {0};
-        RandomRecords.forSeeds(8, seed -> {
+        RandomRecords.forSeeds(25, seed -> {
             JobRecord record = new RandomRecords(seed).next();
             Gate gate = record.seeks().get(seed % record.seeks().size());
             OrderOfWork order = order(record, gate);

@@ -61,6 +61,14 @@ class RefusedRuleBookTest {
     }
 
     @Test
+    void whatClearsAFaultIsNamed() {
+        String named = CARD.replace("  remedy:", "  cleared-by:\n    - {work: [opened], place: \"{end}-brake/pad\"}\n  remedy:");
+        assertThat(load(LIMIT, named, null).cards().values()).singleElement().satisfies(card -> assertThat(card.clearedBy()).singleElement().satisfies(row -> assertThat(row.works()).containsExactly("opened")));
+        assertThatThrownBy(() -> load(LIMIT, named.replace("work: [opened], ", ""), null)).isInstanceOf(UnusableInput.class).hasMessageContaining("it names no work. Write work: [adjusted]");
+        assertThatThrownBy(() -> load(LIMIT, named.replace("opened]", "oppened]"), null)).isInstanceOf(UnusableInput.class).hasMessageContaining("'oppened' is not a known work");
+    }
+
+    @Test
     void aSoundBookLoads() {
         assertThat(load(LIMIT, CARD, null).cards()).hasSize(1);
     }
