@@ -20,6 +20,7 @@ class HouseTest {
             .layer("record").definedBy("chock.record..")
             .layer("rulebook").definedBy("chock.rulebook..")
             .layer("assess").definedBy("chock.assess..")
+            .layer("signoff").definedBy("chock.signoff..")
             .layer("report").definedBy("chock.report..")
             .layer("rehearse").definedBy("chock.rehearse..")
             .layer("cli").definedBy("chock.cli..")
@@ -28,7 +29,8 @@ class HouseTest {
             .whereLayer("record").mayOnlyAccessLayers("quantity")
             .whereLayer("rulebook").mayOnlyAccessLayers("quantity", "record")
             .whereLayer("assess").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook")
-            .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("signoff").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff")
             .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .because("a verdict must be traceable from the record to the report without turning back");
@@ -48,11 +50,16 @@ class HouseTest {
             .because("the drawing takes longer to load than a verdict takes to reach, and is loaded only where somebody asks for it");
 
     @ArchTest
+    static final ArchRule only_the_sign_off_signs = noClasses().that().resideOutsideOfPackage("chock.signoff..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.jose4j..", "org.bouncycastle..", "org.erdtman..")
+            .because("what is signed is made and looked at in one place");
+
+    @ArchTest
     static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 
     @ArchTest
-    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.report..")
+    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.report..")
             .should().callMethod(java.time.Instant.class, "now").orShould().callMethod(java.time.LocalDate.class, "now")
             .orShould().callMethod(java.time.LocalDateTime.class, "now").orShould().callMethod(System.class, "currentTimeMillis")
             .because("the clock is a parameter: same inputs, same bytes out");

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.HexFormat;
 import org.erdtman.jcs.JsonCanonicalizer;
@@ -24,7 +25,9 @@ public final class Canonical {
     public static byte[] bytes(JsonNode node) {
         refuseDecimals(node);
         try {
-            return new JsonCanonicalizer(node.toString()).getEncodedUTF8();
+            // The library reads lists and objects alone at the top, so everything is put into a list and taken out of it.
+            byte[] listed = new JsonCanonicalizer("[" + node + "]").getEncodedUTF8();
+            return Arrays.copyOfRange(listed, 1, listed.length - 1);
         } catch (IOException e) {
             throw new IllegalStateException("a tree in memory can always be written", e);
         }

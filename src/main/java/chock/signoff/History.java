@@ -91,6 +91,9 @@ public final class History {
         if (keys.containsKey(key.id()) && keys.get(key.id()).isRevoked()) {
             throw new Misfit("it trusts a key again that was revoked");
         }
+        if (keys.containsKey(key.id()) && !keys.get(key.id()).name().equals(key.name())) {
+            throw new Misfit("it gives the key of " + keys.get(key.id()).name() + " to " + key.name());
+        }
         keys.put(key.id(), key);
     }
 

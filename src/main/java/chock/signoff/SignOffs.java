@@ -97,7 +97,7 @@ public final class SignOffs {
                 List<String> changed = history.seen(record.id()).lastSigned() == null ? List.of() : difference.parts();
                 SignOff signOff = statement(record, version, assessment, verdict, house, signer, notes, changed,
                         new SignOff.Position(ledger.nextNumber(), "sha256:" + ledger.lastDigest()));
-                return write(ledger, signOff, saw, now, to);
+                return write(ledger, signOff, saw, now, to, key);
             } catch (NotSigned refusal) {
                 throw logged(ledger, refusal, record, saw, now);
             }
@@ -205,7 +205,7 @@ public final class SignOffs {
     }
 
     /** First the sign-off under a hidden name, then its line in the ledger, then its own name: what has its name is in the ledger. */
-    private Signed write(OpenLedger ledger, SignOff signOff, ObjectNode saw, Instant now, Path to) {
+    static Signed write(OpenLedger ledger, SignOff signOff, ObjectNode saw, Instant now, Path to, SigningKey key) {
         if (Files.exists(to)) {
             throw UnusableInput.of(to.toString(), "there is such a file already", "A sign-off is never written over; give another name with --out");
         }

@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Whose keys are believed. A lead says so with a key; every change is in the ledger, and the trust list is written from it. */
 public final class Signers {
@@ -53,7 +54,7 @@ public final class Signers {
      *
      * @param publicKey the file with its public half, a JWK
      * @param name whose it is, in full
-     * @param from first day, or null for now
+     * @param from first day, or null for now; for a key that is on the list, as it was
      * @param until last day
      * @param lead the key of a lead; on an empty list, the very key that is put on it
      * @return the key as it now stands on the list
@@ -66,12 +67,16 @@ public final class Signers {
         try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
             History history = History.of(shop.ledger(), ledger.lines());
             Instant now = ledger.now(clock.instant());
-            Instant first = from == null ? now : from.atStartOfDay(shop.zone()).toInstant();
+            Optional<TrustedKey> before = history.trust().key(PublicKeys.thumbprint(x));
+            Instant first = from != null ? from.atStartOfDay(shop.zone()).toInstant() : before.map(TrustedKey::from).orElse(now);
             Instant last = until.plusDays(1).atStartOfDay(shop.zone()).toInstant().minusSeconds(1);
             if (!last.isAfter(first) || !last.isAfter(now)) {
                 throw new NotSigned("a key that is good until " + until + " is not good for anything now; give a later day");
             }
             TrustedKey key = new TrustedKey(PublicKeys.thumbprint(x), x, name.strip().replaceAll("\\s+", " "), role, first, last, null, null);
+            if (before.isPresent() && !before.get().name().equals(key.name())) {
+                throw new NotSigned("this key is " + before.get().name() + "'s, and stays so. " + key.name() + " makes one with 'chock keys new'");
+            }
             mayTrust(history, key, lead, now);
             ObjectNode line = JsonNodeFactory.instance.objectNode().put("by", lead.id());
             line.set("key", key.jwk());
