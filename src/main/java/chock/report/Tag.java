@@ -3,6 +3,7 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.Judge;
 import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.RunPlan;
@@ -92,7 +93,7 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
             return title + ": to be proven again";
         }
         return place.measured() == null || place.limit() == null ? place.says()
-                : title + ": " + place.measured() + ", " + place.limit().bounds().words() + (place.state() == State.DOUBT ? "; too close to tell" : "");
+                : title + ": " + Judge.shown(place.measured()) + ", " + place.limit().bounds().words() + (place.state() == State.DOUBT ? "; too close to tell" : "");
     }
 
     private static List<Told> heldBack(Assessment assessment, GateVerdict gate) {
