@@ -180,7 +180,7 @@ class StatementTest {
         String evil = "</p><script>alert('x')</script> & \"\u202Eturned\"";
         JobRecord hostile = with(lark, plus(lark, like(lark, "e903", Deed.DONE, "frame", "cleaned", null, evil)));
         String html = Papers.html(Statement.of(hostile, BOOK, DAY), PaperSize.A4);
-        assertThat(html).contains("&lt;/p>&lt;script").doesNotContain("<script", "\u202E");
+        assertThat(html).contains("&lt;/p&gt;&lt;script").doesNotContain("<script", "\u202E");
         assertThat(Papers.pdf(html, DAY)).isNotEmpty();
     }
 }
