@@ -108,7 +108,8 @@ public final class Judge {
         return new Judgement(required, want, state, says, measured, applied, margin, evidence, state == State.MET ? lapses : null);
     }
 
-    private static String shown(Measured measured) {
+    /** A reading as a sentence shows it: written values as they were written, worked-out ones with no more digits than anybody measured. */
+    public static String shown(Measured measured) {
         String value = shown(measured.value());
         return measured.uncertainty() == null ? value : value + " ± " + shown(measured.uncertainty(), 2, RoundingMode.UP);
     }

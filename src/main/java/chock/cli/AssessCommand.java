@@ -56,8 +56,7 @@ final class AssessCommand implements Callable<Integer> {
             description = "Judge as of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
 
-    @Option(names = "--house", paramLabel = "DIR", description = "Also hold it against the rules of this house. Its *.drl files are code: name only a folder you trust.")
-    private String house;
+    @Mixin private HouseOption house;
 
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfReport.class, defaultValue = "text",
             description = "text, json or html. Default: text.")
@@ -112,7 +111,7 @@ final class AssessCommand implements Callable<Integer> {
         if (chart != null && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
         }
-        RuleBook book = bench.ruleBook(house);
+        RuleBook book = book();
         boolean asked = why != null || notAsked || closest;
         if (asked && format == Format.HTML) {
             throw new ParameterException(spec.commandLine(), "--why, --not-asked and --closest are answered as text or json.");
@@ -147,6 +146,11 @@ final class AssessCommand implements Callable<Integer> {
             status = Math.max(status, SignOffStanding.tell(bench, shop, judged, format));
         }
         return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
+    }
+
+    /** With the house that was named, else the one the workshop is bound to. */
+    private RuleBook book() {
+        return !house.isGiven() && shop.isGiven(bench) ? Workshop.book(Workshop.of(shop, bench), bench) : house.book(bench);
     }
 
     private List<String> checks(RuleBook book) {
@@ -184,7 +188,7 @@ final class AssessCommand implements Callable<Integer> {
         if (many.resume && (many.out == null || files.get(0).equals("-"))) {
             throw new ParameterException(spec.commandLine(), "--resume needs --out FILE, and a stream that can be read again from its first line: a file.");
         }
-        RuleBook book = bench.ruleBook(house);
+        RuleBook book = book();
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
         String file = files.get(0);
         try (InputStream stream = bench.open(file); BulkProgress progress = BulkProgress.of(bench, file)) {

@@ -48,25 +48,31 @@ final class ImpactCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfTable.class, defaultValue = "text", description = "text, json or csv. Default: text.")
     private Format format;
 
+    @Mixin private HouseOption house;
+
     ImpactCommand(Bench bench) {
         this.bench = bench;
     }
 
     @Override
     public Integer call() {
-        if (sets == null && days == null) {
-            throw new ParameterException(spec.commandLine(), "What is to be tried? Give --set LIMIT=VALUE or --within DAYS.");
+        if (sets == null && days == null && !house.isGiven()) {
+            throw new ParameterException(spec.commandLine(), "What is to be tried? Give --set LIMIT=VALUE, --house DIR or --within DAYS.");
         }
         if (days != null && (days < 1 || days > LONGEST)) {
             throw new ParameterException(spec.commandLine(), "--within takes 1 to " + LONGEST + " days.");
         }
         RuleBook book = bench.ruleBook();
-        List<Trial> trials = sets == null ? List.of() : sets.stream().map(text -> trial(text, book)).toList();
-        RuleBook other = book;
+        RuleBook other = house.book(bench);
+        RuleBook named = other;
+        List<Trial> trials = sets == null ? List.of() : sets.stream().map(text -> trial(text, named)).toList();
         for (Trial trial : trials) {
             other = other.with(trial.change());
         }
-        return judge(book, other, trials.stream().map(Trial::words).toList());
+        List<String> what = new ArrayList<>();
+        other.house().ifPresent(rules -> what.add("house " + rules.name() + " (" + rules.folder() + ")"));
+        trials.forEach(trial -> what.add(trial.words()));
+        return judge(book, other, what);
     }
 
     private Trial trial(String text, RuleBook book) {

@@ -44,13 +44,15 @@ final class OrderCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfList.class, defaultValue = "text", description = "text or json. Default: text.")
     private Format format;
 
+    @Mixin private HouseOption house;
+
     OrderCommand(Bench bench) {
         this.bench = bench;
     }
 
     @Override
     public Integer call() {
-        RuleBook book = bench.ruleBook();
+        RuleBook book = house.book(bench);
         Map<String, Integer> times = minutes == null ? Map.of() : minutes(book);
         Records.Read read = new Records(bench, book, asOf).read(file);
         JobRecord record = read.record();

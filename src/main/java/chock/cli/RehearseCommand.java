@@ -30,7 +30,7 @@ final class RehearseCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
     @Mixin private HelpOption help;
 
-    @Parameters(arity = "0..*", paramLabel = "FEATURES", description = "Feature files, or folders of them. Default: the features inside the program.")
+    @Parameters(arity = "0..*", paramLabel = "FEATURES", description = "Feature files, or folders of them. Default: those of the house with --house, else those inside the program.")
     private List<String> features = List.of();
 
     @ArgGroup
@@ -44,6 +44,8 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "text or json; for a plain rehearsal also junit or html. Default: text.")
     private String format;
+
+    @Mixin private HouseOption house;
 
     /** What is asked of the scenarios besides whether they hold. */
     private static final class Question {
@@ -64,10 +66,10 @@ final class RehearseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkUsage();
-        RuleBook book = bench.ruleBook();
+        RuleBook book = house.book(bench);
         ByteArrayOutputStream formed = new ByteArrayOutputStream();
         Rehearsal.Form form = question == null && !format.equals("text") ? Rehearsal.Form.valueOf(format.toUpperCase(Locale.ROOT)) : null;
-        Rehearsed rehearsed = Rehearsal.run(book, features, form, formed);
+        Rehearsed rehearsed = Rehearsal.run(book, features(book), form, formed);
         if (form != null) {
             bench.print(formed.toString(StandardCharsets.UTF_8));
         }
@@ -83,6 +85,11 @@ final class RehearseCommand implements Callable<Integer> {
             return rehearsed.hasUnreadable() ? Bench.UNUSABLE : rehearsed.holds() ? Bench.RELEASED : Bench.BLOCKED;
         }
         return asked(book, rehearsed, text);
+    }
+
+    // The scenarios inside the program speak of the shipped limits, which a house may have tightened: its own speak of its rules.
+    private List<String> features(RuleBook book) {
+        return features.isEmpty() ? book.house().map(rules -> List.of(rules.features().toString())).orElse(features) : features;
     }
 
     private void checkUsage() {

@@ -32,8 +32,7 @@ final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Check to explain, such as brakes.pad-thickness.")
     private String id;
 
-    @Option(names = "--house", paramLabel = "DIR", description = "With the rules of this house. Its *.drl files are code: name only a folder you trust.")
-    private String house;
+    @Mixin private HouseOption house;
 
     @Option(names = "--overdue", description = "List the limits due to be looked up again.")
     private boolean overdue;
@@ -53,7 +52,7 @@ final class RulesCommand implements Callable<Integer> {
         if (overdue && id != null || asOf != null && !overdue) {
             throw new ParameterException(spec.commandLine(), overdue ? "--overdue lists all limits; leave the ID out." : "--as-of belongs to --overdue.");
         }
-        RuleBook book = bench.ruleBook(house);
+        RuleBook book = house.book(bench);
         if (overdue) {
             LocalDate day = asOf == null ? LocalDate.ofInstant(bench.clock().instant(), bench.clock().getZone()) : asOf;
             bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.overdue(book, day)) : Catalogue.overdue(book, day, bench.bold()));

@@ -44,7 +44,7 @@ final class SignCommand implements Callable<Integer> {
         byte[] bytes = bench.read(file);
         SigningKey key = KeyFile.read(Bench.path(keyFile), passphrase.ask(bench, keyFile));
         Path record = Path.of(file.equals("-") ? "record" : file);
-        SignOffs.Signed signed = SignOffs.sign(workshop, key, bench.ruleBook(), record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
+        SignOffs.Signed signed = SignOffs.sign(workshop, key, Workshop.book(workshop, bench), record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
         bench.print(SignOffText.signed(signed, bench.bold()));
         return Bench.RELEASED;
     }

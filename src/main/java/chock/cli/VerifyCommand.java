@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.rulebook.RuleBook;
 import chock.signoff.Shop;
 import chock.signoff.TrustList;
 import chock.signoff.Verification;
@@ -50,15 +51,16 @@ final class VerifyCommand implements Callable<Integer> {
         }
         Shop workshop = trust == null ? Workshop.of(shop, bench) : null;
         TrustList list = TrustList.of(trust != null ? Bench.path(trust) : workshop.trust());
+        RuleBook book = workshop == null ? bench.ruleBook() : Workshop.book(workshop, bench);
         Instant moment = asOf == null ? bench.clock().instant() : asOf.in(ZoneOffset.UTC);
         Verifier.Source written = record == null ? null : new Verifier.Source(Bench.name(record), bench.read(record));
         if (workshop != null && written != null) {
-            String missed = Verifier.note(workshop, bench.ruleBook(), written, bench.clock());
+            String missed = Verifier.note(workshop, book, written, bench.clock());
             if (missed != null) {
                 bench.say(missed);
             }
         }
-        Verification found = new Verifier(list, workshop, bench.ruleBook(), moment).verify(new Verifier.Source(Bench.name(signOff), bench.read(signOff)), written);
+        Verification found = new Verifier(list, workshop, book, moment).verify(new Verifier.Source(Bench.name(signOff), bench.read(signOff)), written);
         bench.print(format == Format.JSON ? SignOffText.verifiedJson(found) : SignOffText.verified(found, bench.bold()));
         return found.holds() ? Bench.RELEASED : Bench.BLOCKED;
     }

@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.record.UnusableInput;
+import chock.rulebook.RuleBook;
 import chock.signoff.Shop;
 
 /** The workshop a command is for. */
@@ -14,5 +15,10 @@ final class Workshop {
             throw UnusableInput.of("--shop", "it is not known which workshop this is for", "Give --shop FILE, or set CHOCK_SHOP; 'chock new shop' prints settings to fill in");
         }
         return Shop.of(Bench.path(name));
+    }
+
+    /** The rule book with the house rules the workshop is bound to in force, whether or not they are still those it named. */
+    static RuleBook book(Shop shop, Bench bench) {
+        return bench.ruleBook(shop.house() == null ? null : shop.house().folder().toString());
     }
 }

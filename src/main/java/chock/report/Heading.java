@@ -26,7 +26,7 @@ public record Heading(Told record, Told workshop, Told name, Told frame, Told en
 
     private static Heading of(JobRecord record, Instant asOf, String version, String digest) {
         Machine machine = record.machine();
-        return new Heading(Told.field("record", record.id()), Told.field("workshop", record.workshop()),
+        return new Heading(Told.field("record/id", record.id()), Told.field("record/workshop", record.workshop()),
                 new Told(machine.marque() + " " + machine.model(), List.of("machine/marque", "machine/model")),
                 Told.field("machine/frame-number", machine.frameNumber()), Told.field("machine/engine-number", machine.engineNumber()),
                 Told.of(Wording.dayAndTime(asOf, record.zone()), "judged/as-of"), Told.of("version " + version + ", " + digest, "judged/rule-book"));

@@ -5,6 +5,7 @@ import chock.assess.Assessor;
 import chock.assess.Claims;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.Judge;
 import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.State;
@@ -63,7 +64,8 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
 
     public record Restraint(Told because, List<Told> lines) { }
 
-    public record Due(Told day, List<Told> what) { }
+    /** @param what by system of the machine, what is asked there */
+    public record Due(Told day, List<Labelled> what) { }
 
     /** The gates a statement is about, with the road test where it is to be ridden, for what holds a ride back. */
     public static List<Gate> gates(JobRecord record) {
@@ -108,7 +110,7 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             List<Part> done = done();
             List<Read> measured = measured();
             List<Due> due = due();
-            return new Statement(Heading.of(assessment), Told.of(assessment.localCode(), "territory"), rideable, standing(), open(), safe(), identity(), done, measured,
+            return new Statement(Heading.of(assessment), Told.of(assessment.localCode(), "record/territory"), rideable, standing(), open(), safe(), identity(), done, measured,
                     sources.keySet().stream().map(words -> Told.check(words, sourceOf.get(words).get(0), List.of())).toList(),
                     deviations(), notes(), inspections(), claims(Claims.Standing.SUPPORTED), claims(Claims.Standing.UNPROVEN), claims(Claims.Standing.CONTRADICTED),
                     remarks(), ridingIn(), stop(), due, cautions());
@@ -116,7 +118,7 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
 
         private List<Told> standing() {
             if (leaving.isEmpty()) {
-                return List.of(Told.of("This record seeks neither hand-over nor non-runner: whether the machine may leave was not judged.", "seeks"));
+                return List.of(Told.of("This record seeks neither hand-over nor non-runner: whether the machine may leave was not judged.", "record/seeks"));
             }
             return leaving.stream().map(this::standing).toList();
         }
@@ -158,7 +160,7 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             all.add(new Labelled("Engine", new Told(word(m.engine().cycle()) + ", " + m.engine().displacement() + ", " + m.engine().cylinders() + (m.engine().cylinders() == 1 ? " cylinder, " : " cylinders, ")
                     + word(m.engine().cooling()) + " cooled", List.of("machine/engine"))));
             all.add(new Labelled("History", Told.field("machine/history", m.history() == Machine.History.KNOWN ? "known" : "unknown: bought in without a record")));
-            all.add(new Labelled("For the law of", Told.field("territory", assessment.localCode())));
+            all.add(new Labelled("For the law of", Told.field("record/territory", assessment.localCode())));
             findings.stream().filter(f -> f.check().equals("record.identity")).flatMap(f -> places(f, p -> !p.evidence().isEmpty()))
                     .forEach(p -> all.add(new Labelled("Numbers compared", Told.check(p.says(), "record.identity", p.evidence()))));
             return all.stream().filter(l -> l.told() != null).toList();
@@ -200,14 +202,14 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             Map<String, Read> all = new TreeMap<>();
             Set<String> judged = new LinkedHashSet<>();
             for (Finding finding : findings) {
-                places(finding, p -> p.measured() != null && p.limit() != null).forEach(p -> {
+                places(finding, p -> p.measured() != null && p.limit() != null && p.evidence().stream().anyMatch(this::isReading)).forEach(p -> {
                     String of = book.limitsNamed(p.limit().id()).stream().findFirst().map(limit -> limit.of()).orElse(finding.check());
                     int source = sources.computeIfAbsent(p.limit().source().words(), words -> sources.size() + 1);
                     sourceOf.computeIfAbsent(p.limit().source().words(), words -> new ArrayList<>()).add(finding.check());
                     judged.addAll(p.evidence());
                     Told when = p.evidence().isEmpty() ? null : new Told(days(p.evidence()), p.evidence());
                     all.put(p.point() + " " + finding.check(), new Read(Told.check(Points.title(p.point()) + ": " + of, finding.check(), p.evidence()),
-                            Told.check(p.measured().toString() + (p.state() == State.MET ? "" : " (" + p.state().id() + ")"), finding.check(), p.evidence()),
+                            Told.check(Judge.shown(p.measured()) + (p.state() == State.MET ? "" : " (" + p.state().id() + ")"), finding.check(), p.evidence()),
                             Told.check(p.limit().bounds().words(), finding.check(), List.of()), source, when));
                 });
             }
@@ -215,6 +217,10 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             sorted(Deed.MEASURED).stream().filter(e -> relied.contains(e.id()) && !judged.contains(e.id())).forEach(e -> all.put(e.point() + " " + e.what() + " " + e.id(),
                     new Read(told(e, Points.title(e.point()) + ": " + e.what().replace('-', ' ') + note(e)), Told.of(e.is().toString(), e.id()), null, 0, Told.of(e.at().date().toString(), e.id()))));
             return List.copyOf(all.values());
+        }
+
+        private boolean isReading(String id) {
+            return record.entry(id).orElseThrow().deed() == Deed.MEASURED;
         }
 
         private String days(List<String> ids) {
@@ -273,19 +279,26 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             Function<Finding, LocalDate> lastDay = f -> f.lapses().minusSeconds(1).atZone(record.zone()).toLocalDate();
             Map<LocalDate, List<Finding>> byDay = lasting().collect(Collectors.groupingBy(lastDay, TreeMap::new, Collectors.toList()));
             return byDay.entrySet().stream().map(day -> {
-                List<String> from = day.getValue().stream().flatMap(f -> f.evidence().stream()).distinct().toList();
-                String check = day.getValue().get(0).check();
-                return new Due(Told.check(Wording.day(day.getKey()), check, from),
-                        day.getValue().stream().map(f -> Told.check(book.cards().get(f.check()).question(), f.check(), f.evidence())).toList());
+                List<String> from = day.getValue().stream().map(f -> "check/" + f.check()).toList();
+                Map<String, List<Finding>> bySystem = day.getValue().stream().collect(Collectors.groupingBy(f -> f.check().replaceFirst("\\..*", ""), TreeMap::new, Collectors.toList()));
+                return new Due(new Told(Wording.day(day.getKey()), from), bySystem.entrySet().stream().map(s -> new Labelled(s.getKey(), questions(s.getValue()))).toList());
             }).toList();
         }
 
-        /** Of what is open, of what runs out, of what comes with a note, and of a machine made safe. */
+        private Told questions(List<Finding> findings) {
+            List<String> from = new ArrayList<>();
+            findings.forEach(f -> {
+                from.add("check/" + f.check());
+                from.addAll(f.evidence());
+            });
+            return new Told(findings.stream().map(f -> book.cards().get(f.check()).question()).collect(Collectors.joining(" ")), from.stream().distinct().toList());
+        }
+
+        /** Of what is open, of what comes with a note, and of a machine made safe. */
         private List<Told> cautions() {
-            Set<String> lasting = lasting().map(Finding::check).collect(Collectors.toSet());
             boolean standsStill = leaving.stream().anyMatch(g -> g.gate() == Gate.NON_RUNNER);
             Map<String, Told> all = new LinkedHashMap<>();
-            findings.stream().filter(f -> f.caution() != null && (standsStill || f.state() != State.MET || !Wording.notes(f).isEmpty() || lasting.contains(f.check())))
+            findings.stream().filter(f -> f.caution() != null && (standsStill || f.state() != State.MET || !Wording.notes(f).isEmpty()))
                     .forEach(f -> all.putIfAbsent(f.caution(), Told.of(f.caution(), "check/" + f.check())));
             return List.copyOf(all.values());
         }

@@ -40,7 +40,7 @@ public final class StatementText {
             page.gap().heading("Next due: good to the end of the day, then to be asked again");
             it.due().forEach(due -> {
                 page.put(2, due.day().says());
-                due.what().forEach(one -> page.put(4, "- ", with(one)));
+                due.what().forEach(one -> page.put(4, one.label() + ": ", one.told().says()));
             });
         }
         section("Cautions", it.cautions(), null);

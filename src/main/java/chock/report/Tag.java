@@ -3,6 +3,7 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.Judge;
 import chock.assess.Points;
 import chock.assess.RidePlan;
 import chock.assess.RunPlan;
@@ -19,7 +20,7 @@ import java.util.Map;
  */
 public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
     /** What the back of the tag holds in lines of a few words each. */
-    private static final int LINES = 14;
+    private static final int LINES = 10;
 
     /**
      * One gate.
@@ -39,13 +40,21 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
 
     /** How large the words may be. */
     public String crowd() {
-        return gates.size() <= 2 ? "few" : gates.size() <= 4 ? "some" : "many";
+        return gates.size() == 1 ? "one" : gates.size() == 2 ? "few" : gates.size() <= 4 ? "some" : "many";
+    }
+
+    /** What stands above everything, so that a large OPEN is never read as leave to ride or to start; null when nothing needs to. */
+    public String warning() {
+        if (gates.stream().anyMatch(gate -> gate.gate().from().contains("gate/" + Gate.NON_RUNNER))) {
+            return "NOT TO BE RIDDEN";
+        }
+        return gates.stream().anyMatch(gate -> gate.gate().from().contains("gate/" + Gate.ON_SHOW)) ? "NOT TO BE STARTED" : null;
     }
 
     public static Tag of(Assessment assessment) {
         long closed = assessment.gates().stream().filter(gate -> !gate.released()).count();
-        int room = closed == 0 ? LINES : (int) Math.max(2, LINES / closed);
         List<Told> cautions = RunPlan.of(assessment.record(), assessment).map(plan -> plan.caution().stream().map(words -> Told.of(words, "check/plan")).toList()).orElse(List.of());
+        int room = (int) Math.max(1, (cautions.isEmpty() ? LINES : LINES / 2) / Math.max(1, closed));
         return new Tag(Heading.of(assessment), assessment.gates().stream().map(gate -> panel(assessment, gate, room)).toList(), cautions);
     }
 
@@ -92,7 +101,7 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
             return title + ": to be proven again";
         }
         return place.measured() == null || place.limit() == null ? place.says()
-                : title + ": " + place.measured() + ", " + place.limit().bounds().words() + (place.state() == State.DOUBT ? "; too close to tell" : "");
+                : title + ": " + Judge.shown(place.measured()) + ", " + place.limit().bounds().words() + (place.state() == State.DOUBT ? "; too close to tell" : "");
     }
 
     private static List<Told> heldBack(Assessment assessment, GateVerdict gate) {

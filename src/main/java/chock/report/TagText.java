@@ -9,6 +9,9 @@ public final class TagText {
         Page page = new Page(bold);
         Heading head = tag.heading();
         page.heading(head.name().says()).put(0, head.record().says() + ", frame " + head.frame().says());
+        if (tag.warning() != null) {
+            page.gap().heading(tag.warning());
+        }
         for (Tag.Panel gate : tag.gates()) {
             page.gap().heading(gate.gate().says() + ": " + gate.word()).put(2, gate.means().says()).put(2, gate.until().says());
             gate.holding().forEach(one -> page.put(2, "- ", one.says()));

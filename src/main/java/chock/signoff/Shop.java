@@ -2,6 +2,7 @@ package chock.signoff;
 
 import chock.record.Fault;
 import chock.record.UnusableInput;
+import chock.rulebook.HouseBook;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Sheet;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +24,8 @@ import java.util.List;
  * @param house the house rules its sign-offs are bound to, or null for none
  */
 public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path ledger, House house) {
+    static final String NO_HOUSE = "none";
+
     private static final String FORM = "shop/1";
 
     /** Settings to fill in. */
@@ -117,9 +120,20 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
         if (!book.asleep().isEmpty() || !book.digest().startsWith("sha256:")) {
             throw new NotSigned("this rule book is changed for trial (" + book.digest() + "); nothing is signed by it");
         }
-        if (house != null) {
+        HouseBook inForce = book.house().orElse(null);
+        if (house == null && inForce == null) {
+            return NO_HOUSE;
+        }
+        if (house == null) {
+            throw new NotSigned(file + " says house: none, and the rule book at hand has the house rules '" + inForce.name() + "'");
+        }
+        if (inForce == null) {
             throw new NotSigned(file + " binds this workshop to the house rules in " + house.folder() + ", and the rule book at hand is without them");
         }
-        return "none";
+        if (!inForce.digest().equals(house.digest())) {
+            throw new NotSigned(file + " binds this workshop to house rules with the digest " + house.digest() + "; those in " + inForce.folder() + " have " + inForce.digest()
+                    + ". Look at what changed in them; when it is right, write the new digest into the file");
+        }
+        return inForce.name() + " " + inForce.digest();
     }
 }
