@@ -53,6 +53,9 @@ final class Catalogue {
         searched(card, book).forEach(words -> page.put(0, "Limit:     ", words));
         page.put(0, "Holds:     ", card.holds().words());
         page.put(0, "Undone by: ", undone(card));
+        if (!card.clearedBy().isEmpty()) {
+            page.put(0, "A fault is cleared by: ", cleared(card));
+        }
         page.put(0, "To clear:  ", card.remedy());
         if (card.caution() != null) {
             page.put(0, "Caution:   ", card.caution());
@@ -162,5 +165,9 @@ final class Catalogue {
         String first = "work that disturbs the part or what carries it";
         return card.undoneBy().stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place())
                 .reduce(first, (all, next) -> all + "; " + next);
+    }
+
+    private static String cleared(Card card) {
+        return String.join("; ", card.clearedBy().stream().map(row -> words(row.works()).replace(", ", " or ") + " at " + row.place()).toList());
     }
 }
