@@ -42,6 +42,9 @@ record CheckInWords(Card card, List<Row> rows) {
         if (!card.survives().isEmpty()) {
             rows.add(new Row("Survives", String.join("; ", rows(card.survives()))));
         }
+        if (!card.clearedBy().isEmpty()) {
+            rows.add(new Row("Cleared by", String.join("; ", rows(card.clearedBy()))));
+        }
         rows.add(new Row("To clear", card.remedy()));
         if (card.caution() != null) {
             rows.add(new Row("Caution", card.caution()));
