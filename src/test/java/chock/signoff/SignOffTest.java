@@ -236,7 +236,7 @@ class SignOffTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "'  - \\{id: e2, at.*\\n' | '' | entry e2 was taken out of record HV-0142 since the ledger saw it. Put it back as it was; a wrong entry is followed by one that corrects it",
+        "'  - \\{id: e1, at.*\\n' | '' | entry e1 was taken out of record HV-0142 since the ledger saw it. Put it back as it was; a wrong entry is followed by one that corrects it",
         "is: 24.8 psi | is: 24.9 psi | entry e270 of record HV-0142 says something else than when the ledger saw it. Put it back as it was; a wrong entry is followed by one that corrects it",
         "id: e1, at: 2026-11-18 09:00 | id: e1, at: 2026-11-19 09:00 | entry e1 of record HV-0142 says something else",
         "name: Tom Fell | name: Tim Fell | person tom of record HV-0142 says something else than when the ledger saw it. Put it back as it was; another person gets another id",
