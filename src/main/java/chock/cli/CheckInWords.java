@@ -43,7 +43,7 @@ record CheckInWords(Card card, List<Row> rows) {
             rows.add(new Row("Survives", String.join("; ", rows(card.survives()))));
         }
         if (!card.clearedBy().isEmpty()) {
-            rows.add(new Row("Cleared by", String.join("; ", rows(card.clearedBy()))));
+            rows.add(new Row("Cured by", String.join("; ", rows(card.clearedBy()))));
         }
         rows.add(new Row("To clear", card.remedy()));
         if (card.caution() != null) {
