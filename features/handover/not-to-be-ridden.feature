@@ -42,6 +42,7 @@ Feature: Not to be ridden
         | fuel/tank | filled    |
         | fuel/tank | topped-up |
         | fuel/tank | replaced  |
+        | fuel/tank | drained   |
 
     Scenario Outline: a drained tank may come off and go on again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -130,11 +130,13 @@ Feature: The ride
       Then roadtest.fuel-enough is stale at fuel/tank
 
       Examples:
-        | point       | work    |
-        | fuel/tank   | drained |
-        | fuel/tank   | removed |
-        | fuel        | opened  |
-        | fuel/petrol | drained |
+        | point       | work      |
+        | fuel/tank   | drained   |
+        | fuel/tank   | removed   |
+        | fuel        | opened    |
+        | fuel/petrol | drained   |
+        | fuel/tank   | filled    |
+        | fuel/tank   | topped-up |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -55,6 +55,11 @@ class HouseTest {
             .because("what is signed is made and looked at in one place");
 
     @ArchTest
+    static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.Papers(\\$.*)?").and().resideOutsideOfPackage("chock.report.page..")
+            .should().dependOnClassesThat().resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "chock.report.page..")
+            .because("templates and PDF take longer to load than a verdict takes to reach, and are loaded only where somebody asks for a paper");
+
+    @ArchTest
     static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 

@@ -5,6 +5,7 @@ import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
+import chock.quantity.Bounds;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -64,6 +65,12 @@ public final class Requirements {
     public LimitFor limitFor(Required required) {
         String id = required.limit() == null ? card(required).limit() : required.limit();
         return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
+    }
+
+    /** The range in force for a requirement, or null when nothing is in force: a rule that takes its value from it then stays silent. */
+    public Bounds boundsFor(Required required) {
+        LimitFor limit = limitFor(required);
+        return limit == null || limit.applied() == null ? null : limit.applied().bounds();
     }
 
     /** Every limit that the checks required at these gates were held against. */

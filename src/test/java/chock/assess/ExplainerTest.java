@@ -37,7 +37,7 @@ class ExplainerTest {
         assertThat(pad.state()).isEqualTo(State.FAULT);
         assertThat(pad.rule()).isEqualTo("brakes.pad-thickness");
         assertThat(pad.because()).anyMatch(f -> f.startsWith("pad: end front")).anyMatch(f -> f.contains("type disc") && f.contains("lining bonded"));
-        assertThat(pad.limit()).startsWith("at least 1.5 mm (Motorcycle inspection manual");
+        assertThat(pad.limit()).startsWith("at least 1.5 mm (MOT inspection manual: motorcycles");
         assertThat(pad.others()).containsExactly("also at least 1.5 mm (common practice)");
         assertThat(pad.compared()).singleElement().satisfies(c -> assertThat(c.margin()).isEqualTo("outside by 0.3 mm, uncertainty 0.06 mm"));
         assertThat(pad.wants().get(0).considered().get(0).fate()).isEqualTo(Fate.DECIDES);

@@ -64,7 +64,7 @@ class ImpactTest {
                 changed[0] += differ.size();
             }
         });
-        assertThat(changed[0]).as("findings that a trial changes").isGreaterThan(10);
+        assertThat(changed[0]).as("findings that a trial changes").isPositive();
     }
 
     private static Map<String, State> states(GateVerdict gate) {
