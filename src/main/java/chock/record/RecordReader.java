@@ -2,6 +2,7 @@ package chock.record;
 
 import chock.quantity.Quantity;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -44,6 +45,21 @@ public final class RecordReader {
             throw faults.toException();
         }
         return record;
+    }
+
+    /**
+     * The file as it is written, every leaf a text or a null. Whether it makes sense is for {@link #read} to say.
+     *
+     * @throws UnusableInput when it cannot be read to its end
+     */
+    public static ObjectNode written(String fileName, byte[] bytes) {
+        Map<String, Integer> lines = new HashMap<>();
+        Faults faults = new Faults(fileName, lines);
+        JsonNode written = Written.read(bytes, faults, lines);
+        if (faults.any()) {
+            throw faults.toException();
+        }
+        return (ObjectNode) written;
     }
 
     private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
