@@ -56,6 +56,19 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
         }
     }
 
+    /**
+     * All bytes of a file of many records.
+     *
+     * @throws UnusableInput when it cannot be read
+     */
+    byte[] readAll(String file) {
+        try {
+            return Files.readAllBytes(path(file));
+        } catch (IOException e) {
+            throw UnusableInput.of(file, "it cannot be read", "");
+        }
+    }
+
     private static Path path(String file) {
         Path path;
         try {
