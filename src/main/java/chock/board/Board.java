@@ -35,7 +35,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 /** The running board. */
 public final class Board implements AutoCloseable {
     /** Largest request, in bytes: a record file may have five million. */
-    private static final int LARGEST = 5_500_000;
+    static final int LARGEST = 5_500_000;
     private static final int AT_ONCE = 20;
 
     private final Store store;
@@ -174,13 +174,27 @@ public final class Board implements AutoCloseable {
     }
 
     private void fail(Exception e, Context ctx) {
-        if (e instanceof IllegalStateException && String.valueOf(e.getMessage()).contains("Form") || String.valueOf(e.getMessage()).contains("exceeds") || String.valueOf(e.getMessage()).contains("too large")) {
-            refuse(ctx, Problem.of(413, "More was sent than is taken."));
+        int misread = misread(e);
+        if (misread > 0) {
+            refuse(ctx, Problem.of(misread, misread == 413 ? "More was sent than is taken." : "What was sent cannot be read."));
             return;
         }
         String number = UUID.randomUUID().toString().substring(0, 8);
         journal.failure(clock.instant(), number, e);
         refuse(ctx, Problem.of(500, "The board failed; its log says why under " + number + ". Nothing was half written."));
+    }
+
+    /** The status for what the server could not read, which it tells in several ways; 0 when that is not what happened. */
+    private static int misread(Throwable e) {
+        for (Throwable at = e; at != null; at = at.getCause()) {
+            if (at instanceof org.eclipse.jetty.http.HttpException told) {
+                return told.getCode();
+            }
+            if (String.valueOf(at.getMessage()).matches("(?is).*(max length|exceed|too large|too many).*") && at.getStackTrace().length > 0 && at.getStackTrace()[0].getClassName().startsWith("org.eclipse.jetty")) {
+                return 413;
+            }
+        }
+        return 0;
     }
 
     private void judgeAgain() {
@@ -212,6 +226,12 @@ public final class Board implements AutoCloseable {
             DemoShop.records(clock.instant()).forEach(record -> shop.take("the demo shop", record, "lead", null));
         }
         return secrets;
+    }
+
+    /** Every route served: its method, path and action. */
+    java.util.stream.Stream<io.javalin.router.Endpoint> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream().map(parsed -> parsed.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod());
     }
 
     Shop shop() {

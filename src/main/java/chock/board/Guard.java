@@ -12,6 +12,7 @@ import java.util.Set;
 /** Stands before every route: who asks, whether they may, and whether they meant it. */
 final class Guard {
     static final String VISITOR = "visitor";
+    private static final int LARGEST_FORM = 100_000;
     private static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final People people;
@@ -29,6 +30,12 @@ final class Guard {
                 .header("Permissions-Policy", "camera=(), geolocation=(), microphone=()");
         if (address.secure()) {
             ctx.header("Strict-Transport-Security", "max-age=31536000");
+        }
+        if (ctx.req().getContentLengthLong() > Board.LARGEST) {
+            throw new Refusal(413, "At most five million bytes are taken.");
+        }
+        if (ctx.isFormUrlencoded() && ctx.req().getContentLengthLong() > LARGEST_FORM) {
+            throw new Refusal(413, "More was typed than a form takes.");
         }
         String host = ctx.header("Host");
         if (host == null || !address.hosts(ctx.req().getLocalPort()).contains(host)) {

@@ -25,6 +25,8 @@ import java.util.function.Function;
  * as any record file is; what would be refused there is refused here.
  */
 public final class Shop {
+    private static final int LONGEST_ENTRY = 4000;
+
     private final Store store;
     private final Judging judging;
     private final Clock clock;
@@ -207,6 +209,9 @@ public final class Shop {
                 }
                 one.set(field.getKey(), field.getValue());
             });
+            if (one.toString().length() > LONGEST_ENTRY) {
+                throw UnusableInput.of(kept.id(), "an entry of " + one.toString().length() + " letters", "Write one thing in one entry, with up to " + LONGEST_ENTRY + " letters in all");
+            }
             used.add("e" + next);
             named.add(one);
         }

@@ -62,7 +62,7 @@ final class Views {
                 return new GateLine(gate.gate(), true, "released", "until " + day(gate.holdsUntil(), zone) + ", if nobody touches it", List.of(), "");
             }
             int left = gate.open() - gate.held().size();
-            return new GateLine(gate.gate(), false, "held", counts(gate), gate.held().stream().map(h -> sign(h.state()) + " " + h.says()).toList(), left > 0 ? "and " + left + " more" : "");
+            return new GateLine(gate.gate(), false, "held", counts(gate), gate.held().stream().map(h -> h.state() + ": " + h.says()).toList(), left > 0 ? "and " + left + " more" : "");
         }
     }
 
@@ -82,10 +82,6 @@ final class Views {
         if (n > 0) {
             words.add(Wording.counted(state, n));
         }
-    }
-
-    static String sign(String state) {
-        return java.util.Arrays.stream(State.values()).filter(s -> s.id().equals(state)).map(Wording::sign).findFirst().orElse("");
     }
 
     static String day(Instant at, ZoneId zone) {

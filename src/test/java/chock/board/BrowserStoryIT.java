@@ -1,0 +1,227 @@
+package chock.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Results;
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * A real browser walks through a day at the shop. Wants Debian's {@code chromium} and {@code chromium-driver}; without
+ * them it fails, it is never left out.
+ */
+class BrowserStoryIT {
+    private static final Dimension DESK = new Dimension(1280, 900);
+    private static final Dimension PHONE = new Dimension(390, 844);
+    private static final Path PICTURES = Path.of("target/board-pictures");
+
+    @TempDir
+    static Path folder;
+    private static Running running;
+    private static ChromeDriver browser;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Path driver = Path.of("/usr/bin/chromedriver");
+        assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
+        running = new Running(folder.resolve("store"));
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary("/usr/bin/chromium");
+        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"));
+        browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).usingAnyFreePort().build(), options);
+        browser.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60));
+        Files.createDirectories(PICTURES);
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.quit();
+        }
+        if (running != null) {
+            running.close();
+        }
+    }
+
+    private static void go(String path) {
+        browser.get("http://127.0.0.1:" + running.board.port() + path);
+    }
+
+    private static void type(String id, String words) {
+        WebElement field = browser.findElement(By.id(id));
+        field.clear();
+        field.sendKeys(words);
+    }
+
+    private static void press(String words) {
+        browser.findElement(By.xpath("//main//button[normalize-space()='" + words + "']")).click();
+    }
+
+    private static String page() {
+        return browser.findElement(By.tagName("main")).getText();
+    }
+
+    /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA at both. */
+    private static void look(String name) throws Exception {
+        for (Map.Entry<String, Dimension> size : Map.of("desk", DESK, "phone", PHONE).entrySet()) {
+            size(size.getValue());
+            File picture = browser.getScreenshotAs(OutputType.FILE);
+            Files.copy(picture.toPath(), PICTURES.resolve(name + "-" + size.getKey() + ".png"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Results results = new AxeBuilder().withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa")).analyze(browser);
+            assertThat(results.getPasses()).as("something was looked at").isNotEmpty();
+            List<String> found = new ArrayList<>();
+            for (Rule rule : results.getViolations()) {
+                found.add(rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes().stream().limit(2).map(n -> n.getHtml()).toList());
+            }
+            assertThat(found).as(name + " on the " + size.getKey()).isEmpty();
+            Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            assertThat(wide.intValue()).as(name + " runs off the side of the " + size.getKey()).isZero();
+        }
+    }
+
+    private static void size(Dimension size) {
+        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", size.getWidth(), "height", size.getHeight(), "deviceScaleFactor", 1, "mobile", size.equals(PHONE)));
+    }
+
+    private static String signInFirst(String id, String secret) {
+        go("/sign-in");
+        type("id", id);
+        type("password", secret);
+        press("Sign in");
+        String own = "own words of " + id + " " + secret.substring(0, 5);
+        own = own.replace(id, "the bench");
+        type("old", secret);
+        type("new", own);
+        type("again", own);
+        press("Set it");
+        assertThat(browser.getTitle()).startsWith("All machines");
+        return own;
+    }
+
+    private static String person(String id, String name, String role) {
+        go("/people");
+        type("id", id);
+        type("name", name);
+        new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("role"))).selectByValue(role);
+        press("Add");
+        return browser.findElement(By.id("secret")).getText();
+    }
+
+    @Test
+    void from_the_first_start_to_a_gate_that_frees_and_is_held_again() throws Exception {
+        go("/");
+        assertThat(browser.getTitle()).startsWith("Sign in");
+        look("sign-in");
+        signInFirst("lead", running.leadSecret);
+        String ida = person("ida", "Ida Marrow", "inspector");
+        String tom = person("tom", "Tom Fell", "technician");
+        look("people");
+
+        go("/take");
+        browser.findElement(By.id("record")).sendKeys(Path.of("docs/examples/lark-worked-on-after.yaml").toAbsolutePath().toString());
+        look("take");
+        press("Take it in");
+        assertThat(page()).contains("Lark 250").contains("held");
+        String machine = browser.findElement(By.tagName("h1")).getText().split(" ")[0];
+        for (String other : List.of("lark-released", "merle-released", "lark-faults", "lark-on-show")) {
+            running.board.shop().take(other, Bench.example(other + ".yaml"), "lead", null);
+        }
+        go("/journal");
+        assertThat(page()).contains("account made").contains("record taken in");
+        look("journal");
+        go("/");
+        look("machines");
+        browser.findElement(By.xpath("//button[text()='Sign out']")).click();
+
+        signInFirst("ida", ida);
+        look("password-set");
+        go("/machines/" + machine + "?gate=road-test");
+        look("machine");
+        int written = 0;
+        size(PHONE);
+        while (!browser.findElements(By.cssSelector("a.button[href*='check=']")).isEmpty() && written < 40) {
+            running.pass(Duration.ofMinutes(3));
+            int before = browser.findElements(By.cssSelector(".finding a.button")).size();
+            WebElement first = browser.findElement(By.cssSelector("a.button[href*='check=']"));
+            String what = first.findElement(By.xpath("ancestor::article")).getText();
+            // Touch one.
+            first.click();
+            if (written == 0) {
+                look("write");
+                size(PHONE);
+            }
+            fill();
+            // The last touch.
+            press("Write it down");
+            assertThat(page()).as(what).contains("Written.");
+            assertThat(browser.findElements(By.cssSelector(".finding a.button")).size()).as("one thing less after: " + what).isLessThan(before);
+            written++;
+        }
+        assertThat(written).isBetween(1, 39);
+        assertThat(page()).contains("now released");
+        assertThat(browser.findElement(By.id("verdict")).getText()).isEqualTo("road-test: released");
+        look("machine-released");
+
+        browser.findElement(By.xpath("//button[text()='Sign out']")).click();
+        signInFirst("tom", tom);
+        running.pass(Duration.ofMinutes(10));
+        go("/machines/" + machine + "/write?gate=road-test");
+        type("point", "front-brake/caliper");
+        new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("work"))).selectByValue("removed");
+        look("work");
+        press("Write it down");
+        assertThat(page()).contains("road-test released, now held by");
+        assertThat(browser.findElement(By.id("verdict")).getText()).isEqualTo("road-test: held");
+        go("/people");
+        assertThat(page()).contains("This is not for a technician to do.");
+        look("refused");
+    }
+
+    /** What a bench that finds everything in order would write: the first answer, or the value asked for. */
+    private static void fill() {
+        for (WebElement field : browser.findElements(By.tagName("fieldset"))) {
+            List<WebElement> answers = field.findElements(By.cssSelector("label.choice"));
+            if (!answers.isEmpty()) {
+                answers.get(0).click();
+            }
+            List<WebElement> values = field.findElements(By.cssSelector("input:not([type=radio]):not([type=checkbox])"));
+            if (!values.isEmpty()) {
+                values.get(0).sendKeys(VALUES.entrySet().stream().filter(v -> field.getText().contains(v.getKey())).map(Map.Entry::getValue).findFirst().orElseThrow(() -> new AssertionError("no value for " + field.getText())));
+            }
+        }
+    }
+
+    /** Values in order for what this machine may ask, by the words of the question. */
+    private static final Map<String, String> VALUES = Map.of("watched for", "15 min");
+
+    @Test
+    void every_control_is_reached_by_keyboard_alone() {
+        go("/sign-in");
+        List<String> reached = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            browser.switchTo().activeElement().sendKeys(org.openqa.selenium.Keys.TAB);
+            WebElement at = browser.switchTo().activeElement();
+            reached.add(at.getTagName() + " " + (at.getAttribute("id") == null || at.getAttribute("id").isEmpty() ? at.getText() : at.getAttribute("id")));
+        }
+        assertThat(reached).contains("a To the content", "input id", "input password", "button Sign in");
+    }
+}
