@@ -37,6 +37,7 @@ public final class Board implements AutoCloseable {
     /** Largest request, in bytes: a record file may have five million. */
     static final int LARGEST = 5_500_000;
     private static final int AT_ONCE = 20;
+    private static final Duration KEYS_KEPT = Duration.ofDays(7);
 
     private final Store store;
     private final Shop shop;
@@ -202,6 +203,7 @@ public final class Board implements AutoCloseable {
             while (!stopping && shop.judgeAgain(AT_ONCE) == AT_ONCE) {
                 Thread.onSpinWait();
             }
+            store.change(lines -> lines.replies().forgetBefore(clock.instant().minus(KEYS_KEPT)));
         } catch (RuntimeException e) {
             journal.failure(clock.instant(), "judging", e);
         }
