@@ -315,8 +315,17 @@ final class Pages {
                     case STANDING -> "";
                     case ENGINE_RUNNING -> "Needs the engine running: see that first-start or indoor-run is released.";
                     case RIDING -> "Needs a ride: see that road-test is released.";
-                }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, works, List.copyOf(judging.book().vocabulary().points()),
+                }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
                 asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note")));
+    }
+
+    /** A check that looks at the record itself asks for nothing of its own; what can be looked at there is what others ask. */
+    private List<Views.Link> looks(JobRecord record, String at, String gate, Instant now) {
+        Gate of = gate.isEmpty() ? record.seeks().get(record.seeks().size() - 1) : Api.gateOf(gate);
+        return judging.assess(record, List.of(of), now).gates().get(0).findings().stream()
+                .filter(f -> judging.book().cards().get(f.check()).wants().stream().anyMatch(want -> want.weakest() != Deed.DONE))
+                .flatMap(f -> f.places().stream().filter(p -> Entry.covers(at, p.point()) || at.equals("machine")).map(p -> new Views.Link("/machines/" + Query.encoded(record.id()) + "/write?check="
+                        + Query.encoded(f.check()) + "&at=" + Query.encoded(p.point()) + "&gate=" + Query.encoded(of.id()), Points.title(p.point()) + ": " + question(f.check())))).toList();
     }
 
     private Views.Field field(Context ctx, int n, Piece piece, JobRecord record, String account) {

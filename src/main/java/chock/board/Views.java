@@ -93,11 +93,11 @@ final class Views {
 
     record Group(String state, String meaning, List<FindingLine> findings) { }
 
-    /** @param places where to write it down: one link for each place that is not met */
+    /** @param places where to write it down: one link for each place that is not met, or for each where all are */
     record FindingLine(String check, String state, String sign, boolean critical, String says, List<String> also, List<String> notes, String basis, String limit, String remedy,
                        String caution, List<Link> places) {
         static FindingLine of(Finding f, String machine, String gate, boolean mayWrite) {
-            List<Link> places = !mayWrite ? List.of() : f.places().stream().filter(p -> p.state() != State.MET)
+            List<Link> places = !mayWrite ? List.of() : f.places().stream().filter(p -> f.state() == State.MET || p.state() != State.MET)
                     .map(p -> new Link("/machines/" + Query.encoded(machine) + "/write?check=" + Query.encoded(f.check()) + "&at=" + Query.encoded(p.point()) + "&gate=" + Query.encoded(gate), Points.title(p.point()))).toList();
             return new FindingLine(f.check(), f.state().id(), Wording.sign(f.state()), f.critical(), f.says(), List.copyOf(Wording.elsewhere(f)), List.copyOf(Wording.notes(f)), Wording.basis(f),
                     f.limit() == null ? "" : f.limit().words(), f.state() == State.MET || f.remedy() == null ? "" : f.remedy(), f.caution() == null ? "" : f.caution(), places);
@@ -114,7 +114,7 @@ final class Views {
     }
 
     record Write(Frame frame, String id, String name, long version, String back, String check, String question, String at, String place, String needs, String wants, String remedy, String caution,
-                 List<Field> fields, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note) { }
+                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note) { }
 
     /**
      * One thing to be written down.
