@@ -163,7 +163,10 @@ class BrowserStoryIT {
         look("people");
 
         go("/take");
-        browser.findElement(By.id("record")).sendKeys(Path.of("docs/examples/lark-worked-on-after.yaml").toAbsolutePath().toString());
+        // The caliper came off and went back on; the hose was left alone.
+        Path record = folder.resolve("lark.yaml");
+        Files.write(record, Files.readAllLines(Path.of("docs/examples/lark-worked-on-after.yaml")).stream().filter(line -> !line.contains("id: w3") && !line.contains("id: w4")).toList());
+        browser.findElement(By.id("record")).sendKeys(record.toAbsolutePath().toString());
         look("take");
         press("Take it in");
         assertThat(page()).contains("Lark 250").contains("held");
@@ -198,7 +201,7 @@ class BrowserStoryIT {
             assertThat(page()).contains("Written.").contains("road-test held by");
             written++;
         }
-        assertThat(written).isBetween(10, 39);
+        assertThat(written).isBetween(3, 39);
         assertThat(open(".finding:not(.met)")).isNotEmpty().allSatisfy(left -> assertThat(left.getText()).contains("record.second-person").contains("nobody else has looked at it"));
 
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));

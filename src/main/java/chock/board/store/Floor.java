@@ -111,11 +111,12 @@ public final class Floor {
             all.add("m.words LIKE :word" + i + " ESCAPE '!'");
         }
         if (given(sieve.gate()) || sieve.released() != null) {
-            all.add("EXISTS (SELECT 1 FROM standing s WHERE s.machine = m.id" + (given(sieve.gate()) ? " AND s.gate = :gate" : "")
+            all.add("m.id IN (SELECT s.machine FROM standing s WHERE 1 = 1" + (given(sieve.gate()) ? " AND s.gate = :gate" : "")
                     + (sieve.released() == null ? "" : " AND s.released = :released") + ")");
         }
         if (given(sieve.check())) {
-            all.add("EXISTS (SELECT 1 FROM holding h WHERE h.machine = m.id AND h.check_id = :check" + (given(sieve.gate()) ? " AND h.gate = :gate" : "") + ")");
+            // Asked once and not of each machine: the other way took seven seconds with 10,000 of them.
+            all.add("m.id IN (SELECT h.machine FROM holding h WHERE h.check_id = :check" + (given(sieve.gate()) ? " AND h.gate = :gate" : "") + ")");
         }
         if (sieve.lapsesFrom() != null) {
             all.add("m.lapses >= :lapsesFrom");

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A real program is killed in the middle of writing, again and again, on one store: what it acknowledged stays. */
 class KilledWriterTest {
     /** {@code -Dchock.kills=100} for the long run. */
-    private static final int KILLS = Integer.getInteger("chock.kills", 8);
+    private static final int KILLS = Integer.getInteger("chock.kills", 5);
 
     @TempDir
     Path folder;
