@@ -24,6 +24,9 @@ public record Address(String listen, int port, URI origin, Path certificate, Str
      * @throws UnusableInput when others could reach it in plain text
      */
     public Address {
+        if (port < 0 || port > 65_535) {
+            throw UnusableInput.of("--port " + port, "there is no such port", "Write a number from 0 to 65535");
+        }
         if (!loopback(listen) && certificate == null && !behindProxy) {
             throw UnusableInput.of("--listen " + listen, "others could read passwords on their way", "Add --tls FILE, or --behind-proxy with --address https://…, or listen on 127.0.0.1");
         }

@@ -84,7 +84,7 @@ public final class Board implements AutoCloseable {
             server.start();
         } catch (RuntimeException e) {
             again.shutdownNow();
-            throw UnusableInput.of("--port " + address.port(), "the board cannot listen there: " + e.getMessage(), "Stop what listens there, or name another port");
+            throw UnusableInput.of("--port " + address.port(), "the board cannot listen there", "Stop what listens there, or name another port");
         }
         again.scheduleWithFixedDelay(this::judgeAgain, 0, 60, TimeUnit.SECONDS);
     }

@@ -40,7 +40,7 @@ public final class Store implements AutoCloseable {
     public static Store open(String where) {
         boolean postgresql = where.startsWith(POSTGRESQL);
         if (!postgresql && where.startsWith("jdbc:")) {
-            throw UnusableInput.of(where.replaceFirst("[?].*", ""), "this kind of store is not known", "Name a folder, or jdbc:postgresql://HOST/DATABASE");
+            throw UnusableInput.of(shown(where), "this kind of store is not known", "Name a folder, or jdbc:postgresql://HOST/DATABASE");
         }
         HikariDataSource connections;
         try {
