@@ -309,7 +309,7 @@ final class Pages {
                 .map(w -> new Views.Choice(w.getKey(), w.getKey() + ": " + w.getValue(), chosenWork.isEmpty() ? asked.corrected() != null && asked.corrected().what().equals(w.getKey()) : w.getKey().equals(chosenWork))).toList();
         Card card = asked.card();
         String gate = param(ctx, "gate");
-        show(ctx, "write", new Views.Write(frame(ctx, "Write down, " + kept.id()), kept.id(), name(record), faults.isEmpty() || param(ctx, "seen").isEmpty() ? kept.version() : Long.parseLong(param(ctx, "seen")),
+        show(ctx, "write", new Views.Write(frame(ctx, "Write down, " + kept.id()), kept.id(), name(record), kept.version(),
                 "/machines/" + Query.encoded(kept.id()) + (gate.isEmpty() ? "" : "?gate=" + Query.encoded(gate)), card == null ? "" : card.id(), card == null ? "" : card.question(), asked.at(), asked.at() == null || asked.at().isEmpty() ? "" : Points.title(asked.at()),
                 card == null ? "" : switch (card.needs()) {
                     case STANDING -> "";
@@ -382,8 +382,7 @@ final class Pages {
             write(ctx, List.of(e.getMessage()));
         } catch (Shop.WrittenSince e) {
             ctx.status(409);
-            // What was typed stays in the form; a link shows what the other wrote.
-            write(ctx, List.of(e.getMessage() + " What you typed is still here; it is sent on the newest state when you send it again from a page loaded anew."));
+            write(ctx, List.of("Somebody else has written to " + kept.id() + " in the meantime. What you typed is still here: look at what they wrote, in the time line, then send this again or leave it."));
         }
     }
 

@@ -70,6 +70,10 @@ class ApiTest {
         String fresh = first.headers().firstValue("ETag").orElseThrow();
         assertThat(lead.get("/api/machines/HV-0142", "If-None-Match", fresh).statusCode()).isEqualTo(304);
         assertThat(write("HV-0142", fresh, off).statusCode()).isEqualTo(201);
+        String form = "\"seen\" value=\"3\"";
+        HttpResponse<String> late = lead.post("/machines/HV-0142/write", "seen", "1", "work", "removed", "point", "rear-wheel", "note", "kept words");
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).as("the form comes back with what was typed, on the newest state").contains("in the meantime").contains("kept words").contains(form);
     }
 
     @Test
