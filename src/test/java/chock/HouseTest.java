@@ -23,6 +23,7 @@ class HouseTest {
             .layer("signoff").definedBy("chock.signoff..")
             .layer("report").definedBy("chock.report..")
             .layer("rehearse").definedBy("chock.rehearse..")
+            .layer("board").definedBy("chock.board..")
             .layer("cli").definedBy("chock.cli..")
             .whereLayer("quantity").mayNotAccessAnyLayer()
             .whereLayer("figure").mayOnlyAccessLayers("quantity")
@@ -32,6 +33,7 @@ class HouseTest {
             .whereLayer("signoff").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
             .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff")
             .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("board").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .because("a verdict must be traceable from the record to the report without turning back");
 
@@ -55,16 +57,26 @@ class HouseTest {
             .because("what is signed is made and looked at in one place");
 
     @ArchTest
-    static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.Papers(\\$.*)?").and().resideOutsideOfPackage("chock.report.page..")
+    static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.Papers(\\$.*)?").and().resideOutsideOfPackages("chock.report.page..", "chock.board..")
             .should().dependOnClassesThat().resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "chock.report.page..")
             .because("templates and PDF take longer to load than a verdict takes to reach, and are loaded only where somebody asks for a paper");
+
+    @ArchTest
+    static final ArchRule server_and_database_stay_in_their_room = noClasses().that().resideOutsideOfPackage("chock.board..").and().resideInAPackage("chock..")
+            .should().dependOnClassesThat().resideInAnyPackage("io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..", "java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..", "org.sqlite..", "org.postgresql..", "io.micrometer..", "org.springframework..")
+            .because("only the board knows the web server and the database, and nothing of them is loaded where nobody asks for it");
+
+    @ArchTest
+    static final ArchRule only_the_store_knows_the_database = noClasses().that().resideInAPackage("chock.board")
+            .should().dependOnClassesThat().resideInAnyPackage("java.sql..", "javax.sql..", "org.jdbi..", "org.flywaydb..", "com.zaxxer..")
+            .because("pages and API ask the store in the words of the shop");
 
     @ArchTest
     static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 
     @ArchTest
-    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.report..")
+    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.report..", "chock.board..")
             .should().callMethod(java.time.Instant.class, "now").orShould().callMethod(java.time.LocalDate.class, "now")
             .orShould().callMethod(java.time.LocalDateTime.class, "now").orShould().callMethod(System.class, "currentTimeMillis")
             .because("the clock is a parameter: same inputs, same bytes out");

@@ -80,6 +80,19 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
     }
 
     /**
+     * All bytes of a file of many records.
+     *
+     * @throws UnusableInput when it cannot be read
+     */
+    byte[] readAll(String file) {
+        try {
+            return Files.readAllBytes(path(file));
+        } catch (IOException e) {
+            throw UnusableInput.of(file, "it cannot be read", "");
+        }
+    }
+
+    /**
      * A file the user named.
      *
      * @throws UnusableInput when it is a folder

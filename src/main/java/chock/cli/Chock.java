@@ -88,6 +88,7 @@ public final class Chock implements Runnable {
                 .addSubcommand(new FigureCommand(bench))
                 .addSubcommand(new SchemaCommand(bench))
                 .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewCheckCommand(bench)).addSubcommand(new NewShopCommand(bench)))
+                .addSubcommand(new CommandLine(new BoardCommand(bench)).addSubcommand(new BoardCommand.Take(bench)).addSubcommand(new BoardCommand.Give(bench)).addSubcommand(new BoardCommand.Copy()))
                 .addSubcommand(new DemoCommand(bench));
         return line.setExpandAtFiles(false).setUsageHelpWidth(80)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(bench.bold() ? Ansi.ON : Ansi.OFF))

@@ -2,6 +2,7 @@ package chock.record;
 
 import chock.quantity.Quantity;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -52,14 +53,14 @@ public final class RecordReader {
      * @param fileName how the file is called in messages
      * @throws UnusableInput when it is not YAML or JSON with one mapping, or a key stands twice
      */
-    public static JsonNode written(String fileName, byte[] bytes) {
+    public static ObjectNode written(String fileName, byte[] bytes) {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(fileName, lines);
         JsonNode written = Written.read(bytes, faults, lines);
         if (faults.any()) {
             throw faults.toException();
         }
-        return written;
+        return (ObjectNode) written;
     }
 
     private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {

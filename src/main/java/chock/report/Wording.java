@@ -30,10 +30,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The words every report shares, so that paper, page and terminal say the same. */
-final class Wording {
-    static final String UNTOUCHED = "if nobody touches the machine before that";
+public final class Wording {
+    public static final String UNTOUCHED = "if nobody touches the machine before that";
     static final String CLAIMS = "what was said of the machine, held against what was written down; they change no verdict";
-    static final String NOTICE = Assessment.NOTICE;
+    public static final String NOTICE = Assessment.NOTICE;
 
     private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -45,7 +45,7 @@ final class Wording {
     private Wording() { }
 
     /** A sign that is told apart by its shape alone. */
-    static String sign(State state) {
+    public static String sign(State state) {
         return switch (state) {
             case FAULT -> "X";
             case DOUBT -> "?";
@@ -55,7 +55,7 @@ final class Wording {
         };
     }
 
-    static String meaning(State state) {
+    public static String meaning(State state) {
         return switch (state) {
             case FAULT -> "outside the limit, or in bad condition";
             case DOUBT -> "inside the limit but too close to it for the instrument, or readings that disagree";
@@ -65,7 +65,7 @@ final class Wording {
         };
     }
 
-    static String counted(State state, long n) {
+    public static String counted(State state, long n) {
         return switch (state) {
             case FAULT -> n + (n == 1 ? " fault" : " faults");
             case DOUBT -> n + " in doubt";
@@ -74,7 +74,7 @@ final class Wording {
     }
 
     /** {@code 2 faults, 1 in doubt, 3 missing; 14 met}. */
-    static String tally(GateVerdict gate) {
+    public static String tally(GateVerdict gate) {
         List<String> open = new ArrayList<>();
         if (!gate.ruleBookFaults().isEmpty()) {
             open.add(gate.ruleBookFaults().size() + " left undecided by the rule book");
@@ -94,7 +94,7 @@ final class Wording {
     }
 
     /** {@code 2026-11-25 12:00 Europe/London}; seconds are cut off, so a time is never shown later than it is. */
-    static String moment(Instant instant, ZoneId zone) {
+    public static String moment(Instant instant, ZoneId zone) {
         return instant.atZone(zone).format(MINUTE) + " " + zone;
     }
 
@@ -156,14 +156,14 @@ final class Wording {
     }
 
     /** The notes of a finding and of all its places, each once. */
-    static Set<String> notes(Finding finding) {
+    public static Set<String> notes(Finding finding) {
         Set<String> notes = new LinkedHashSet<>(finding.notes());
         finding.places().forEach(place -> notes.addAll(place.notes()));
         return notes;
     }
 
     /** The other places that are not met, each sentence once, led by its state. */
-    static Set<String> elsewhere(Finding finding) {
+    public static Set<String> elsewhere(Finding finding) {
         Set<String> said = new LinkedHashSet<>();
         for (Finding.AtPlace place : finding.places()) {
             if (place.state() != State.MET && !(place.state() == finding.state() && place.says().equals(finding.says()))) {
@@ -174,7 +174,7 @@ final class Wording {
     }
 
     /** What a finding rests on, in one sentence, or empty. */
-    static String basis(Finding finding) {
+    public static String basis(Finding finding) {
         List<String> parts = new ArrayList<>();
         if (finding.margin() != null) {
             parts.add(margin(finding.margin()));

@@ -93,6 +93,13 @@ class PackagedProgramIT {
     }
 
     @Test
+    void theBoardIsNotLoadedWhereNobodyAsksForIt() throws IOException, InterruptedException {
+        Ended loaded = run(List.of(java(), "-Xlog:class+load", "-jar", "target/chock.jar", "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-released.yaml"));
+        assertThat(loaded.out()).contains("chock.assess.Assessor").doesNotContain("io.javalin").doesNotContain("org.eclipse.jetty").doesNotContain("org.sqlite").doesNotContain("org.jdbi")
+                .doesNotContain("org.flywaydb").doesNotContain("com.zaxxer").doesNotContain("io.micrometer").doesNotContain("org.springframework").doesNotContain("gg.jte");
+    }
+
+    @Test
     void noStackTraceReachesTheUser() throws IOException, InterruptedException {
         for (List<String> args : List.of(List.of("assess", "pom.xml"), List.of("assess", "target/chock.jar"), List.of("assess", "docs"), List.of("figure", "tyre-date", "code=99"),
                 List.of("rules", "no.such"), List.of("assess", "--gate", "moon", "docs/examples/lark-gaps.yaml"))) {

@@ -1,0 +1,64 @@
+package chock.board;
+
+import chock.assess.Assessment;
+import chock.assess.Assessor;
+import chock.assess.Finding;
+import chock.assess.GateVerdict;
+import chock.assess.State;
+import chock.board.store.Kept;
+import chock.board.store.Summary;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.RecordReader;
+import chock.rulebook.RuleBook;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/** Holds what is kept against the rule book. */
+public final class Judging {
+    private final RuleBook book;
+
+    public Judging(RuleBook book) {
+        this.book = book;
+    }
+
+    public RuleBook book() {
+        return book;
+    }
+
+    /**
+     * Reads what is kept as any record is read.
+     *
+     * @throws chock.record.UnusableInput with everything that is wrong with it
+     */
+    JobRecord read(Kept kept, Instant asOf) {
+        return RecordReader.read(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8), book.vocabulary(), asOf);
+    }
+
+    Assessment assess(JobRecord record, List<Gate> gates, Instant asOf) {
+        return Assessor.assess(record, book, gates, asOf);
+    }
+
+    /** What the list shows of this record: the gates it seeks. */
+    Summary summary(JobRecord record, Instant asOf) {
+        Assessment assessment = assess(record, record.seeks(), asOf);
+        Stream<Instant> changes = assessment.gates().stream().flatMap(gate -> Stream.concat(gate.findings().stream().map(Finding::lapses),
+                Stream.ofNullable(gate.holdsUntil()).map(until -> until.plusSeconds(1))));
+        Instant again = changes.filter(Objects::nonNull).filter(asOf::isBefore).min(Instant::compareTo).orElse(null);
+        return new Summary(book.digest(), assessment.gates().stream().map(Judging::ofGate).toList(), again);
+    }
+
+    static Summary.OfGate ofGate(GateVerdict gate) {
+        List<Summary.Held> held = gate.findings().stream().filter(f -> f.state() != State.MET)
+                .map(f -> new Summary.Held(f.check(), f.state().id(), f.critical(), f.says())).toList();
+        return new Summary.OfGate(gate.gate().id(), gate.released(), gate.holdsUntil(), count(gate, State.FAULT), count(gate, State.DOUBT),
+                count(gate, State.STALE), count(gate, State.MISSING), count(gate, State.MET), gate.ruleBookFaults().size(), held);
+    }
+
+    private static int count(GateVerdict gate, State state) {
+        return (int) gate.findings().stream().filter(f -> f.state() == state).count();
+    }
+}

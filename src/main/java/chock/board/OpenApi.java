@@ -1,0 +1,106 @@
+package chock.board;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The API described (OpenAPI 3.1), from the same table that serves it. */
+final class OpenApi {
+    private static final Pattern IN_PATH = Pattern.compile("\\{(\\w+)}");
+    private static final String SCHEMAS = """
+            {"signIn": {"type":"object","required":["id","password"],"additionalProperties":false,"properties":{"id":{"type":"string"},"password":{"type":"string"}}},
+             "session": {"type":"object","required":["account","role","formToken","mustChangePassword"],"properties":{"account":{"type":"string"},"role":{"type":"string"},"formToken":{"type":"string","description":"send it as X-Form-Token with every write"},"mustChangePassword":{"type":"boolean"}}},
+             "gate": {"type":"object","required":["verdict","worst"],"properties":{"verdict":{"enum":["released","blocked"]},"holdsUntil":{"type":["string","null"],"format":"date-time"},"faults":{"type":"integer"},"doubts":{"type":"integer"},"stale":{"type":"integer"},"missing":{"type":"integer"},"met":{"type":"integer"},"undecided":{"type":"integer"},"worst":{"type":"array","items":{"type":"object","properties":{"check":{"type":"string"},"state":{"type":"string"},"critical":{"type":"boolean"},"says":{"type":"string"}}}}}},
+             "machine": {"type":"object","required":["id","version","judged"],"properties":{"id":{"type":"string"},"version":{"type":"integer"},"marque":{"type":"string"},"model":{"type":"string"},"workshop":{"type":"string"},"writtenAt":{"type":"string","format":"date-time"},"judged":{"type":"boolean","description":"false while it waits to be judged by the rule book in force; every gate then reads blocked"},"gates":{"type":"object","additionalProperties":{"$ref":"#/components/schemas/gate"}}}},
+             "machines": {"type":"object","required":["all","page","size","machines","next"],"properties":{"all":{"type":"integer"},"page":{"type":"integer"},"size":{"type":"integer"},"machines":{"type":"array","items":{"$ref":"#/components/schemas/machine"}},"next":{"type":["string","null"]}}},
+             "done": {"type":"object","required":["machine","version","entries"],"properties":{"machine":{"type":"string"},"version":{"type":"integer"},"entries":{"type":"array","items":{"type":"string"}},"gates":{"type":"object","additionalProperties":{"$ref":"#/components/schemas/gate"}}}},
+             "entries": {"type":"array","minItems":1,"maxItems":100,"items":{"type":"object","description":"an entry as in a record file, without id and by; without at it is of now"}},
+             "sheet": {"type":"object","additionalProperties":false,"minProperties":1,"properties":{"seeks":{"type":"array"},"instruments":{"type":"array"},"maker":{"type":"object"},"claims":{"type":"array"}}},
+             "verdict": {"type":"array","description":"as assess --format json prints it","items":{"type":"object"}},
+             "blockers": {"type":"array","items":{"type":"object","properties":{"check":{"type":"string"},"machines":{"type":"integer"}}}},
+             "events": {"type":"array","items":{"type":"object","properties":{"id":{"type":"string"},"at":{"type":"string"},"account":{"type":"string"},"action":{"type":"string"},"machine":{"type":["string","null"]},"detail":{"type":"string"}}}},
+             "account": {"type":"object","properties":{"id":{"type":"string"},"name":{"type":"string"},"role":{"enum":["technician","inspector","lead"]},"active":{"type":"boolean"}}},
+             "accounts": {"type":"array","items":{"$ref":"#/components/schemas/account"}},
+             "accountChange": {"type":"object","required":["role","active"],"additionalProperties":false,"properties":{"role":{"enum":["technician","inspector","lead"]},"active":{"type":"boolean"}}},
+             "secret": {"type":"object","properties":{"id":{"type":"string"},"oneTimePassword":{"type":"string"}}},
+             "problem": {"type":"object","required":["title","status","detail"],"properties":{"type":{"type":"string"},"title":{"type":"string"},"status":{"type":"integer"},"detail":{"type":"string"},"faults":{"type":"array","items":{"type":"object","properties":{"line":{"type":"integer"},"path":{"type":"string"},"what":{"type":"string"},"advice":{"type":"string"}}}}}}}
+            """;
+
+    private OpenApi() { }
+
+    static String of(List<Route> routes, String version) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("openapi", "3.1.0");
+        root.putObject("info").put("title", "Chock board").put("version", version)
+                .put("description", "Every machine of the shop and what holds it. Sign in at /api/session; the answer sets a cookie and gives a token to send as X-Form-Token with every write.");
+        ObjectNode paths = root.putObject("paths");
+        routes.forEach(route -> paths.withObjectProperty(route.path).set(route.method.name().toLowerCase(Locale.ROOT), operation(route)));
+        ObjectNode components = root.putObject("components");
+        components.putObject("securitySchemes").putObject("session").put("type", "apiKey").put("in", "cookie").put("name", "chock");
+        components.set("schemas", schemas());
+        return root.toString();
+    }
+
+    private static JsonNode schemas() {
+        try {
+            ObjectNode all = (ObjectNode) new ObjectMapper().readTree(SCHEMAS);
+            all.putObject("record").put("type", "object").put("description", "a job record; chock schema prints its form");
+            all.putObject("ndjson").put("type", "string");
+            return all;
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static ObjectNode operation(Route route) {
+        ObjectNode operation = JsonNodeFactory.instance.objectNode();
+        operation.put("summary", route.says).put("operationId", route.method.name().toLowerCase(Locale.ROOT) + route.path.replace("/api", "").replaceAll("[{}]", "").replace('/', '-'));
+        operation.put("description", route.action.open() ? "Open to everybody." : "For " + String.join(", ", java.util.Arrays.stream(Role.values()).filter(route.action::allows).map(Role::word).toList()) + ".");
+        operation.putArray("security").addObject().putArray("session");
+        if (route.action.open()) {
+            operation.putArray("security");
+        }
+        Matcher names = IN_PATH.matcher(route.path);
+        while (names.find()) {
+            parameter(operation, names.group(1), "path", "its id", true);
+        }
+        route.queries.forEach(query -> parameter(operation, query[0], "query", query[1], false));
+        if (route.match) {
+            parameter(operation, "If-Match", "header", "ETag of the record as you have seen it", true);
+        }
+        if (route.key) {
+            parameter(operation, "Idempotency-Key", "header", "the same key with the same write does it once", false);
+        }
+        if (!route.method.name().equals("GET") && !route.action.open()) {
+            parameter(operation, "X-Form-Token", "header", "formToken of the session", true);
+        }
+        if (route.body != null) {
+            ObjectNode content = operation.putObject("requestBody").put("required", true).putObject("content");
+            schema(content.putObject("application/json"), route.body);
+            if (route.body.equals("record")) {
+                schema(content.putObject("application/yaml"), route.body);
+            }
+        }
+        ObjectNode responses = operation.putObject("responses");
+        ObjectNode good = responses.putObject(String.valueOf(route.status)).put("description", "Done");
+        if (route.answer != null) {
+            schema(good.putObject("content").putObject(route.answer.equals("ndjson") ? "application/x-ndjson" : "application/json"), route.answer);
+        }
+        schema(responses.putObject("default").put("description", "Not done, and why (RFC 9457)").putObject("content").putObject(Problem.TYPE), "problem");
+        return operation;
+    }
+
+    private static void parameter(ObjectNode operation, String name, String in, String says, boolean required) {
+        operation.withArrayProperty("parameters").addObject().put("name", name).put("in", in).put("description", says).put("required", required).putObject("schema").put("type", "string");
+    }
+
+    private static void schema(ObjectNode at, String name) {
+        at.putObject("schema").put("$ref", "#/components/schemas/" + name);
+    }
+}

@@ -1,0 +1,53 @@
+package chock.board;
+
+import java.security.SecureRandom;
+import java.util.Base64;
+import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
+
+/** Passwords as they are kept: salted Argon2id (RFC 9106), 16 MB and two passes each. */
+final class Passwords {
+    private static final int LEAST = 12;
+    private static final int MOST = 200;
+    private static final SecureRandom RANDOM = new SecureRandom();
+    private static final char[] EASY = "abcdefghjkmnpqrstuvwxyz23456789".toCharArray();
+
+    private final Argon2PasswordEncoder argon2 = Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+    private final String nobody = argon2.encode(random());
+
+    String hash(String password) {
+        return argon2.encode(password);
+    }
+
+    /** @param hash as kept, or null when there is no such account: that takes as long, so that nobody learns who is there */
+    boolean fits(String password, String hash) {
+        boolean fits = password.length() <= MOST && argon2.matches(password, hash == null ? nobody : hash);
+        return fits && hash != null;
+    }
+
+    /** What is wrong with a new password, or null. */
+    static String complaint(String password, String accountId) {
+        if (password.codePointCount(0, password.length()) < LEAST) {
+            return "A password has at least " + LEAST + " characters. Several words are easier to remember than signs.";
+        }
+        if (password.length() > MOST) {
+            return "A password has at most " + MOST + " characters.";
+        }
+        return password.toLowerCase(java.util.Locale.ROOT).contains(accountId.toLowerCase(java.util.Locale.ROOT)) ? "A password does not contain the id it is for." : null;
+    }
+
+    /** A secret to be typed once, of letters and figures that are not mistaken for each other; over 95 bits. */
+    static String oneTime() {
+        StringBuilder secret = new StringBuilder();
+        for (int i = 0; i < 20; i++) {
+            secret.append(i > 0 && i % 5 == 0 ? "-" : "").append(EASY[RANDOM.nextInt(EASY.length)]);
+        }
+        return secret.toString();
+    }
+
+    /** 256 random bits. */
+    static String random() {
+        byte[] bytes = new byte[32];
+        RANDOM.nextBytes(bytes);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    }
+}

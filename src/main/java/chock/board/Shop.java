@@ -1,0 +1,237 @@
+package chock.board;
+
+import chock.board.store.Accounts.Account;
+import chock.board.store.Kept;
+import chock.board.store.Replies.Reply;
+import chock.board.store.Store;
+import chock.board.store.Summary;
+import chock.record.JobRecord;
+import chock.record.RecordReader;
+import chock.record.UnusableInput;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The shop's machines: taking records in, adding entries, giving records out. Everything written is first read and judged
+ * as any record file is; what would be refused there is refused here.
+ */
+public final class Shop {
+    private static final int LONGEST_ENTRY = 4000;
+
+    private final Store store;
+    private final Judging judging;
+    private final Clock clock;
+
+    public Shop(Store store, Judging judging, Clock clock) {
+        this.store = store;
+        this.judging = judging;
+        this.clock = clock;
+    }
+
+    /** Somebody else wrote to the machine since it was looked at. */
+    public static final class WrittenSince extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        WrittenSince(String id) {
+            super("Somebody else has written to " + id + " since you looked at it. Look at it again, then write.");
+        }
+    }
+
+    /** There is a machine of this id already. */
+    public static final class Taken extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Taken(String id) {
+            super("There is a record " + id + " already. Give this one a number of its own, or add entries to the other.");
+        }
+    }
+
+    /** The record belongs to a person of another name under this id. */
+    public static final class OtherPerson extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        OtherPerson(String record, String id, String theirs, String yours) {
+            super("In " + record + " the id " + id + " stands for " + theirs + ", not for " + yours + ". Ask the lead for an account with another id.");
+        }
+    }
+
+    /**
+     * What a write did.
+     *
+     * @param event id of the line in the shop's journal
+     */
+    public record Done(String machine, long version, List<String> entries, Summary before, Summary after, String event) { }
+
+    /** A key under which the same write is done only once, and the digest of what was asked. */
+    public record Once(String account, String key, String digest, Function<Done, String> body) { }
+
+    public Optional<Kept> find(String id) {
+        return store.read(lines -> lines.records().find(id));
+    }
+
+    /**
+     * Takes a record file in.
+     *
+     * @throws UnusableInput when the file would be refused anywhere
+     * @throws Taken when there is one of this id
+     */
+    public Done take(String fileName, byte[] bytes, String by, Once once) {
+        Instant now = clock.instant();
+        ObjectNode written = RecordReader.written(fileName, bytes);
+        JobRecord record = RecordReader.read(fileName, bytes, judging.book().vocabulary(), now);
+        Kept kept = kept(record.id(), written);
+        Summary summary = judging.summary(record, now);
+        return store.write(lines -> {
+            if (!lines.records().add(kept, summary, by, now)) {
+                throw new Taken(record.id());
+            }
+            String event = lines.events().add(now, by, "record taken in", record.id(), kept.entries().size() + " entries");
+            return keep(lines, once, 201, new Done(record.id(), 1, record.entries().stream().map(e -> e.id()).toList(), null, summary, event), now);
+        });
+    }
+
+    private static Kept kept(String id, ObjectNode written) {
+        ObjectNode sheet = written.deepCopy();
+        List<ObjectNode> entries = new ArrayList<>();
+        for (JsonNode entry : (ArrayNode) sheet.remove("entries")) {
+            entries.add((ObjectNode) entry);
+        }
+        return new Kept(id, 1, sheet, entries);
+    }
+
+    /**
+     * Adds entries in somebody's own name.
+     *
+     * @param seen version of the record they had before them
+     * @param entries without {@code id} and {@code by}, which are given here; without {@code at}: now
+     * @throws UnusableInput when an entry would be refused in a record file
+     * @throws WrittenSince when somebody else wrote in between
+     */
+    public Done write(String id, long seen, List<ObjectNode> entries, Account by, Once once) {
+        Kept kept = find(id).orElseThrow();
+        if (kept.version() != seen) {
+            throw new WrittenSince(id);
+        }
+        Instant now = clock.instant();
+        JobRecord before = judging.read(kept, now);
+        ObjectNode sheet = withPerson(kept, before, by);
+        List<ObjectNode> further = named(kept, entries, by, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
+        Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
+        return commit(kept, next, sheet, further, "entries written", by.id(), once, now);
+    }
+
+    /**
+     * Changes what stands beside the entries: gates sought, instruments, maker's figures, claims. The machine's
+     * description, the record's number and its people's names stay: they decide what earlier entries mean.
+     */
+    public Done changeSheet(String id, long seen, ObjectNode changes, Account by, Once once) {
+        Kept kept = find(id).orElseThrow();
+        if (kept.version() != seen) {
+            throw new WrittenSince(id);
+        }
+        ObjectNode sheet = kept.sheet().deepCopy();
+        changes.fields().forEachRemaining(change -> {
+            if (!CHANGEABLE.contains(change.getKey())) {
+                throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
+            }
+            sheet.set(change.getKey(), change.getValue());
+        });
+        return commit(kept, kept.with(sheet, List.of()), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
+    }
+
+    private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims");
+
+    private static List<String> names(ObjectNode node) {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private Done commit(Kept kept, Kept next, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now) {
+        Summary after = judging.summary(judging.read(next, now), now);
+        Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);
+        List<String> ids = further.stream().map(e -> e.get("id").textValue()).toList();
+        return store.write(lines -> {
+            if (!lines.records().append(kept.id(), kept.version(), sheet, further, after, by, now)) {
+                throw new WrittenSince(kept.id());
+            }
+            further.stream().filter(e -> e.has("measured")).forEach(e -> lines.accounts().habit(by, e.get("measured").textValue(), e.get("with").textValue()));
+            String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after));
+            return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);
+        });
+    }
+
+    /** The answer is kept in the same write as what it answers: there is never one without the other. */
+    private static Done keep(Store.Lines lines, Once once, int status, Done done, Instant now) {
+        if (once != null && once.key() != null && !lines.replies().keep(once.account(), once.key(),
+                new Reply(once.digest(), status, once.body().apply(done), String.valueOf(done.version())), now)) {
+            throw new WrittenSince(done.machine());
+        }
+        return done;
+    }
+
+    private static ObjectNode withPerson(Kept kept, JobRecord record, Account by) {
+        var known = record.people().stream().filter(p -> p.id().equals(by.id())).findFirst();
+        if (known.isPresent()) {
+            if (!known.get().name().equals(by.name())) {
+                throw new OtherPerson(record.id(), by.id(), known.get().name(), by.name());
+            }
+            return null;
+        }
+        ObjectNode sheet = kept.sheet().deepCopy();
+        ((ArrayNode) sheet.get("people")).addObject().put("id", by.id()).put("name", by.name()).put("role", by.role());
+        return sheet;
+    }
+
+    private static List<ObjectNode> named(Kept kept, List<ObjectNode> entries, Account by, String now) {
+        Set<String> used = new HashSet<>();
+        kept.entries().forEach(e -> used.add(e.get("id").textValue()));
+        List<ObjectNode> named = new ArrayList<>();
+        int next = kept.entries().size() + 1;
+        for (ObjectNode entry : entries) {
+            while (used.contains("e" + next)) {
+                next++;
+            }
+            ObjectNode one = entry.objectNode();
+            one.put("id", "e" + next).put("at", now).put("by", by.id());
+            entry.fields().forEachRemaining(field -> {
+                if (field.getKey().equals("id") || field.getKey().equals("by")) {
+                    throw UnusableInput.of(kept.id(), field.getKey() + " is given by the board: entries are written in the name of who signed in", "Leave it out");
+                }
+                one.set(field.getKey(), field.getValue());
+            });
+            if (one.toString().length() > LONGEST_ENTRY) {
+                throw UnusableInput.of(kept.id(), "an entry of " + one.toString().length() + " letters", "Write one thing in one entry, with up to " + LONGEST_ENTRY + " letters in all");
+            }
+            used.add("e" + next);
+            named.add(one);
+        }
+        return named;
+    }
+
+    /**
+     * Judges again what another rule book judged, or what may have run out by itself.
+     *
+     * @return how many were looked at; fewer than {@code most} when nothing is left
+     */
+    public int judgeAgain(int most) {
+        Instant now = clock.instant();
+        List<String> due = store.read(lines -> lines.records().toJudgeAgain(judging.book().digest(), now, most));
+        for (String id : due) {
+            find(id).ifPresent(kept -> {
+                Summary summary = judging.summary(judging.read(kept, now), now);
+                store.write(lines -> lines.records().summarise(id, kept.version(), summary));
+            });
+        }
+        return due.size();
+    }
+}
