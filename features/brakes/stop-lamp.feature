@@ -222,3 +222,12 @@ Feature: Stop lamp
       And machine tried controls-lighting-stop-lamp 1 times
       And machine tried controls-lighting-stop-lamp 2 times
       Then brakes.stop-lamp-controls is doubt
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the machine is first registered 1936-01-01
+      And machine tried controls-lighting-stop-lamp 1 times
+      Then brakes.stop-lamp-controls is met at machine
+      And it says "at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 1.3, read in a copy)"
+      And it says "also at least 1 (common practice)"

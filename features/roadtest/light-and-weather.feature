@@ -417,3 +417,12 @@ Feature: Light and weather
       And outdoors seen gusts 10 mph
       And ride seen ride-speed 50 mph
       Then roadtest.cold-rider is fault at rider
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature 1.4 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is met at rider
+      And it says "more than -10 °C (common practice)"
