@@ -360,3 +360,10 @@ Feature: Who is in the room, and what watches the air
       And room/run seen run-minutes 3 min
       Then air.measured-run is met at room/run
       And it says "less than 100 ppm (OSHA fact sheet on carbon monoxide, maritime work: leave an enclosed space above 100 ppm, read in a copy)"
+
+    Scenario: the plan ends the run at that level
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is met
+      And the run ends at 100 ppm

@@ -131,6 +131,34 @@ Feature: What the brakes do
       And it says "at least 1 (19VAC30-70-340, B 1, read in the official text)"
       And it says "also at least 1 (common practice)"
 
+    Scenario Outline: Great Britain, the days about the change of the law, and both limits named
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is GB
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is met
+      And it says "<limits>."
+
+      Examples:
+        | registered | count | limits                                                                                                                                   |
+        | 1926-12-31 | 2     | at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy); also at least 1 (common practice) |
+        | 1927-01-01 | 2     | at least 2 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy); also at least 1 (common practice) |
+
+    Scenario Outline: Virginia, the days about the change of the law, and both limits named
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is met
+      And it says "<limits>."
+
+      Examples:
+        | registered | count | limits                                                                                         |
+        | 1974-07-01 | 2     | at least 1 (19VAC30-70-340, B 1, read in the official text); also at least 1 (common practice) |
+        | 1974-07-02 | 2     | at least 2 (19VAC30-70-340, B 3, read in the official text); also at least 1 (common practice) |
+
   @brakes.linked
   Rule: Linked brakes work at both wheels
 
@@ -580,6 +608,16 @@ Feature: What the brakes do
       And it says "at least 25 % (Directive 2014/45/EU, Annex I, 1.2.2, rear brake alone, from memory)"
       And it says "also at least 25 % (common practice)"
 
+    Scenario: judged on the day before the law in the European Union, efficiency lesser
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is met at machine
+      And it says "at least 25 % (common practice)."
+
   @brakes.efficiency-both
   Rule: Both controls together brake hard enough
 
@@ -802,6 +840,49 @@ Feature: What the brakes do
       Then brakes.efficiency-both is met at machine
       And it says "at least 40 % (Directive 2014/45/EU, Annex I, 1.2.2, L2e, from memory)"
       And it says "also at least 40 % (common practice)"
+
+    Scenario: judged on the day before the law in the European Union, efficiency both
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 50 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both sidecar
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a motorcycle-sidecar
+      And front-brake/control measured braking-force 1000 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 350 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 46 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both moped
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a moped
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 42 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both moped 3w
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a moped-3w
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 40 % (common practice)."
 
   @brakes.efficiency-single
   Rule: The only brake brakes hard enough

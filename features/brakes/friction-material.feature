@@ -164,6 +164,15 @@ Feature: Friction material
       And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text)"
       And it says "also at least 1.5 mm (common practice)"
 
+    Scenario: judged on the first day of the law in Virginia, sintered pads
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the linings are sintered
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And front-brake/caliper/inner-pad measured thickness 1.9 mm ± 0.1 mm
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+      And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text); also at least 1.0 mm (common practice)."
+
   @brakes.pad-difference
   Rule: Both pads of a caliper wear alike, or the caliper hangs
 

@@ -306,6 +306,13 @@ Feature: Hydraulics
         | DOT-4   | unknown | fault |
         | unknown | unknown | fault |
 
+    Scenario: filled as marked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      Then brakes.fluid-grade is met at front-brake/hydraulic/fluid
+      And it says "filled with DOT-4 as marked on the reservoir"
+
     Scenario Outline: silicone and glycol met
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked <marked>

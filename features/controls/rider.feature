@@ -462,3 +462,13 @@ Feature: What the rider holds, stands on and looks into
       Then controls.mirrors is met at controls/mirrors
       And it says "at least 1 (Va. Code 46.2-1082, read in a copy)"
       And it says "also at least 1 (common practice)"
+
+    Scenario: Germany, the first day of registration that asks for two
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1990-01-01
+      And controls/mirrors tried mirrors-showing-behind 2 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 2 (StVZO, § 56, as in force before the European rules, read in a copy); mirror hold all hold; also at least 1 (common practice)."

@@ -137,6 +137,15 @@ Feature: Direction indicators and horn
       And it says "at least 4 (FMVSS 108, 49 CFR 571.108, motorcycles, from memory)"
       And it says "also at least 0 (common practice)"
 
+    Scenario: Germany, the first day of registration that asks for four
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1987-01-01
+      And electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is met
+      And it says "at least 4 (StVZO, § 54, read in a copy); also at least 0 (common practice)."
+
   @electrics.indicators
   Rule: All indicators of one side flash together, and nothing else
 

@@ -92,6 +92,7 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre seen service-description <marking>
       And front-wheel measured wheel-load 160 kg ± 2 kg
       Then tyres.load-index is missing at front-wheel/tyre
+      And it says "gives no load index and speed symbol"
       Examples:
         | marking   |
         | none      |
