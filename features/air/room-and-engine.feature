@@ -64,6 +64,13 @@ Feature: The room, and the engine as a source
       And room seen openings held-open
       Then air.room is doubt
 
+    Scenario: a room of no size is measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 0 m³ ± 1 m³
+      And room seen openings shut
+      Then air.room is missing
+      And it says "cannot be; measure it again"
+
   @air.fan
   Rule: A fan counts only with its air measured and seen to move it to or from the open
 
@@ -142,6 +149,27 @@ Feature: The room, and the engine as a source
       And room measured mixing-factor 2 times ± 0.1 times
       And room was replaced
       Then air.mixing is stale
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And room measured mixing-factor 1.4 times ± 0.3 times
+      Then air.mixing is met at room
+      And it says "at least 1 (Industrial Ventilation (ACGIH), dilution, mixing factor K, from a university's course, read in a copy)"
+
+    Scenario: the prediction counts with it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument measured background 0 ppm ± 1 ppm
+      And run-plan seen exhaust-goes into-the-room
+      And run-plan seen planned-speed idle
+      And exhaust seen exhaust-data not-measured
+      And room measured volume 1600 m³ ± 10 m³
+      And room seen openings shut
+      And room measured mixing-factor 1.4 times ± 0.3 times
+      And run-plan seen planned-runs 5on
+      Then air.mixing is met
+      And air.shift is met
+      And it says "predicted: 10.64 ppm"
 
   @air.exhaust
   Rule: It is said whether the exhaust was measured

@@ -103,6 +103,62 @@ Feature: What the brakes do
       And machine tried separate-controls 2 times
       Then brakes.separate-controls is doubt
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the machine is first registered 1926-12-31
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met at machine
+      And it says "at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And the machine is first registered 1974-01-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met at machine
+      And it says "at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the machine is first registered 1974-07-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met at machine
+      And it says "at least 1 (19VAC30-70-340, B 1, read in the official text)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario Outline: Great Britain, the days about the change of the law, and both limits named
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is GB
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is met
+      And it says "<limits>."
+
+      Examples:
+        | registered | count | limits                                                                                                                                   |
+        | 1926-12-31 | 2     | at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy); also at least 1 (common practice) |
+        | 1927-01-01 | 2     | at least 2 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy); also at least 1 (common practice) |
+
+    Scenario Outline: Virginia, the days about the change of the law, and both limits named
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is met
+      And it says "<limits>."
+
+      Examples:
+        | registered | count | limits                                                                                         |
+        | 1974-07-01 | 2     | at least 1 (19VAC30-70-340, B 1, read in the official text); also at least 1 (common practice) |
+        | 1974-07-02 | 2     | at least 2 (19VAC30-70-340, B 3, read in the official text); also at least 1 (common practice) |
+
   @brakes.linked
   Rule: Linked brakes work at both wheels
 
@@ -430,6 +486,16 @@ Feature: What the brakes do
       And the territory is US-VA
       Then brakes.efficiency-better is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 640 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is met at machine
+      And it says "at least 30 % (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.3, read in a copy)"
+      And it says "also at least 30 % (common practice)"
+
   @brakes.efficiency-lesser
   Rule: The weaker control brakes hard enough
 
@@ -520,6 +586,37 @@ Feature: What the brakes do
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
       Then brakes.efficiency-lesser is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is met at machine
+      And it says "at least 25 % (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.3, read in a copy)"
+      And it says "also at least 25 % (common practice)"
+
+    Scenario: judged on the first day of the law in the European Union
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-20
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is met at machine
+      And it says "at least 25 % (Directive 2014/45/EU, Annex I, 1.2.2, rear brake alone, from memory)"
+      And it says "also at least 25 % (common practice)"
+
+    Scenario: judged on the day before the law in the European Union, efficiency lesser
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is met at machine
+      And it says "at least 25 % (common practice)."
 
   @brakes.efficiency-both
   Rule: Both controls together brake hard enough
@@ -654,6 +751,138 @@ Feature: What the brakes do
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
       Then brakes.efficiency-both is not applicable
+
+    Scenario: judged on the first day of its limit, efficiency both
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 50 % (common practice)"
+
+    Scenario: judged on the first day of its limit, efficiency both sidecar
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is FR
+      And the machine is a motorcycle-sidecar
+      And front-brake/control measured braking-force 1000 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 350 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 46 % (common practice)"
+
+    Scenario: judged on the first day of its limit, efficiency both moped
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is FR
+      And the machine is a moped
+      And front-brake/control measured braking-force 350 N ± 12 N
+      And rear-brake/control measured braking-force 250 N ± 12 N
+      And machine measured mass-with-rider 130 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 42 % (common practice)"
+
+    Scenario: judged on the first day of its limit, efficiency both moped 3w
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is FR
+      And the machine is a moped-3w
+      And front-brake/control measured braking-force 450 N ± 15 N
+      And rear-brake/control measured braking-force 320 N ± 15 N
+      And machine measured mass-with-rider 180 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 40 % (common practice)"
+
+    Scenario: judged on the first day of the law in the European Union, efficiency both
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-20
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 50 % (Directive 2014/45/EU, Annex I, 1.2.2, L3e, from memory)"
+      And it says "also at least 50 % (common practice)"
+
+    Scenario: judged on the first day of the law in the European Union, efficiency both sidecar
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-20
+      And the territory is FR
+      And the machine is a motorcycle-sidecar
+      And front-brake/control measured braking-force 1000 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 350 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 46 % (Directive 2014/45/EU, Annex I, 1.2.2, L4e, from memory)"
+      And it says "also at least 46 % (common practice)"
+
+    Scenario: judged on the first day of the law in the European Union, efficiency both moped
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-20
+      And the territory is FR
+      And the machine is a moped
+      And front-brake/control measured braking-force 350 N ± 12 N
+      And rear-brake/control measured braking-force 250 N ± 12 N
+      And machine measured mass-with-rider 130 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 42 % (Directive 2014/45/EU, Annex I, 1.2.2, L1e, from memory)"
+      And it says "also at least 42 % (common practice)"
+
+    Scenario: judged on the first day of the law in the European Union, efficiency both moped 3w
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-20
+      And the territory is FR
+      And the machine is a moped-3w
+      And front-brake/control measured braking-force 450 N ± 15 N
+      And rear-brake/control measured braking-force 320 N ± 15 N
+      And machine measured mass-with-rider 180 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 40 % (Directive 2014/45/EU, Annex I, 1.2.2, L2e, from memory)"
+      And it says "also at least 40 % (common practice)"
+
+    Scenario: judged on the day before the law in the European Union, efficiency both
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 50 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both sidecar
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a motorcycle-sidecar
+      And front-brake/control measured braking-force 1000 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 350 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 46 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both moped
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a moped
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 42 % (common practice)."
+
+    Scenario: judged on the day before the law in the European Union, efficiency both moped 3w
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2018-05-19
+      And the territory is FR
+      And the machine is a moped-3w
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is met at machine
+      And it says "at least 40 % (common practice)."
 
   @brakes.efficiency-single
   Rule: The only brake brakes hard enough
@@ -797,3 +1026,30 @@ Feature: What the brakes do
     Scenario: not asked where force is measured instead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.stopping-distance is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And machine measured stopping-distance 28 ft ± 1 ft
+      Then brakes.stopping-distance is met at machine
+      And it says "at most 30 ft (Va. Code 46.2-1067, 5, read in the official text)"
+      And it says "also at most 30 ft (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And machine measured stopping-distance 28 ft ± 1 ft
+      Then brakes.stopping-distance is met at machine
+      And it says "at most 30 ft (COMAR 11.14.03.04, A (1), read in a copy)"
+      And it says "also at most 30 ft (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And machine measured stopping-distance 28 ft ± 1 ft
+      Then brakes.stopping-distance is met at machine
+      And it says "at most 30 ft (Va. Code 46.2-1067, 5, read in the official text)"
+      And it says "also at most 30 ft (common practice)"

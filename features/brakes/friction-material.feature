@@ -138,6 +138,41 @@ Feature: Friction material
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.pad-thickness is not applicable
 
+    Scenario: judged on the first day of its limit, pad thickness
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/caliper/inner-pad measured thickness 1.7 mm ± 0.1 mm
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+      And it says "at least 1.5 mm (MOT inspection manual: motorcycles (older edition, classes 1 and 2), brakes, friction material, read in a copy)"
+      And it says "also at least 1.5 mm (common practice)"
+
+    Scenario: judged on the first day of its limit, pad thickness sintered
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the linings are sintered
+      And front-brake/caliper/inner-pad measured thickness 1.2 mm ± 0.1 mm
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+      And it says "at least 1.0 mm (MOT inspection manual: motorcycles (older edition, classes 1 and 2), brakes, sintered friction material, read in a copy)"
+      And it says "also at least 1.0 mm (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia, pad thickness
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And front-brake/caliper/inner-pad measured thickness 1.8 mm ± 0.1 mm
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+      And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text)"
+      And it says "also at least 1.5 mm (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia, sintered pads
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the linings are sintered
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And front-brake/caliper/inner-pad measured thickness 1.9 mm ± 0.1 mm
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+      And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text); also at least 1.0 mm (common practice)."
+
   @brakes.pad-difference
   Rule: Both pads of a caliper wear alike, or the caliper hangs
 
@@ -194,6 +229,14 @@ Feature: Friction material
     Scenario: not asked of drums
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.pad-difference is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
+      And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
+      Then brakes.pad-difference is met at front-brake/caliper
+      And it says "at most 1.0 mm (common practice)"
 
   @brakes.pad-fit
   Rule: The pads sit on the disc with everything that holds them
@@ -385,6 +428,42 @@ Feature: Friction material
     Scenario: not asked of discs
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.shoe-lining is not applicable
+
+    Scenario: judged on the first day of its limit, shoe lining
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And rear-brake/shoes measured thickness 1.7 mm ± 0.1 mm
+      Then brakes.shoe-lining is met at rear-brake/shoes
+      And it says "at least 1.5 mm (MOT inspection manual: motorcycles (older edition, classes 1 and 2), brakes, friction material, read in a copy)"
+      And it says "also at least 1.5 mm (common practice)"
+
+    Scenario: judged on the first day of its limit, shoe lining riveted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the linings are riveted
+      And rear-brake/shoes measured thickness 1.2 mm ± 0.1 mm
+      Then brakes.shoe-lining is met at rear-brake/shoes
+      And it says "at least 1.0 mm (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia, shoe lining
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the linings are bonded
+      And rear-brake/shoes measured thickness 1.8 mm ± 0.1 mm
+      Then brakes.shoe-lining is met at rear-brake/shoes
+      And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text)"
+      And it says "also at least 1.5 mm (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia, shoe lining riveted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the linings are riveted
+      And rear-brake/shoes measured thickness 1.8 mm ± 0.1 mm
+      Then brakes.shoe-lining is met at rear-brake/shoes
+      And it says "at least 0.0625 in (19VAC30-70-340, B 4, read in the official text)"
+      And it says "also at least 1.0 mm (common practice)"
 
   @brakes.friction-condition
   Rule: The friction material is whole and dry

@@ -56,6 +56,13 @@ Feature: Hydraulics
       And front-brake/hydraulic was opened
       Then brakes.hose-age is met at front-brake/hydraulic/hose
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/hydraulic/hose seen date-mark 2023-05
+      Then brakes.hose-age is met at front-brake/hydraulic/hose
+      And it says "at most 6 y (common practice)"
+
   @brakes.hose-condition
   Rule: Every hose is whole
 
@@ -299,6 +306,13 @@ Feature: Hydraulics
         | DOT-4   | unknown | fault |
         | unknown | unknown | fault |
 
+    Scenario: filled as marked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      Then brakes.fluid-grade is met at front-brake/hydraulic/fluid
+      And it says "filled with DOT-4 as marked on the reservoir"
+
     Scenario Outline: silicone and glycol met
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked <marked>
@@ -409,6 +423,14 @@ Feature: Hydraulics
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.fluid-age is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/hydraulic was opened
+      And front-brake/hydraulic/fluid was filled
+      Then brakes.fluid-age is met at front-brake/hydraulic/fluid
+      And it says "at most 24 months (common practice)"
 
   @brakes.fluid-level
   Rule: The fluid stands between the marks
@@ -671,6 +693,13 @@ Feature: Hydraulics
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.hold-test is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/control measured hold-time 62 s ± 1 s
+      Then brakes.hold-test is met at front-brake/control
+      And it says "at least 60 s (Maine 16-222 C.M.R. ch. 1, 190-05, 1 B (1), read in a copy)"
 
   @brakes.leak
   Rule: The circuit stays dry under pressure

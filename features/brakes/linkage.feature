@@ -97,6 +97,14 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with no brake in front and no brake behind
       Then brakes.lever-reserve is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the day is 2000-01-01
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      Then brakes.lever-reserve is met at front-brake/control
+      And it says "at least 33.4 % (Maine 16-222 C.M.R. ch. 1, 190-05, 1 B (2), read in a copy)"
+
   @brakes.free-play
   Rule: The free play of lever and pedal is right
 
@@ -201,6 +209,20 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.free-play is not applicable
 
+    Scenario: judged on the first day of its limit, lever free play
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/control measured free-play 6.5 mm ± 1 mm
+      Then brakes.free-play is met at front-brake/control
+      And it says "between 5 mm and 10 mm (common practice)"
+
+    Scenario: judged on the first day of its limit, pedal free play
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And rear-brake/control measured free-play 22 mm ± 1 mm
+      Then brakes.free-play is met at rear-brake/control
+      And it says "between 20 mm and 30 mm (common practice)"
+
   @brakes.cable-strands
   Rule: Every strand of the cable is whole
 
@@ -249,6 +271,13 @@ Feature: Lever, cable, rod and linkage
     Scenario: not asked without a cable
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.cable-strands is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-brake/cable seen broken-strands 0 times
+      Then brakes.cable-strands is met at front-brake/cable
+      And it says "at most 0 (common practice)"
 
   @brakes.cable-run
   Rule: The cable runs free from lock to lock
@@ -423,6 +452,14 @@ Feature: Lever, cable, rod and linkage
       And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
       And rear-brake/cable was replaced
       Then brakes.clevis-wear is stale at rear-brake/clevis
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And rear-brake/clevis measured worn-diameter 6.2 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      Then brakes.clevis-wear is met at rear-brake/clevis
+      And it says "at least 75 % (COMAR 11.14.03.04, B (3), read in a copy)"
 
   @brakes.split-pins
   Rule: Every pin, clip and lock nut is in place

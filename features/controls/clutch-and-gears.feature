@@ -76,6 +76,13 @@ Feature: Clutch and gears
       And the equipment has clutch none
       Then controls.clutch-play is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And controls/clutch measured clutch-play 15 mm ± 1 mm
+      Then controls.clutch-play is met at controls/clutch
+      And it says "between 10 mm and 20 mm (common practice)"
+
   @controls.clutch-frees
   Rule: The clutch frees
 

@@ -122,6 +122,13 @@ Feature: What the rider holds, stands on and looks into
       And controls/pillion-rests tried pillion-rests-holding 3 times
       Then controls.pillion-rests is doubt at controls/pillion-rests
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And controls/pillion-rests tried pillion-rests-holding 2 times
+      Then controls.pillion-rests is met at controls/pillion-rests
+      And it says "at least 2 (common practice)"
+
   @controls.grips
   Rule: The grips are tight
 
@@ -416,3 +423,52 @@ Feature: What the rider holds, stands on and looks into
       And controls/mirrors tried mirrors-showing-behind 2 times
       And controls/mirrors tried mirror-hold all-hold
       Then controls.mirrors is doubt at controls/mirrors
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1989-12-31
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 1 (StVZO, § 56, as in force before the European rules, read in a copy)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And controls/mirrors tried mirrors-showing-behind 2 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 2 (Md. Code Transp. 22-403, (c), read in a copy)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 1 (Va. Code 46.2-1082, read in a copy)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: Germany, the first day of registration that asks for two
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1990-01-01
+      And controls/mirrors tried mirrors-showing-behind 2 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is met at controls/mirrors
+      And it says "at least 2 (StVZO, § 56, as in force before the European rules, read in a copy); mirror hold all hold; also at least 1 (common practice)."

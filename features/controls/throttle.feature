@@ -187,6 +187,13 @@ Feature: Throttle
       And the machine is electric
       Then controls.throttle-play is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
+      Then controls.throttle-play is met at controls/throttle
+      And it says "between 2 mm and 3 mm (common practice)"
+
   @controls.throttle-cable
   Rule: The throttle cable is free and whole
 

@@ -112,6 +112,24 @@ Feature: Charging and earth
         | electrics/tail-lamp      | replaced |
         | electrics/wiring/signals | opened   |
 
+    Scenario: judged on the first day of its limit, charging voltage 12
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the battery has 12 volts
+      And electrics/charging measured charging-voltage 13.7 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is met at electrics/charging
+      And it says "between 13.5 V and 15.0 V (common practice)"
+
+    Scenario: judged on the first day of its limit, charging voltage 6
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the battery has 6 volts
+      And electrics/charging measured charging-voltage 7.0 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is met at electrics/charging
+      And it says "between 6.8 V and 7.5 V (common practice)"
+
   @electrics.charging-speed
   Rule: The charging voltage was read at charging speed
 
@@ -169,6 +187,13 @@ Feature: Charging and earth
         | electrics/charging/alternator | replaced |
         | electrics/charging/rectifier  | replaced |
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And electrics/charging measured charging-speed 2560 rpm ± 50 rpm
+      Then electrics.charging-speed is met at electrics/charging
+      And it says "at least 2500 rpm (common practice)"
+
   @electrics.earth-drop
   Rule: The earth carries the lamps without loss
 
@@ -220,6 +245,13 @@ Feature: Charging and earth
         | electrics/wiring/lighting | opened   |
         | engine/mounts             | removed  |
         | frame                     | stripped |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And electrics/earth measured earth-drop 0.08 V ± 0.01 V
+      Then electrics.earth-drop is met at electrics/earth
+      And it says "at most 0.1 V (common practice)"
 
   @electrics.earth-drop-cranking
   Rule: The earth carries the starter without loss
@@ -282,3 +314,11 @@ Feature: Charging and earth
         | electrics/wiring/starter | opened   |
         | engine/mounts            | removed  |
         | frame                    | stripped |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the equipment has starter electric
+      And electrics/earth measured cranking-earth-drop 0.17 V ± 0.02 V
+      Then electrics.earth-drop-cranking is met at electrics/earth
+      And it says "at most 0.2 V (common practice)"

@@ -97,6 +97,55 @@ Feature: Direction indicators and horn
       And electrics/indicators seen indicators-fitted 6 times
       Then electrics.indicators-fitted is doubt at electrics/indicators
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is GB
+      And the machine is first registered 1986-08-01
+      And electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is met at electrics/indicators
+      And it says "at least 4 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 1.5, read in a copy)"
+      And it says "also at least 0 (common practice)"
+
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1962-01-01
+      And electrics/indicators seen indicators-fitted 2 times
+      Then electrics.indicators-fitted is met at electrics/indicators
+      And it says "at least 2 (StVZO, § 54, read in a copy)"
+      And it says "also at least 0 (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And the machine is first registered 1973-01-01
+      And electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is met at electrics/indicators
+      And it says "at least 4 (COMAR 29.02.01.17, A, read in a copy)"
+      And it says "also at least 0 (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the machine is first registered 1973-01-01
+      And electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is met at electrics/indicators
+      And it says "at least 4 (FMVSS 108, 49 CFR 571.108, motorcycles, from memory)"
+      And it says "also at least 0 (common practice)"
+
+    Scenario: Germany, the first day of registration that asks for four
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1987-01-01
+      And electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is met
+      And it says "at least 4 (StVZO, § 54, read in a copy); also at least 0 (common practice)."
+
   @electrics.indicators
   Rule: All indicators of one side flash together, and nothing else
 
@@ -261,6 +310,25 @@ Feature: Direction indicators and horn
       And electrics/flasher tried flashes-in-a-minute 80 times
       And electrics/flasher tried flashes-in-a-minute 100 times
       Then electrics.indicator-rate is doubt at electrics/flasher
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the equipment has indicators yes
+      And electrics/flasher tried flashes-in-a-minute 60 times
+      Then electrics.indicator-rate is met at electrics/flasher
+      And it says "between 60 and 120 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 1.5, read in a copy)"
+      And it says "also between 60 and 120 (common practice)"
+
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the equipment has indicators yes
+      And electrics/flasher tried flashes-in-a-minute 60 times
+      Then electrics.indicator-rate is met at electrics/flasher
+      And it says "between 60 and 120 (StVZO, § 54 (1), read in the official text)"
+      And it says "also between 60 and 120 (common practice)"
 
   @electrics.horn
   Rule: The horn is loud and within reach

@@ -76,6 +76,45 @@ Feature: Lamps
       And headlamp seen headlamps-fitted 2 times
       Then electrics.headlamps-fitted is doubt at headlamp
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the machine is first registered 1931-01-01
+      And headlamp seen headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is met at headlamp
+      And it says "at least 1 (MOT inspection manual: motorcycles, 4.1.1, read in the official text)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the equipment has lamps yes
+      And headlamp seen headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is met at headlamp
+      And it says "at least 1 (StVZO, § 50, from memory)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And the equipment has lamps yes
+      And headlamp seen headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is met at headlamp
+      And it says "at least 1 (Md. Code Transp. 22-203, motorcycles, from memory)"
+      And it says "also at least 1 (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And the equipment has lamps yes
+      And headlamp seen headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is met at headlamp
+      And it says "at least 1 (19VAC30-70-360, A 1, read in the official text)"
+      And it says "also at least 1 (common practice)"
+
   @electrics.daylight-only
   Rule: A machine without lamps cannot be taken for one with lamps
 
@@ -440,6 +479,25 @@ Feature: Lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no
       Then electrics.headlamp-aim is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And headlamp measured beam-fall 1.40 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is met at headlamp
+      And it says "between 1.25 % and 2 % (MOT inspection manual: motorcycles, 4.1.2, read in a copy)"
+      And it says "also between 0 % and 2.75 % (common practice)"
+
+    Scenario: judged on the first day of the law in Virginia
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-VA
+      And headlamp measured beam-fall 0.15 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is met at headlamp
+      And it says "between 0 % and 1.33 % (19VAC30-70-360, A 7, from memory)"
+      And it says "also between 0 % and 2.75 % (common practice)"
 
   @electrics.tail-lamp
   Rule: The tail lamp shows a steady red light

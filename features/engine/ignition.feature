@@ -152,6 +152,21 @@ Feature: Ignition
       And the machine is electric
       Then engine.points-gap is not applicable
 
+    Scenario: judged on the first day of its limit, points gap
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And ignition/points measured points-gap 0.33 mm ± 0.02 mm
+      Then engine.points-gap is met at ignition/points
+      And it says "between 0.30 mm and 0.50 mm (common practice)"
+
+    Scenario: judged on the first day of its limit, points gap magneto
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the ignition is magneto
+      And ignition/points measured points-gap 0.28 mm ± 0.02 mm
+      Then engine.points-gap is met at ignition/points
+      And it says "between 0.25 mm and 0.40 mm (common practice)"
+
   @engine.timing
   Rule: The points open at the maker's mark
 
@@ -241,6 +256,13 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then engine.timing is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And ignition measured timing-off-the-mark -0.5 ° ± 1 °
+      Then engine.timing is met at ignition
+      And it says "between -2° and 2° (common practice)"
 
   @engine.timing-running
   Rule: Electronic ignition sparks on the mark under the strobe

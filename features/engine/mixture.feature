@@ -320,6 +320,16 @@ Feature: Mixture and idle
       And the machine is electric
       Then engine.carburettors-synchronised is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the engine is a four-stroke
+      And the engine has 2 cylinders
+      And the equipment has carburettors 2
+      And fuel/carburettors measured vacuum-difference 0 mbar ± 2 mbar
+      Then engine.carburettors-synchronised is met at fuel/carburettors
+      And it says "at most 10 hPa (common practice)"
+
   @engine.idle
   Rule: The warm engine idles steadily
 

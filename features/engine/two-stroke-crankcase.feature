@@ -185,6 +185,16 @@ Feature: Two-stroke crankcase
       And the machine is electric
       Then engine.crankcase-pressure is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And engine/crankcase was opened
+      And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
+      And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
+      And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
+      Then engine.crankcase-pressure is met at engine/cylinder-1
+      And it says "at most 1 psi (common practice)"
+
   @engine.crankcase-vacuum
   Rule: The sealed crankcase holds vacuum
 
@@ -368,3 +378,13 @@ Feature: Two-stroke crankcase
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then engine.crankcase-vacuum is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And engine/crankcase was opened
+      And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
+      And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
+      And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s
+      Then engine.crankcase-vacuum is met at engine/cylinder-1
+      And it says "at most 3.4 kPa (common practice)"

@@ -95,6 +95,14 @@ Feature: Ready for the first start
       And bay/extinguisher seen extinguisher-distance 1 m
       Then fuel.extinguisher is doubt at bay/extinguisher
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And bay/extinguisher seen extinguisher-kind dry-powder
+      And bay/extinguisher seen extinguisher-distance 2 m
+      Then fuel.extinguisher is met at bay/extinguisher
+      And it says "at most 5 m (common practice)"
+
   @fuel.extinguisher-service
   Rule: The extinguisher is in date and charged
 
@@ -171,6 +179,14 @@ Feature: Ready for the first start
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then fuel.extinguisher-service is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And bay/extinguisher seen service-mark 2026-05
+      And bay/extinguisher seen extinguisher-charge full
+      Then fuel.extinguisher-service is met at bay/extinguisher
+      And it says "at most 12 months (common practice)"
 
   @fuel.drip-tray
   Rule: A dry tray stands under the petrol

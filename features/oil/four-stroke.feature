@@ -151,6 +151,14 @@ Feature: Four-stroke oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.engine-age is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the engine is a four-stroke
+      And oil/engine-oil was filled 3 months ago
+      Then oil.engine-age is met at oil/engine-oil
+      And it says "at most 12 months (common practice)"
+
   @oil.arrives
   Rule: The pump brings oil before the first spark
 

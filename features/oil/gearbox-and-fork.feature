@@ -151,6 +151,13 @@ Feature: Gearbox and fork oil
       And the machine is electric
       Then oil.gearbox-age is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And transmission/gearbox/oil was filled 6 months ago
+      Then oil.gearbox-age is met at transmission/gearbox/oil
+      And it says "at most 24 months (common practice)"
+
   @oil.fork
   Rule: The fork oil is new enough
 
@@ -217,3 +224,11 @@ Feature: Gearbox and fork oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing rigid
       Then oil.fork is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-fork/oil was filled
+      And front-fork was removed
+      Then oil.fork is met at front-fork/oil
+      And it says "at most 24 months (common practice)"

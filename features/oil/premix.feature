@@ -90,6 +90,14 @@ Feature: Oil in the petrol
       And the engine is a four-stroke
       Then oil.first-premix is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.first-premix is met at fuel/petrol
+      And it says "between 3 % and 5 % (common practice)"
+
   @oil.premix
   Rule: The mix is what the maker asks for
 
@@ -176,3 +184,13 @@ Feature: Oil in the petrol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       Then oil.premix is not applicable
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the engine is oiled by premix
+      And the maker says oil.premix is 4 %
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.premix is met at fuel/petrol
+      And it says "between 3.60 % and 4.40 % (maker: Lark 250 workshop manual, 61)"

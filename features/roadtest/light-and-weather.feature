@@ -61,7 +61,7 @@ Feature: Light and weather
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors measured air-temperature <air>
       Then roadtest.air-temperature is met
-      And it notes "look out for ice"
+      And it notes "the air is not above 4 °C: look out for ice"
 
       # at or below 4 °C: common practice; the ice warnings of vehicles sound at 3 to 4 °C
       Examples:
@@ -93,6 +93,13 @@ Feature: Light and weather
       And the day is 2000-01-01
       And outdoors measured air-temperature -0.1 °C ± 1 K
       Then roadtest.air-temperature is fault at outdoors
+
+    Scenario: care was asked for from the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature 4 °C ± 1 K
+      Then roadtest.air-temperature is met
+      And it notes "the air is not above 4 °C: look out for ice"
 
   @roadtest.ice-risk
   Rule: No ice can lie on the road
@@ -417,3 +424,12 @@ Feature: Light and weather
       And outdoors seen gusts 10 mph
       And ride seen ride-speed 50 mph
       Then roadtest.cold-rider is fault at rider
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And outdoors measured air-temperature 1.4 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is met at rider
+      And it says "more than -10 °C (common practice)"

@@ -179,6 +179,14 @@ Feature: Belt, shaft and clutch
       And the final drive is shaft
       Then transmission.belt-tension is not applicable
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the final drive is belt
+      And transmission/belt measured belt-deflection 10.0 mm ± 0.6 mm
+      Then transmission.belt-tension is met at transmission/belt
+      And it says "between 8 mm and 12 mm (common practice)"
+
   @transmission.final-drive
   Rule: The final drive is filled and dry outside
 

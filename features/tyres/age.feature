@@ -87,6 +87,35 @@ Feature: The age of a tyre
         | removed  |
         | refitted |
 
+    Scenario: no tyre with a marked year was made before the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-wheel/tyre seen date-code 0100
+      Then tyres.age is missing at front-wheel/tyre
+      And it says "names no week in which the tyre can have been made"
+
+    Scenario Outline: examined every year when it is older than five years
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is <day>
+      And front-wheel/tyre seen date-code <code>
+      And rear-wheel/tyre seen date-code <code>
+      Then tyres.age is met
+      And it notes "examine it every year"
+
+      # week 1 of 2000 begins on 2000-01-02, the first Sunday
+      Examples:
+        | day        | code |
+        | 2005-01-03 | 0100 |
+        | 2026-11-15 | 4621 |
+
+    Scenario: five years to the day is not older than five years
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-11-14
+      And front-wheel/tyre seen date-code 4621
+      And rear-wheel/tyre seen date-code 1025
+      Then tyres.age is met
+      And it notes nothing
+
   @tyres.age-hand-over
   Rule: A tyre goes to a new owner only while it passes on its date
     Scenario: made last year
@@ -151,6 +180,13 @@ Feature: The age of a tyre
         | removed  |
         | refitted |
 
+    Scenario: no tyre with a marked year was made before the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-wheel/tyre seen date-code 0100
+      Then tyres.age-hand-over is missing at front-wheel/tyre
+      And it says "names no week in which the tyre can have been made"
+
   @tyres.aged-examination
   Rule: An aged tyre goes on the road only when it was examined
     Scenario: young tyres pass on their date
@@ -185,6 +221,7 @@ Feature: The age of a tyre
       And rear-wheel/tyre seen date-code 1025
       And front-wheel/casing seen examination sound 13 months ago
       Then tyres.aged-examination is missing at front-wheel/tyre
+      And it says "not examined inside and out within twelve months"
 
     Scenario: an aged tyre examined and not sound
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -212,6 +212,14 @@ Feature: Damage to a tyre
         | removed  |
         | refitted |
 
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-wheel/tyre measured cut-length 23 mm ± 1 mm
+      Then tyres.cut is met at front-wheel/tyre
+      And it says "at most 25 mm (The Road Vehicles (Construction and Use) Regulations 1986, reg 27, read in a copy)"
+      And it says "also at most 25 mm (common practice)"
+
   @tyres.repair
   Rule: A repair is sound and only in the tread
     Scenario Outline: both wheels looked at

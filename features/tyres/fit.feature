@@ -125,6 +125,7 @@ Feature: How a tyre is fitted
       And front-wheel/tyre seen construction <front>
       And rear-wheel/tyre seen construction <rear>
       Then tyres.mix is missing
+      And it says "is not known; write cross-ply, bias-belted or radial"
       Examples:
         | front     | rear      |
         | illegible | radial    |

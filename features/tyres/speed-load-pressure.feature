@@ -92,6 +92,7 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre seen service-description <marking>
       And front-wheel measured wheel-load 160 kg ± 2 kg
       Then tyres.load-index is missing at front-wheel/tyre
+      And it says "gives no load index and speed symbol"
       Examples:
         | marking   |
         | none      |
@@ -127,6 +128,14 @@ Feature: Speed, load and pressure of a tyre
         | work     |
         | removed  |
         | refitted |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel measured wheel-load 209 kg ± 2 kg
+      Then tyres.load-index is met at front-wheel/tyre
+      And it says "at least 0 kg (common practice)"
 
   @tyres.pressure
   Rule: Every tyre is at the maker's pressure today
@@ -210,6 +219,14 @@ Feature: Speed, load and pressure of a tyre
         | work     |
         | removed  |
         | refitted |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 28.6 psi ± 1.5 psi
+      Then tyres.pressure is met at front-wheel/tyre
+      And it says "between 27.00 psi and 33.00 psi (maker: Lark 250 workshop manual, 61)"
 
   @tyres.pressure-outside
   Rule: The pressure is right at the temperature outside

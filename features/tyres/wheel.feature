@@ -155,6 +155,24 @@ Feature: Wheels
         | removed  |
         | refitted |
 
+    Scenario: judged on the first day of its limit, rim runout lateral steel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-lateral 3.8 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is met at front-wheel/rim
+      And it says "at most 4 mm (MOT inspection manual: motorcycles, 5.2.2, read in the official text)"
+      And it says "also at most 4 mm (common practice)"
+
+    Scenario: judged on the first day of its limit, rim runout lateral alloy
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the wheels have alloy rims
+      And front-wheel/rim measured runout-lateral 1.8 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is met at front-wheel/rim
+      And it says "at most 2 mm (MOT inspection manual: motorcycles, 5.2.2, read in the official text)"
+      And it says "also at most 2 mm (common practice)"
+
   @tyres.rim-runout-radial
   Rule: Every rim runs round
     Scenario: true at both wheels
@@ -211,6 +229,14 @@ Feature: Wheels
         | work     |
         | removed  |
         | refitted |
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And front-wheel/rim measured runout-radial 2.8 mm ± 0.1 mm
+      Then tyres.rim-runout-radial is met at front-wheel/rim
+      And it says "at most 3 mm (MOT inspection manual: motorcycles, 5.2.2 (the unit and that it is for both materials), from memory)"
+      And it says "also at most 3 mm (common practice)"
 
   @tyres.rim-condition
   Rule: Every rim is free of dents, cracks and eating rust
@@ -541,3 +567,19 @@ Feature: Wheels
       And machine/alignment measured wheel-offset 2 mm ± 1 mm
       And rear-wheel/tyre was replaced
       Then tyres.alignment is met
+
+    Scenario: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And machine/alignment measured wheel-offset 2 mm ± 1 mm
+      Then tyres.alignment is met at machine/alignment
+      And it says "at most 1 in (common practice)"
+
+    Scenario: judged on the first day of the law in Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is US-MD
+      And machine/alignment measured wheel-offset 24 mm ± 1 mm
+      Then tyres.alignment is met at machine/alignment
+      And it says "at most 1 in (COMAR 11.14.03.02, C, read in the official text)"
+      And it says "also at most 1 in (common practice)"

@@ -208,6 +208,9 @@ final class Bench {
         if (one instanceof Expected.ReleasedUntil until) {
             return until.gate();
         }
+        if (one instanceof Expected.RunEndsAt) {
+            return Gate.INDOOR_RUN;
+        }
         Set<Gate> asking = book.cards().get(one.check()).gates();
         return judged.keySet().stream().filter(asking::contains).findFirst().orElseGet(() -> asking.stream().min(Comparator.naturalOrder()).orElseThrow());
     }

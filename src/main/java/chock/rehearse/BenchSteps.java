@@ -246,6 +246,12 @@ public final class BenchSteps {
         bench.expectOfTheSame(check -> new Expected.Noting(check, part));
     }
 
+    @Then("it notes nothing")
+    @Explained(value = "There is no note on that finding.", example = "it notes nothing")
+    public void notesNothing() {
+        bench.expectOfTheSame(Expected.NotingNothing::new);
+    }
+
     @Then("the limit came from {string}")
     @Explained(value = "Words in the source of the limit that decided.", example = "the limit came from \"common practice\"")
     public void limitFrom(String part) {
@@ -262,6 +268,12 @@ public final class BenchSteps {
     @Explained(value = "The last day on which that finding stays met if nobody touches the machine.", example = "it holds until 2027-11-25")
     public void holdsUntil(LocalDate day) {
         bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day));
+    }
+
+    @Then("the run ends at {quantity}")
+    @Explained(value = "The reading of the meter at which the plan of a run under a roof ends it.", example = "the run ends at 100 ppm")
+    public void runEndsAt(Quantity reading) {
+        bench.expect(new Expected.RunEndsAt(reading));
     }
 
     @Then("the {gate} is released")

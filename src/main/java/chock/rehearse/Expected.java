@@ -3,7 +3,10 @@ package chock.rehearse;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.facts.RunLevel;
+import chock.quantity.Quantity;
 import chock.record.Gate;
+import chock.rulebook.Applied;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -67,6 +70,15 @@ sealed interface Expected {
         public Optional<String> otherwise(Assessment judged) {
             List<String> notes = finding(judged, check).map(Finding::notes).orElse(List.of());
             return unless(notes.stream().anyMatch(n -> n.contains(part)), notes.isEmpty() ? "no note" : String.join("; ", notes));
+        }
+    }
+
+    /** That there is no note. */
+    record NotingNothing(String check) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> notes = finding(judged, check).map(Finding::notes).orElse(List.of());
+            return unless(notes.isEmpty(), String.join("; ", notes));
         }
     }
 
@@ -139,6 +151,20 @@ sealed interface Expected {
             List<String> first = found.findings().stream().filter(f -> found.holdsUntil().plusSeconds(1).equals(f.lapses())).map(Finding::check).sorted().toList();
             return unless(last.equals(day) && (because == null || first.contains(because)),
                     "released until " + last + (first.isEmpty() ? ", the longest a release is good for" : ", when " + String.join(" and ", first) + " lapses"));
+        }
+    }
+
+    /** The reading of the meter at which the plan of a run under a roof ends it. */
+    record RunEndsAt(Quantity reading) implements Expected {
+        @Override
+        public String check() {
+            return null;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Applied stop = at(judged, Gate.INDOOR_RUN).run().levels().get(RunLevel.Name.STOP);
+            return unless(stop != null && stop.bounds().high().compareTo(reading) == 0, stop == null ? "the plan names no reading" : stop.words());
         }
     }
 
