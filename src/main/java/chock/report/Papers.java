@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -45,6 +46,13 @@ public final class Papers {
     /** The work sheet as a page. */
     public static String html(WorkSheet sheet, PaperSize size) {
         return html("worksheet.jte", Map.of("it", sheet, "size", size));
+    }
+
+    /** The sign-off sheet as a page. */
+    public static String html(SignOffSheet sheet, PaperSize size) {
+        Map<String, Object> model = new HashMap<>(Map.of("it", sheet, "size", size));
+        model.put("code", QrCode.picture(sheet.seal()));
+        return html("signoff.jte", model);
     }
 
     private static String html(String template, Map<String, Object> model) {

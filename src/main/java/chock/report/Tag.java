@@ -62,18 +62,19 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
         List<Told> holding = holding(gate);
         String id = "gate/" + gate.gate();
         String until = gate.released() ? "until " + Wording.dayAndTime(gate.holdsUntil(), assessment.record().zone()) : Wording.tally(gate).replaceFirst(";.*", "");
-        return new Panel(Told.of(gate.gate().id().replace('-', ' '), id), gate.released(), Told.of(means(gate), id), Told.of(until, id),
+        return new Panel(Told.of(gate.gate().id().replace('-', ' '), id), gate.released(), Told.of(means(gate.gate(), gate.released()), id), Told.of(until, id),
                 holding.subList(0, Math.min(room, holding.size())), Math.max(0, holding.size() - room), heldBack(assessment, gate));
     }
 
-    private static String means(GateVerdict gate) {
-        return switch (gate.gate()) {
-            case FIRST_START -> gate.released() ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
-            case INDOOR_RUN -> gate.released() ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";
-            case ROAD_TEST -> gate.released() ? "May be ridden to try it, by the ride plan only." : "Do not ride.";
-            case ON_SHOW -> gate.released() ? "May be displayed. Not to be started." : "Not to be displayed.";
-            case HAND_OVER -> gate.released() ? "May leave to be ridden." : "May not leave to be ridden.";
-            case NON_RUNNER -> gate.released() ? "May leave. Not to be ridden." : "Not to be ridden. May not leave.";
+    /** What a gate allows when it is released, or forbids when it is not. */
+    static String means(Gate gate, boolean released) {
+        return switch (gate) {
+            case FIRST_START -> released ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
+            case INDOOR_RUN -> released ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";
+            case ROAD_TEST -> released ? "May be ridden to try it, by the ride plan only." : "Do not ride.";
+            case ON_SHOW -> released ? "May be displayed. Not to be started." : "Not to be displayed.";
+            case HAND_OVER -> released ? "May leave to be ridden." : "May not leave to be ridden.";
+            case NON_RUNNER -> released ? "May leave. Not to be ridden." : "Not to be ridden. May not leave.";
         };
     }
 
