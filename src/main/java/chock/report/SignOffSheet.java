@@ -4,6 +4,7 @@ import chock.assess.Judge;
 import chock.assess.Points;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.quantity.Unit;
 import chock.record.Gate;
 import chock.signoff.SignOff;
 import chock.signoff.Verification;
@@ -56,8 +57,8 @@ public record SignOffSheet(Heading heading, boolean holds, List<Told> failing, L
         Gate gate = Gate.of(s.gate()).orElseThrow();
         List<Told> sources = s.findings().stream().filter(f -> f.limit() != null).map(f -> f.limit().source()).distinct().map(words -> Told.of(words, "sign-off/findings")).toList();
         return new SignOffSheet(Heading.of(s), found.holds(),
-                found.things().stream().filter(t -> t.holds() == Verification.Holds.NO).map(t -> Told.of(t.says(), "verify/" + t.thing())).toList(),
-                found.things().stream().map(t -> new Statement.Labelled(t.thing() + ": " + word(t.holds()), Told.of(t.says(), "verify/" + t.thing()))).toList(),
+                found.things().stream().filter(t -> t.holds() == Verification.Holds.NO).map(t -> Told.of(t.says(), "verify/" + t.thing().replace(' ', '-'))).toList(),
+                found.things().stream().map(t -> new Statement.Labelled(t.thing() + ": " + word(t.holds()), Told.of(t.says(), "verify/" + t.thing().replace(' ', '-')))).toList(),
                 Told.of(Wording.dayAndTime(moment, s.clock()) + " " + s.zone(), "verify/as-of"),
                 Told.of(s.gate().replace('-', ' '), "sign-off/gate"), Told.of(Tag.means(gate, true), "sign-off/gate"),
                 Told.of(Wording.dayAndTime(s.until(), s.clock()) + " " + s.zone(), "sign-off/holdsUntil"),
@@ -141,6 +142,6 @@ public record SignOffSheet(Heading heading, boolean holds, List<Told> failing, L
     }
 
     private static Quantity quantity(String value, String unit) {
-        return Quantity.parse((value + " " + unit).strip());
+        return Quantity.of(value, Unit.spelled(unit).orElseThrow());
     }
 }
