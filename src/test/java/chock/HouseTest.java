@@ -57,8 +57,8 @@ class HouseTest {
             .because("what is signed is made and looked at in one place");
 
     @ArchTest
-    static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.Papers(\\$.*)?").and().resideOutsideOfPackages("chock.report.page..", "chock.board..")
-            .should().dependOnClassesThat().resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "chock.report.page..")
+    static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.(Papers|QrCode)(\\$.*)?").and().resideOutsideOfPackages("chock.report.page..", "chock.board..")
+            .should().dependOnClassesThat().resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "com.google.zxing..", "chock.report.page..")
             .because("templates and PDF take longer to load than a verdict takes to reach, and are loaded only where somebody asks for a paper");
 
     @ArchTest

@@ -78,6 +78,7 @@ public final class Chock implements Runnable {
                 .addSubcommand(new ImpactCommand(bench))
                 .addSubcommand(new SignCommand(bench))
                 .addSubcommand(new VerifyCommand(bench))
+                .addSubcommand(new SheetCommand(bench))
                 .addSubcommand(KeysCommand.with(bench))
                 .addSubcommand(LedgerCommand.with(bench))
                 .addSubcommand(new WorksheetCommand(bench))

@@ -1,9 +1,7 @@
 package chock.cli;
 
-import chock.record.JobRecord;
 import chock.report.PaperSize;
 import chock.report.Papers;
-import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Locale;
@@ -13,20 +11,12 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
-/** What every command that makes a paper is told: of which record, as of when, in which form, and where to. */
+/** What every command that makes a paper is told: in which form, for which sheet, and where to. */
 final class PaperOptions {
     @Spec(Spec.Target.MIXEE) private CommandSpec spec;
-
-    @Parameters(arity = "1", paramLabel = "RECORD", description = "Job record in YAML or JSON; - is standard input.")
-    private String file;
-
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class,
-            description = "As of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
-    private AsOf asOf;
 
     @Option(names = "--format", paramLabel = "FORMAT", converter = FormWord.class, description = "text, html or pdf. Default: as the name behind --out ends, else text.")
     private Form form;
@@ -40,9 +30,9 @@ final class PaperOptions {
     /** How a paper comes. */
     enum Form { TEXT, HTML, PDF }
 
-    Records.Read read(Bench bench, RuleBook book) {
+    /** @throws ParameterException when the paper could not be put where it was asked for */
+    void ready() {
         form();
-        return new Records(bench, book, asOf).read(file);
     }
 
     private Form form() {

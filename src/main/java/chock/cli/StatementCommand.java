@@ -15,6 +15,7 @@ final class StatementCommand implements Callable<Integer> {
     private final Bench bench;
 
     @Mixin private HelpOption help;
+    @Mixin private RecordOptions record;
     @Mixin private PaperOptions paper;
 
     StatementCommand(Bench bench) {
@@ -23,8 +24,9 @@ final class StatementCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        paper.ready();
         RuleBook book = bench.ruleBook();
-        Records.Read read = paper.read(bench, book);
+        Records.Read read = record.read(bench, book);
         Statement statement = Statement.of(read.record(), book, read.asOf());
         paper.put(bench, read.asOf(), () -> StatementText.of(statement, bench.bold()), size -> Papers.html(statement, size));
         return 0;

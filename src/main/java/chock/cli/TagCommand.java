@@ -21,6 +21,7 @@ final class TagCommand implements Callable<Integer> {
     private final Bench bench;
 
     @Mixin private HelpOption help;
+    @Mixin private RecordOptions record;
     @Mixin private PaperOptions paper;
 
     @Option(names = "--gate", paramLabel = "GATE", converter = AssessCommand.GateWord.class,
@@ -33,8 +34,9 @@ final class TagCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        paper.ready();
         RuleBook book = bench.ruleBook();
-        Records.Read read = paper.read(bench, book);
+        Records.Read read = record.read(bench, book);
         List<Gate> shown = List.copyOf(new LinkedHashSet<>(gates == null ? read.record().seeks() : gates));
         Assessment assessment = Assessor.assess(read.record(), book, shown, read.asOf());
         Tag tag = Tag.of(assessment);

@@ -19,6 +19,7 @@ final class WorksheetCommand implements Callable<Integer> {
     private final Bench bench;
 
     @Mixin private HelpOption help;
+    @Mixin private RecordOptions record;
     @Mixin private PaperOptions paper;
 
     @Option(names = "--gate", required = true, paramLabel = "GATE", converter = AssessCommand.GateWord.class, description = "The gate to be released.")
@@ -30,8 +31,9 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        paper.ready();
         RuleBook book = bench.ruleBook();
-        Records.Read read = paper.read(bench, book);
+        Records.Read read = record.read(bench, book);
         OrderOfWork order = OrderOfWork.of(read.record(), book, gate, read.asOf());
         paper.put(bench, read.asOf(), () -> new OrderReport(order, Map.of()).text(bench.bold()), size -> Papers.html(WorkSheet.of(order, book), size));
         return order.steps().isEmpty() && order.cycle().isEmpty() ? Bench.RELEASED : Bench.BLOCKED;

@@ -4,6 +4,7 @@ import chock.assess.Assessment;
 import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.rulebook.RuleBook;
+import chock.signoff.SignOff;
 import java.time.Instant;
 import java.util.List;
 
@@ -30,6 +31,13 @@ public record Heading(Told record, Told workshop, Told name, Told frame, Told en
                 new Told(machine.marque() + " " + machine.model(), List.of("machine/marque", "machine/model")),
                 Told.field("machine/frame-number", machine.frameNumber()), Told.field("machine/engine-number", machine.engineNumber()),
                 Told.of(Wording.dayAndTime(asOf, record.zone()), "judged/as-of"), Told.of("version " + version + ", " + digest, "judged/rule-book"));
+    }
+
+    static Heading of(SignOff s) {
+        return new Heading(Told.of(s.record().id(), "sign-off/record"), Told.of(s.record().workshop(), "sign-off/record"),
+                Told.of(s.machine().marque() + " " + s.machine().model(), "sign-off/machine"), Told.of(s.machine().frameNumber(), "sign-off/machine"),
+                Told.of(s.machine().engineNumber(), "sign-off/machine"), Told.of(Wording.dayAndTime(s.judged(), s.clock()), "sign-off/asOf"),
+                Told.of("version " + s.ruleBook().version() + ", " + s.ruleBook().digest(), "sign-off/ruleBook"));
     }
 
     /** On every paper. */

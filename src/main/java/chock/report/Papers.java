@@ -1,5 +1,6 @@
 package chock.report;
 
+import com.openhtmltopdf.extend.FSTextBreaker;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -11,10 +12,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.text.BreakIterator;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -47,6 +51,13 @@ public final class Papers {
         return html("worksheet.jte", Map.of("it", sheet, "size", size));
     }
 
+    /** The sign-off sheet as a page. */
+    public static String html(SignOffSheet sheet, PaperSize size) {
+        Map<String, Object> model = new HashMap<>(Map.of("it", sheet, "size", size));
+        model.put("code", QrCode.picture(sheet.seal()));
+        return html("signoff.jte", model);
+    }
+
     private static String html(String template, Map<String, Object> model) {
         StringOutput page = new StringOutput();
         TemplateEngine.createPrecompiled(null, ContentType.Html, Papers.class.getClassLoader(), "chock.report.page").render(template, model, page);
@@ -61,7 +72,7 @@ public final class Papers {
      */
     public static byte[] pdf(String html, Instant made) {
         XRLog.setLoggingEnabled(false);
-        PdfRendererBuilder builder = new PdfRendererBuilder().withHtmlContent(html, null).withProducer("chock").usePdfUaAccessibility(true);
+        PdfRendererBuilder builder = new PdfRendererBuilder().withHtmlContent(html, null).withProducer("chock").usePdfUaAccessibility(true).useUnicodeLineBreaker(new Breaks());
         FONTS.forEach(font -> builder.useFont(() -> open(font.file), font.family, font.weight, font.style, true));
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
@@ -75,6 +86,27 @@ public final class Papers {
             throw new UncheckedIOException(e);
         }
         return pdf.toByteArray();
+    }
+
+    /** Where a line may end: not inside a time of day, a digest or the name of a file. */
+    private static final class Breaks implements FSTextBreaker {
+        private final BreakIterator all = BreakIterator.getLineInstance(Locale.UK);
+        private String text = "";
+
+        @Override
+        public int next() {
+            int at = all.next();
+            while (at > 0 && at < text.length() && ":.".indexOf(text.charAt(at - 1)) >= 0 && Character.isLetterOrDigit(text.charAt(at))) {
+                at = all.next();
+            }
+            return at;
+        }
+
+        @Override
+        public void setText(String words) {
+            text = words;
+            all.setText(words);
+        }
     }
 
     private static InputStream open(String font) {

@@ -59,37 +59,57 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
     }
 
     private static Panel panel(Assessment assessment, GateVerdict gate, int room) {
-        List<Told> holding = holding(gate);
+        List<Holding> holding = holding(gate);
         String id = "gate/" + gate.gate();
-        String until = gate.released() ? "until " + Wording.dayAndTime(gate.holdsUntil(), assessment.record().zone()) : Wording.tally(gate).replaceFirst(";.*", "");
-        return new Panel(Told.of(gate.gate().id().replace('-', ' '), id), gate.released(), Told.of(means(gate), id), Told.of(until, id),
-                holding.subList(0, Math.min(room, holding.size())), Math.max(0, holding.size() - room), heldBack(assessment, gate));
+        String until = gate.released() ? "until " + Wording.dayAndTime(gate.holdsUntil(), assessment.record().zone()) : counted(holding);
+        return new Panel(Told.of(gate.gate().id().replace('-', ' '), id), gate.released(), Told.of(means(gate.gate(), gate.released()), id), Told.of(until, id),
+                holding.stream().limit(room).map(Holding::told).toList(), Math.max(0, holding.size() - room), heldBack(assessment, gate));
     }
 
-    private static String means(GateVerdict gate) {
-        return switch (gate.gate()) {
-            case FIRST_START -> gate.released() ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
-            case INDOOR_RUN -> gate.released() ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";
-            case ROAD_TEST -> gate.released() ? "May be ridden to try it, by the ride plan only." : "Do not ride.";
-            case ON_SHOW -> gate.released() ? "May be displayed. Not to be started." : "Not to be displayed.";
-            case HAND_OVER -> gate.released() ? "May leave to be ridden." : "May not leave to be ridden.";
-            case NON_RUNNER -> gate.released() ? "May leave. Not to be ridden." : "Not to be ridden. May not leave.";
+    /** One thing that holds a gate; its state is null where the rule book left it undecided. */
+    private record Holding(Told told, State state) { }
+
+    /** As many in all as the back lists and leaves out: a check may hold at several places, and one place for several checks. */
+    private static String counted(List<Holding> holding) {
+        List<String> counts = new ArrayList<>();
+        long undecided = holding.stream().filter(one -> one.state() == null).count();
+        if (undecided > 0) {
+            counts.add(undecided + " left undecided by the rule book");
+        }
+        for (State state : State.values()) {
+            long n = holding.stream().filter(one -> one.state() == state).count();
+            if (n > 0) {
+                counts.add(Wording.counted(state, n));
+            }
+        }
+        return "held by " + holding.size() + ": " + String.join(", ", counts);
+    }
+
+    /** What a gate allows when it is released, or forbids when it is not. */
+    static String means(Gate gate, boolean released) {
+        return switch (gate) {
+            case FIRST_START -> released ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
+            case INDOOR_RUN -> released ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";
+            case ROAD_TEST -> released ? "May be ridden to try it, by the ride plan only." : "Do not ride.";
+            case ON_SHOW -> released ? "May be displayed. Not to be started." : "Not to be displayed.";
+            case HAND_OVER -> released ? "May leave to be ridden." : "May not leave to be ridden.";
+            case NON_RUNNER -> released ? "May leave. Not to be ridden." : "Not to be ridden. May not leave.";
         };
     }
 
     /** What holds a gate, worst first; of what must only be proven again, each place once. */
-    private static List<Told> holding(GateVerdict gate) {
-        Map<String, Told> all = new LinkedHashMap<>();
-        gate.ruleBookFaults().forEach(fault -> all.put(fault, Told.of(fault, "gate/" + gate.gate())));
+    private static List<Holding> holding(GateVerdict gate) {
+        Map<String, Holding> all = new LinkedHashMap<>();
+        gate.ruleBookFaults().forEach(fault -> all.put(fault, new Holding(Told.of(fault, "gate/" + gate.gate()), null)));
         for (Finding finding : gate.findings()) {
             for (Finding.AtPlace place : finding.places()) {
                 if (place.state() != State.MET) {
                     String says = brief(place);
-                    all.putIfAbsent(says, Told.check(says, finding.check(), place.evidence()));
+                    all.putIfAbsent(says, new Holding(Told.check(says, finding.check(), place.evidence()), place.state()));
                 }
             }
             if (finding.places().isEmpty() && finding.state() != State.MET) {
-                all.putIfAbsent(finding.says(), Told.check(finding.says(), finding.check(), finding.evidence()));
+                all.putIfAbsent(finding.says(), new Holding(Told.check(finding.says(), finding.check(), finding.evidence()), finding.state()));
             }
         }
         return List.copyOf(all.values());

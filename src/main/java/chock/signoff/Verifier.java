@@ -90,7 +90,7 @@ public final class Verifier {
         if (shop != null) {
             ledger(said, whole, Canonical.digest(signOff.bytes()));
         }
-        return new Verification(said.title(), List.copyOf(things));
+        return new Verification(said.title(), List.copyOf(things), whole);
     }
 
     private static Said said(SignOff s) {
@@ -103,7 +103,7 @@ public final class Verifier {
     }
 
     private Verification unknown(String says) {
-        return new Verification("a sign-off of nobody knows what", List.of(new Thing("signature", Holds.NO, says)));
+        return new Verification("a sign-off of nobody knows what", List.of(new Thing("signature", Holds.NO, says)), null);
     }
 
     private void add(String thing, Holds holds, String says) {

@@ -6,6 +6,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,6 +37,25 @@ class PapersCommandTest {
         assertThat(Run.of("tag", "docs/examples/lark-non-runner.yaml").out()).contains("NOT TO BE RIDDEN\n", "non runner: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-on-show.yaml").out()).contains("NOT TO BE STARTED\n", "on show: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).containsPattern("- and \\d+ more: see the work sheet");
+    }
+
+    @Test
+    void whatTheBackOfATagListsAndLeavesOutAddsUpToItsFront() {
+        for (String name : List.of("lark-worked-on-after", "lark-faults", "merle-released")) {
+            String tag = Run.of("tag", "docs/examples/" + name + ".yaml", "--gate", "road-test", "--gate", "non-runner").out().replaceAll("\n {3,}", " ");
+            for (String gate : tag.split("(?=: CLOSED)")) {
+                Matcher front = Pattern.compile("held by (\\d+): (.+)").matcher(gate);
+                if (front.find()) {
+                    int inAll = Integer.parseInt(front.group(1));
+                    Matcher more = Pattern.compile("- and (\\d+) more: see the work sheet").matcher(gate);
+                    boolean left = more.find();
+                    long listed = gate.lines().filter(line -> line.startsWith("  - ")).count() - (left ? 1 : 0);
+                    assertThat(listed + (left ? Integer.parseInt(more.group(1)) : 0)).as(name).isEqualTo(inAll);
+                    assertThat(Pattern.compile("\\d+").matcher(front.group(2)).results().mapToInt(n -> Integer.parseInt(n.group())).sum()).as(name).isEqualTo(inAll);
+                }
+            }
+        }
+        assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).contains("held by 14: 13 stale, 1 missing", "- and 4 more: see the work sheet");
     }
 
     @Test

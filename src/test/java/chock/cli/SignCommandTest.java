@@ -103,6 +103,56 @@ class SignCommandTest {
     }
 
     @Test
+    void the_sheet_is_made_of_what_verifies_and_says_what_does_not_hold() throws IOException {
+        sign("--out", path("s.jws"));
+        Run whole = run("sheet", path("s.jws"), shop.record.toString());
+        assertThat(whole.status()).as(whole.err()).isZero();
+        assertThat(whole.out()).startsWith("Sign-off: road test\nTarnbeck Lark 250, frame TB25-10382, engine TB25E-10395\n")
+                .contains("Signed by: Ida Marrow, inspector", "record: holds. The record is the one signed, byte for byte.", "ledger: holds. It is line 3").doesNotContain("DOES NOT HOLD");
+        Run lapsed = run("sheet", path("s.jws"), "--trust", path("trust.json"), "--as-of", "2026-11-27T12:00", "--out", path("s.html"), "--paper", "letter");
+        assertThat(lapsed.status()).isEqualTo(1);
+        assertThat(lapsed.out()).isEmpty();
+        assertThat(Files.readString(Path.of(path("s.html")))).contains("DOES NOT HOLD", "It lapsed on 2026-11-25 23:59 Europe/London.", "record: not looked at", "8.5in 11in");
+        Run added = run("sheet", path("s.jws"), written("other.yaml", shop.record, "HV-0142", "HV-0143"), "--format", "text");
+        assertThat(added.status()).isEqualTo(1);
+        assertThat(added.out()).contains("DOES NOT HOLD\n  X The record is not the one signed");
+    }
+
+    private String written(String name, Path from, String what, String instead) throws IOException {
+        return Files.writeString(folder.resolve(name), Files.readString(from).replace(what, instead)).toString();
+    }
+
+    @Test
+    void no_sheet_is_made_of_what_nobody_trusted_signed_or_of_what_is_no_sign_off() throws IOException {
+        sign("--out", path("s.jws"));
+        String jws = Files.readString(Path.of(path("s.jws")));
+        String altered = written("altered.jws", Path.of(path("s.jws")), jws.substring(300, 310), jws.substring(301, 311));
+        Run run = run("sheet", altered, "--out", path("no.pdf"));
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).isEqualTo(altered + ": no sheet was made. The signature does not fit: something in it was altered after Ida Marrow signed, or Ida Marrow did not sign it.\n");
+        Run record = run("sheet", shop.record.toString(), "--out", path("no.pdf"));
+        assertThat(record.status()).isEqualTo(1);
+        assertThat(record.err()).isEqualTo(shop.record + ": no sheet was made. This is no sign-off as chock writes it, or it was altered.\n");
+        String sealed = run("sheet", path("s.jws")).out().replaceAll("(?s).*\\nSeal\\n(.*?)\\n\\n.*", "$1").replaceAll("\\s", "");
+        Path seal = Files.writeString(folder.resolve("seal.jws"), sealed);
+        assertThat(run("verify", seal.toString()).status()).isZero();
+        Run alone = run("sheet", seal.toString(), "--out", path("no.pdf"));
+        assertThat(alone.status()).isEqualTo(2);
+        assertThat(alone.err()).isEqualTo(seal + ": this is the seal alone, and carries no findings. Give the whole sign-off, the file 'chock sign' wrote; 'chock verify' looks at a seal\n");
+        Run nowhere = run("sheet", path("s.jws"), "--format", "pdf");
+        assertThat(nowhere.status()).isEqualTo(2);
+        assertThat(nowhere.err()).startsWith("A PDF goes into a file; add --out FILE.pdf.\n");
+        Run absent = run("sheet", path("absent.jws"));
+        assertThat(absent.status()).isEqualTo(2);
+        assertThat(absent.err()).startsWith(path("absent.jws") + ": ");
+        assertThat(Files.exists(Path.of(path("no.pdf")))).isFalse();
+        Run nobody = Run.of("sheet", path("s.jws"));
+        assertThat(nobody.status()).isEqualTo(2);
+        assertThat(nobody.err()).startsWith("Whose keys are believed? Give --trust FILE or --shop FILE.\n");
+    }
+
+    @Test
     void a_wrong_passphrase_and_none_are_refused() {
         assertThat(run(List.of("not the right words"), "sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem")).err()).isEqualTo(path("ida.pem") + ": the passphrase does not open this key. Nothing was signed\n");
         Run none = run("sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem"));

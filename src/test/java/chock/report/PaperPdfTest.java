@@ -76,6 +76,14 @@ class PaperPdfTest {
         return Papers.html(WorkSheet.of(OrderOfWork.of(read(name), BOOK, Gate.ROAD_TEST, DAY), BOOK), size);
     }
 
+    private static String signOff(Instant moment, PaperSize size) {
+        try {
+            return Papers.html(SignOffSheetTest.sheet(Files.createTempDirectory(Path.of("target"), "shop"), moment), size);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
     static List<Made> papers() {
         return PAPERS;
     }
@@ -86,6 +94,8 @@ class PaperPdfTest {
         all.put("statement of a non-runner", new String[] {statement("lark-non-runner.yaml", PaperSize.LETTER), "Condition statement: Tarnbeck Lark 250, HV-0159", "NOT TO BE RIDDEN", "What was made safe"});
         all.put("tag of four gates", new String[] {tag("merle-released.yaml", PaperSize.LETTER), "Tag for the handlebar: Tarnbeck Merle 350 Twin, HV-0160", "OPEN", "Caution: carbon monoxide"});
         all.put("tag of a blocked machine", new String[] {tag("lark-faults.yaml", PaperSize.A4), "Tag for the handlebar: Tarnbeck Lark 250, HV-0147", "CLOSED", "What holds it"});
+        all.put("sign-off sheet", new String[] {signOff(DAY, PaperSize.A4), "Sign-off for road test: Tarnbeck Lark 250, HV-0142", "May be ridden to try it", "Where the limits come from"});
+        all.put("sign-off sheet of what lapsed", new String[] {signOff(DAY.plusSeconds(86_400), PaperSize.LETTER), "Sign-off for road test: Tarnbeck Lark 250, HV-0142", "DOES NOT HOLD", "Cautions"});
         all.put("work sheet", new String[] {sheet("lark-worked-on-after.yaml", PaperSize.A4), "Work sheet for road test: Tarnbeck Lark 250, HV-0153", "With the machine standing", "this sheet releases nothing"});
         all.put("work sheet with nothing on it", new String[] {sheet("lark-released.yaml", PaperSize.LETTER), "Work sheet for road test: Tarnbeck Lark 250, HV-0142", "Nothing remains to be done", "this sheet releases nothing"});
         return all.entrySet().stream().map(e -> new Made(e.getKey(), Papers.pdf(e.getValue()[0], DAY), e.getValue()[1], e.getValue()[2], e.getValue()[3]));
@@ -152,6 +162,15 @@ class PaperPdfTest {
             int pages = statement.getNumberOfPages();
             assertThat(pages).isGreaterThan(5);
             assertThat(new PDFTextStripper().getText(statement)).contains("page 1 of " + pages, "page " + pages + " of " + pages);
+        }
+    }
+
+    @Test
+    void noTimeOfDayAndNoDigestIsBrokenBehindItsColon() throws IOException {
+        for (Made made : PAPERS) {
+            try (PDDocument document = Loader.loadPDF(made.pdf())) {
+                assertThat(new PDFTextStripper().getText(document)).as(made.name()).doesNotContainPattern("(\\d|sha256):\\s*\\R\\s*[0-9a-f]{2}");
+            }
         }
     }
 

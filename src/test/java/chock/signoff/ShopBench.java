@@ -50,7 +50,7 @@ public final class ShopBench {
         return folder.resolve("shop.yaml");
     }
 
-    Shop shop() {
+    public Shop shop() {
         return Shop.of(file());
     }
 
@@ -58,7 +58,7 @@ public final class ShopBench {
         return folder.resolve("ledger.txt");
     }
 
-    void at(Instant moment) {
+    public void at(Instant moment) {
         now = moment;
     }
 
@@ -70,7 +70,7 @@ public final class ShopBench {
         return Files.readString(record);
     }
 
-    void write(String text) throws IOException {
+    public void write(String text) throws IOException {
         Files.writeString(record, text);
     }
 
@@ -83,7 +83,7 @@ public final class ShopBench {
         return SignOffs.sign(shop(), key, BOOK, record, Files.readAllBytes(record), gate, null, clock());
     }
 
-    SignOffs.Signed sign() throws IOException {
+    public SignOffs.Signed sign() throws IOException {
         return sign(ida, Gate.ROAD_TEST);
     }
 
@@ -91,7 +91,7 @@ public final class ShopBench {
         return verify(Files.readAllBytes(signOff), withRecord ? Files.readAllBytes(record) : null, asOf);
     }
 
-    Verification verify(byte[] signOff, byte[] written, Instant asOf) {
+    public Verification verify(byte[] signOff, byte[] written, Instant asOf) {
         return new Verifier(TrustList.of(shop().trust()), shop(), BOOK, asOf)
                 .verify(new Verifier.Source("sign-off", signOff), written == null ? null : new Verifier.Source("record", written));
     }

@@ -1,0 +1,19 @@
+package chock.cli;
+
+import chock.rulebook.RuleBook;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Of which record a paper is made, and as of when. */
+final class RecordOptions {
+    @Parameters(arity = "1", paramLabel = "RECORD", description = "Job record in YAML or JSON; - is standard input.")
+    private String file;
+
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class,
+            description = "As of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
+    private AsOf asOf;
+
+    Records.Read read(Bench bench, RuleBook book) {
+        return new Records(bench, book, asOf).read(file);
+    }
+}
