@@ -142,7 +142,7 @@ public record Boundaries(List<Row> rows) {
             return ages(book, base, limit);
         }
         Quantity step = limit.resolution() != null && limit.resolution().unit().dimension() == end.at.unit().dimension()
-                ? limit.resolution().differenceTo(end.at.unit()) : new Quantity(end.at.value().ulp(), end.at.unit());
+                ? limit.resolution().differenceTo(end.at.unit()) : new Quantity(lastDigit(limit, end.at), end.at.unit());
         Quantity inward = step.times(BigDecimal.valueOf(end.allowed));
         boolean exact = base.place.found().measured().uncertainty() == null;
         Quantity small = exact ? null : step.times(NEGLIGIBLE);
@@ -174,5 +174,11 @@ public record Boundaries(List<Row> rows) {
             cases.add(new Case("of " + made + ", judged on " + today, expected, base.judged(book, new Value.Days(made, made, made.toString()))));
         }
         return cases;
+    }
+
+    /** Where no step is given, the last digit printed; of a span the finer of its ends, so that a step never leaps across it. */
+    private static BigDecimal lastDigit(Limit limit, Quantity at) {
+        BigDecimal own = at.value().ulp();
+        return limit.upper() == null ? own : own.min(limit.value().to(at.unit()).value().ulp()).min(limit.upper().to(at.unit()).value().ulp());
     }
 }
