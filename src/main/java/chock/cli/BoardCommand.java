@@ -83,7 +83,7 @@ final class BoardCommand implements Callable<Integer> {
 
     private Board board(Store opened, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, bench.ruleBook(), where, bench.clock(), clockFace, "0.1.0", line -> {
+            return new Board(opened, new HouseOption().inForce(bench), where, bench.clock(), clockFace, "0.1.0", line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });
@@ -139,7 +139,7 @@ final class BoardCommand implements Callable<Integer> {
         public Integer call() {
             int status = Bench.RELEASED;
             try (Store opened = Store.open(store)) {
-                Shop shop = new Shop(opened, new Judging(bench.ruleBook()), bench.clock());
+                Shop shop = new Shop(opened, new Judging(new HouseOption().inForce(bench)), bench.clock());
                 for (String file : files) {
                     status = Math.max(status, take(shop, file));
                 }

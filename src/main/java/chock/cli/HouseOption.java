@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.rulebook.RuleBook;
+import chock.signoff.Shop;
 import picocli.CommandLine.Option;
 
 /** Whose rules are in force besides the shipped ones. */
@@ -13,11 +14,22 @@ final class HouseOption {
     }
 
     /**
-     * The rule book with that house in force, or the shipped one.
+     * The rule book with the house named in force; without one, with the house the workshop in CHOCK_SHOP is bound to.
+     * A gate held by the house must not look open on a tag or a work sheet.
+     *
+     * @throws chock.record.UnusableInput when the house or the workshop's settings are not sound
+     */
+    RuleBook inForce(Bench bench) {
+        String shop = bench.env().getOrDefault(ShopOption.VARIABLE, "");
+        return folder != null || shop.isBlank() ? named(bench) : Workshop.book(Shop.of(Bench.path(shop)), bench);
+    }
+
+    /**
+     * The rule book with the house named in force, or the shipped one.
      *
      * @throws chock.record.UnusableInput when the house is not sound
      */
-    RuleBook book(Bench bench) {
+    RuleBook named(Bench bench) {
         return bench.ruleBook(folder);
     }
 }

@@ -62,15 +62,15 @@ final class ImpactCommand implements Callable<Integer> {
         if (days != null && (days < 1 || days > LONGEST)) {
             throw new ParameterException(spec.commandLine(), "--within takes 1 to " + LONGEST + " days.");
         }
-        RuleBook book = bench.ruleBook();
-        RuleBook other = house.book(bench);
+        RuleBook book = new HouseOption().inForce(bench);
+        RuleBook other = house.inForce(bench);
         RuleBook named = other;
         List<Trial> trials = sets == null ? List.of() : sets.stream().map(text -> trial(text, named)).toList();
         for (Trial trial : trials) {
             other = other.with(trial.change());
         }
         List<String> what = new ArrayList<>();
-        other.house().ifPresent(rules -> what.add("house " + rules.name() + " (" + rules.folder() + ")"));
+        other.house().filter(rules -> house.isGiven()).ifPresent(rules -> what.add("house " + rules.name() + " (" + rules.folder() + ")"));
         trials.forEach(trial -> what.add(trial.words()));
         return judge(book, other, what);
     }

@@ -52,7 +52,7 @@ final class OrderCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        RuleBook book = house.book(bench);
+        RuleBook book = house.inForce(bench);
         Map<String, Integer> times = minutes == null ? Map.of() : minutes(book);
         Records.Read read = new Records(bench, book, asOf).read(file);
         JobRecord record = read.record();

@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.rulebook.RuleBook;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -12,6 +13,13 @@ final class RecordOptions {
     @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class,
             description = "As of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
+
+    @Mixin private HouseOption house;
+
+    /** The rule book the record is held against. */
+    RuleBook book(Bench bench) {
+        return house.inForce(bench);
+    }
 
     Records.Read read(Bench bench, RuleBook book) {
         return new Records(bench, book, asOf).read(file);

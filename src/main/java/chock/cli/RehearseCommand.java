@@ -66,7 +66,7 @@ final class RehearseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkUsage();
-        RuleBook book = house.book(bench);
+        RuleBook book = house.named(bench);
         ByteArrayOutputStream formed = new ByteArrayOutputStream();
         Rehearsal.Form form = question == null && !format.equals("text") ? Rehearsal.Form.valueOf(format.toUpperCase(Locale.ROOT)) : null;
         Rehearsed rehearsed = Rehearsal.run(book, features(book), form, formed);

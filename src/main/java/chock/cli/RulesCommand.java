@@ -52,7 +52,7 @@ final class RulesCommand implements Callable<Integer> {
         if (overdue && id != null || asOf != null && !overdue) {
             throw new ParameterException(spec.commandLine(), overdue ? "--overdue lists all limits; leave the ID out." : "--as-of belongs to --overdue.");
         }
-        RuleBook book = house.book(bench);
+        RuleBook book = house.named(bench);
         if (overdue) {
             LocalDate day = asOf == null ? LocalDate.ofInstant(bench.clock().instant(), bench.clock().getZone()) : asOf;
             bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.overdue(book, day)) : Catalogue.overdue(book, day, bench.bold()));

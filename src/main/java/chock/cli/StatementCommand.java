@@ -25,7 +25,7 @@ final class StatementCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         paper.ready();
-        RuleBook book = bench.ruleBook();
+        RuleBook book = record.book(bench);
         Records.Read read = record.read(bench, book);
         Statement statement = Statement.of(read.record(), book, read.asOf());
         paper.put(bench, read.asOf(), () -> StatementText.of(statement, bench.bold()), size -> Papers.html(statement, size));

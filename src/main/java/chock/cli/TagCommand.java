@@ -35,7 +35,7 @@ final class TagCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         paper.ready();
-        RuleBook book = bench.ruleBook();
+        RuleBook book = record.book(bench);
         Records.Read read = record.read(bench, book);
         List<Gate> shown = List.copyOf(new LinkedHashSet<>(gates == null ? read.record().seeks() : gates));
         Assessment assessment = Assessor.assess(read.record(), book, shown, read.asOf());

@@ -32,7 +32,7 @@ final class WorksheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         paper.ready();
-        RuleBook book = bench.ruleBook();
+        RuleBook book = record.book(bench);
         Records.Read read = record.read(bench, book);
         OrderOfWork order = OrderOfWork.of(read.record(), book, gate, read.asOf());
         paper.put(bench, read.asOf(), () -> new OrderReport(order, Map.of()).text(bench.bold()), size -> Papers.html(WorkSheet.of(order, book), size));

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.io.ByteArrayOutputStream;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +39,30 @@ class PapersCommandTest {
         assertThat(Run.of("tag", "docs/examples/lark-non-runner.yaml").out()).contains("NOT TO BE RIDDEN\n", "non runner: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-on-show.yaml").out()).contains("NOT TO BE STARTED\n", "on show: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).containsPattern("- and \\d+ more: see the work sheet");
+    }
+
+    @Test
+    void noPaperShowsAGateOpenThatTheHouseHolds(@TempDir Path shop) throws IOException {
+        String lark = "docs/examples/lark-released.yaml";
+        assertThat(Run.of("tag", lark).out()).contains("road test: OPEN");
+        assertThat(Run.of("tag", lark, "--house", "docs/examples/house").out()).contains("road test: CLOSED").doesNotContain("OPEN");
+        assertThat(Run.of("worksheet", lark, "--gate", "road-test").status()).isZero();
+        assertThat(Run.of("worksheet", lark, "--gate", "road-test", "--house", "docs/examples/house").status()).isEqualTo(1);
+        Path settings = Files.writeString(shop.resolve("shop.yaml"), """
+                chock: shop/1
+                workshop: Hollow Vale Motor Works
+                zone: Europe/London
+                trust: trust.json
+                ledger: ledger.txt
+                house: {folder: "%s", digest: "sha256:%s"}
+                """.formatted(Path.of("docs/examples/house").toAbsolutePath(), "0".repeat(64)));
+        for (String command : List.of("tag", "assess")) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            Bench plain = Run.bench("", out, new ByteArrayOutputStream(), null);
+            Bench bound = new Bench(plain.in(), plain.out(), plain.err(), plain.clock(), false, null, Map.of("CHOCK_SHOP", settings.toString()), plain.prompt());
+            Chock.run(bound, command, lark);
+            assertThat(out.toString(StandardCharsets.UTF_8)).as(command).containsPattern("road test: CLOSED|BLOCKED at road-test");
+        }
     }
 
     @Test
