@@ -1,7 +1,6 @@
 package chock.assess;
 
 import chock.assess.facts.AsOf;
-import chock.assess.facts.Evidence;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
 import chock.record.Entry;
@@ -41,11 +40,12 @@ public final class Assessor {
      * @param asOf the moment of judgement; no entry may be later
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
-        Assessment judged = judged(record, book, gates, asOf, conclude(record, book, asOf));
+        Conclusions concluded = conclude(record, book, asOf);
+        Assessment judged = judged(record, book, gates, asOf, concluded);
         // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
         LocalDate today = asOf.atZone(record.zone()).toLocalDate();
         boolean coming = !book.limitsFrom(today, today.plusDays(LONGEST_RELEASE.toDays() + 1)).isEmpty();
-        return coming ? Foresight.of(judged, book) : judged;
+        return coming ? Foresight.ahead(judged, concluded, book) : judged;
     }
 
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
@@ -163,7 +163,7 @@ public final class Assessor {
     private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {
         Set<String> wanted = concluded.keysWanted();
         Set<String> besides = book.library().besides();
-        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Evidence.key(e.point(), e.what())))
+        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Entry.key(e.point(), e.what())))
                 .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
     }
 }

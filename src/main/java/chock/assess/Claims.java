@@ -65,7 +65,7 @@ public final class Claims {
         if (entry.deed() != Deed.MEASURED) {
             return false;
         }
-        Evidence reading = new Evidence(entry, Evidence.key(entry.point(), entry.what()), record.instrument(entry.with()).orElseThrow());
+        Evidence reading = new Evidence(entry, Entry.key(entry.point(), entry.what()), record.instrument(entry.with()).orElseThrow());
         return !reading.outOfCalibration()
                 && record.entries().stream().filter(e -> e.deed() == Deed.FOUND_OUT).noneMatch(e -> new FoundOut(e).kills(reading));
     }

@@ -67,7 +67,7 @@ final class Facts {
         List<Entry> byTime = record.entries().stream().sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).toList();
         for (Entry entry : byTime) {
             if (entry.deed().isEvidence() || entry.deed() == Deed.DONE) {
-                facts.add(new Evidence(entry, Evidence.key(entry.point(), entry.what()), entry.with() == null ? null : record.instrument(entry.with()).orElseThrow()));
+                facts.add(new Evidence(entry, Entry.key(entry.point(), entry.what()), entry.with() == null ? null : record.instrument(entry.with()).orElseThrow()));
             }
             if (entry.deed() == Deed.DONE) {
                 facts.add(new Work(entry));

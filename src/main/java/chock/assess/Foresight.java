@@ -39,11 +39,17 @@ public final class Foresight {
      */
     public record Turn(Instant at, Gate gate, String check, State before, State after) { }
 
-    /** The same assessment; each verdict carries the first change, and a release ends before it. */
-    public static Assessment of(Assessment judged, RuleBook book) {
+    /** As {@link Assessor#assess}; and each verdict carries the first change, and a release ends before it. */
+    public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
+        Conclusions concluded = Assessor.conclude(record, book, asOf);
+        return ahead(Assessor.judged(record, book, gates, asOf, concluded), concluded, book);
+    }
+
+    static Assessment ahead(Assessment judged, Conclusions concluded, RuleBook book) {
         Map<Gate, Changes> first = new LinkedHashMap<>();
         List<Gate> gates = judged.gates().stream().map(GateVerdict::gate).toList();
-        Walk walk = new Walk(judged.record(), book, gates, judged.asOf());
+        Walk walk = new Walk(judged.record(), book, gates);
+        walk.stand(judged, concluded);
         while (first.size() < gates.size() && walk.step(null)) {
             for (Gate gate : gates) {
                 List<String> checks = walk.turned.stream().filter(t -> t.gate() == gate).map(Turn::check).distinct().toList();
@@ -58,7 +64,8 @@ public final class Foresight {
     /** Every change by itself after the one moment, up to and with the other, in order. */
     public static List<Turn> between(JobRecord record, RuleBook book, List<Gate> gates, Instant after, Instant last) {
         List<Turn> turns = new ArrayList<>();
-        Walk walk = new Walk(record, book, gates, after);
+        Walk walk = new Walk(record, book, gates);
+        walk.go(after);
         while (walk.step(last)) {
             turns.addAll(walk.turned);
         }
@@ -75,18 +82,22 @@ public final class Foresight {
         private Map<Gate, Map<String, Map<String, State>>> states;
         private List<Turn> turned = List.of();
 
-        Walk(JobRecord record, RuleBook book, List<Gate> gates, Instant from) {
+        Walk(JobRecord record, RuleBook book, List<Gate> gates) {
             this.record = record;
             this.book = book;
             this.gates = gates.stream().distinct().toList();
-            go(from);
         }
 
-        private void go(Instant to) {
-            at = to;
-            concluded = Assessor.conclude(record, book, to);
+        void go(Instant to) {
+            Conclusions then = Assessor.conclude(record, book, to);
+            stand(Assessor.judged(record, book, gates, to, then), then);
+        }
+
+        void stand(Assessment judged, Conclusions then) {
+            at = judged.asOf();
+            concluded = then;
             states = new LinkedHashMap<>();
-            for (GateVerdict gate : Assessor.judged(record, book, gates, to, concluded).gates()) {
+            for (GateVerdict gate : judged.gates()) {
                 Map<String, Map<String, State>> checks = new TreeMap<>();
                 gate.findings().forEach(f -> f.places().forEach(p -> checks.computeIfAbsent(f.check(), c -> new TreeMap<>()).put(p.point(), p.state())));
                 states.put(gate.gate(), checks);

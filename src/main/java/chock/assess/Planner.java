@@ -2,7 +2,6 @@ package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
-import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Outcome;
@@ -139,7 +138,7 @@ final class Planner {
 
         List<Wanted> of(String id) {
             Entry entry = entry(id);
-            String key = Evidence.key(entry.point(), entry.what());
+            String key = Entry.key(entry.point(), entry.what());
             return wanted.stream().filter(w -> w.key().equals(key)).toList();
         }
     }
@@ -250,7 +249,7 @@ final class Planner {
             if (entry.deed() == Deed.DONE || ids.stream().anyMatch(i -> i.startsWith("~"))) {
                 continue;
             }
-            String key = Evidence.key(entry.point(), entry.what());
+            String key = Entry.key(entry.point(), entry.what());
             List<Wanted> wants = anywhere(open.concluded(), key);
             Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), entry.point(), entry.what(), List.of()));
             wants.forEach(w -> answer(task, w));

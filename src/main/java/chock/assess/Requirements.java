@@ -52,11 +52,10 @@ public final class Requirements {
     public List<Wanted> wantedFor(Required required) {
         Card card = card(required);
         LaidOut laid = book.laidOut(card, required.point());
-        List<Wanted> wanted = new ArrayList<>();
+        LimitFor limit = limitFor(required);
+        List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
-            Card.Want want = card.wants().get(i);
-            String point = laid.points().get(i);
-            wanted.add(new Wanted(required, card, want, point, Evidence.key(point, want.aspect()), laid, book.library().disturbing(), limitFor(required)));
+            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), limit));
         }
         return wanted;
     }

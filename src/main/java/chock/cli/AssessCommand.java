@@ -23,7 +23,6 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
@@ -194,7 +193,7 @@ final class AssessCommand implements Callable<Integer> {
         try (InputStream stream = bench.open(file); BulkProgress progress = BulkProgress.of(bench, file)) {
             BulkResult result = many.out == null ? null : new BulkResult(many.out);
             long after = many.resume ? result.lastLine() : 0;
-            BulkAssessment all = new BulkAssessment(bench, (name, bytes) -> judged(new Records(bench, book, moment).read(name, bytes), book), progress::dealt, Runtime.getRuntime().availableProcessors());
+            BulkAssessment all = new BulkAssessment(bench, (name, bytes) -> judgedAsItStands(new Records(bench, book, moment).read(name, bytes), book), progress::dealt, Runtime.getRuntime().availableProcessors());
             if (result == null) {
                 return all.run(Bench.name(file), stream, bench.out(), after);
             }
@@ -209,12 +208,17 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private Assessment judge(String file, RuleBook book, AsOf moment) {
-        return Foresight.of(judged(new Records(bench, book, moment).read(file), book), book);
+        Records.Read read = new Records(bench, book, moment).read(file);
+        return Foresight.assess(read.record(), book, asked(read), read.asOf());
     }
 
-    private Assessment judged(Records.Read read, RuleBook book) {
-        Set<Gate> asked = new LinkedHashSet<>(gates == null ? read.record().seeks() : gates);
-        return Assessor.assess(read.record(), book, List.copyOf(asked), read.asOf());
+    /** Without looking ahead, which a line of a stream does not show. */
+    private Assessment judgedAsItStands(Records.Read read, RuleBook book) {
+        return Assessor.assess(read.record(), book, asked(read), read.asOf());
+    }
+
+    private List<Gate> asked(Records.Read read) {
+        return List.copyOf(new LinkedHashSet<>(gates == null ? read.record().seeks() : gates));
     }
 
     /** Reads a gate. */

@@ -9,7 +9,10 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -60,7 +63,7 @@ public final class Chock implements Runnable {
     static int run(Bench bench, String... args) {
         int status;
         try {
-            status = commands(bench).execute(args);
+            status = line(bench, args).execute(args);
         } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
             status = bench.failed(e);
         }
@@ -71,31 +74,42 @@ public final class Chock implements Runnable {
         return status;
     }
 
-    private static CommandLine commands(Bench bench) {
-        CommandLine line = new CommandLine(new Chock())
-                .addSubcommand(new AssessCommand(bench))
-                .addSubcommand(new OrderCommand(bench))
-                .addSubcommand(new ImpactCommand(bench))
-                .addSubcommand(new SignCommand(bench))
-                .addSubcommand(new VerifyCommand(bench))
-                .addSubcommand(new SheetCommand(bench))
-                .addSubcommand(KeysCommand.with(bench))
-                .addSubcommand(LedgerCommand.with(bench))
-                .addSubcommand(new WorksheetCommand(bench))
-                .addSubcommand(new TagCommand(bench))
-                .addSubcommand(new StatementCommand(bench))
-                .addSubcommand(new RulesCommand(bench))
-                .addSubcommand(new RehearseCommand(bench))
-                .addSubcommand(new FigureCommand(bench))
-                .addSubcommand(new SchemaCommand(bench))
-                .addSubcommand(new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewCheckCommand(bench)).addSubcommand(new NewShopCommand(bench)))
-                .addSubcommand(new CommandLine(new BoardCommand(bench)).addSubcommand(new BoardCommand.Take(bench)).addSubcommand(new BoardCommand.Give(bench)).addSubcommand(new BoardCommand.Copy()))
-                .addSubcommand(new DemoCommand(bench));
+    private static Map<String, Supplier<Object>> commands(Bench bench) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("assess", () -> new AssessCommand(bench));
+        commands.put("order", () -> new OrderCommand(bench));
+        commands.put("impact", () -> new ImpactCommand(bench));
+        commands.put("sign", () -> new SignCommand(bench));
+        commands.put("verify", () -> new VerifyCommand(bench));
+        commands.put("sheet", () -> new SheetCommand(bench));
+        commands.put("keys", () -> KeysCommand.with(bench));
+        commands.put("ledger", () -> LedgerCommand.with(bench));
+        commands.put("worksheet", () -> new WorksheetCommand(bench));
+        commands.put("tag", () -> new TagCommand(bench));
+        commands.put("statement", () -> new StatementCommand(bench));
+        commands.put("rules", () -> new RulesCommand(bench));
+        commands.put("rehearse", () -> new RehearseCommand(bench));
+        commands.put("figure", () -> new FigureCommand(bench));
+        commands.put("schema", () -> new SchemaCommand(bench));
+        commands.put("new", () -> new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewCheckCommand(bench)).addSubcommand(new NewShopCommand(bench)));
+        commands.put("board", () -> new CommandLine(new BoardCommand(bench)).addSubcommand(new BoardCommand.Take(bench)).addSubcommand(new BoardCommand.Give(bench)).addSubcommand(new BoardCommand.Copy()));
+        commands.put("demo", () -> new DemoCommand(bench));
+        return commands;
+    }
+
+    /** The line with the command that is named, or with all where none of them is: to look at every command takes longer than to judge a machine. */
+    private static CommandLine line(Bench bench, String... args) {
+        CommandLine line = new CommandLine(new Chock());
+        Map<String, Supplier<Object>> commands = commands(bench);
+        if (args.length > 0 && commands.containsKey(args[0])) {
+            commands.keySet().retainAll(Set.of(args[0]));
+        }
+        commands.forEach((name, command) -> line.addSubcommand(name, command.get()));
         return line.setExpandAtFiles(false).setUsageHelpWidth(80)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(bench.bold() ? Ansi.ON : Ansi.OFF))
                 .setOut(new PrintWriter(bench.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(bench.err(), true, StandardCharsets.UTF_8))
-                .setParameterExceptionHandler((e, args) -> misused(e, bench))
+                .setParameterExceptionHandler((e, rest) -> misused(e, bench))
                 .setExecutionExceptionHandler((e, command, result) -> e instanceof UnusableInput input ? bench.refuse(input)
                         : e instanceof NotSigned why ? bench.notSigned(why.getMessage()) : bench.failed(e));
     }

@@ -19,6 +19,11 @@ package chock.record;
 public record Entry(String id, Moment at, String by, Deed deed, String point, String what, Value is, String with,
                     String corrects, String reason, String note, int line) {
 
+    /** What evidence is found by: {@code front-brake/hose hose-condition}. */
+    public static String key(String point, String aspect) {
+        return point + " " + aspect;
+    }
+
     /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */
     public static boolean covers(String above, String below) {
         return below.startsWith(above) && (below.length() == above.length() || below.charAt(above.length()) == '/');

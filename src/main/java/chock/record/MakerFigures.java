@@ -19,9 +19,9 @@ public record MakerFigures(List<MakerFigure> figures, List<String> noneFound) {
 
     /** True when the record says that no figure was found for this limit at this place. */
     public boolean saysNone(String limit, String point) {
-        return noneFound.stream().map(String::strip).anyMatch(none -> {
-            String[] parts = none.split("\\s*@\\s*", 2);
-            return parts[0].equals(limit) && (parts.length == 1 || Entry.covers(parts[1], point));
+        return noneFound.stream().anyMatch(none -> {
+            int at = none.indexOf('@');
+            return at < 0 ? none.strip().equals(limit) : none.substring(0, at).strip().equals(limit) && Entry.covers(none.substring(at + 1).strip(), point);
         });
     }
 }

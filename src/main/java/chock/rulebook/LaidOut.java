@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import chock.record.Entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,17 +9,22 @@ import java.util.Map;
  * A card laid out at one point: its words in braces filled in.
  *
  * @param points where each want is looked for, in the order of the card
+ * @param keys what each want is found by among the evidence: its point and aspect, in the order of the card
  * @param undoneBy work that undoes it
  * @param survives work that leaves it untouched though it disturbs
  * @param clearedBy work that clears a fault
  */
-public record LaidOut(List<String> points, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
+public record LaidOut(List<String> points, List<String> keys, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
 
     static LaidOut of(Card card, String point, Map<String, List<String>> words) {
         Map<String, String> binding = card.place().match(point, words).orElseThrow(() -> new IllegalStateException(
                 "rule '" + card.id() + "' asks at '" + point + "', its card at " + card.place()));
         List<String> points = card.wants().stream().map(want -> want.place() == null ? point : want.place().points(binding, words).get(0)).toList();
-        return new LaidOut(points, touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
+        List<String> keys = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            keys.add(Entry.key(points.get(i), card.wants().get(i).aspect()));
+        }
+        return new LaidOut(points, List.copyOf(keys), touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
                 touches(card.clearedBy(), binding, words));
     }
 

@@ -18,7 +18,8 @@ public record LocalCode(String code, String name, List<String> members, List<Lim
 
     /** True for the territory itself, a part of it, or a member. */
     public boolean covers(String territory) {
-        String country = territory.replaceFirst("-.*", "");
+        int dash = territory.indexOf('-');
+        String country = dash < 0 ? territory : territory.substring(0, dash);
         return code.equals(territory) || code.equals(country) || members.contains(territory) || members.contains(country);
     }
 

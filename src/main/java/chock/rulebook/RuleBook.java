@@ -22,7 +22,9 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.kie.api.KieBase;
 
@@ -41,10 +43,11 @@ public final class RuleBook {
     private final RunSheet run;
     private final Set<Gate> complete;
     private final Period reviewEvery;
-    private final KieBase rules;
+    private final Supplier<KieBase> rules;
     private final Set<String> without;
     private final House house;
     private final Map<String, LaidOut> laidOut;
+    private final Map<String, List<Limit>> limitsById;
 
     /**
      * A house in force.
@@ -59,12 +62,12 @@ public final class RuleBook {
     }
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules) {
+             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Supplier<KieBase> rules) {
         this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, Set.of(), null, new ConcurrentHashMap<>());
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, KieBase rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -80,6 +83,7 @@ public final class RuleBook {
         this.without = without;
         this.house = house;
         this.laidOut = laidOut;
+        this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
     }
 
     /**
@@ -125,7 +129,7 @@ public final class RuleBook {
     /** Names of all its rules, asleep or not. */
     public SortedSet<String> ruleNames() {
         SortedSet<String> names = new TreeSet<>();
-        rules.getKiePackages().forEach(pack -> pack.getRules().forEach(rule -> names.add(rule.getName())));
+        rules().getKiePackages().forEach(pack -> pack.getRules().forEach(rule -> names.add(rule.getName())));
         return names;
     }
 
@@ -148,7 +152,7 @@ public final class RuleBook {
         List<Limit> allLimits = new ArrayList<>(limits);
         allLimits.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, compiled, without, sound, new ConcurrentHashMap<>());
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, () -> compiled, without, sound, new ConcurrentHashMap<>());
     }
 
     /** The house in force, or empty. */
@@ -257,12 +261,12 @@ public final class RuleBook {
 
     /** The compiled reasoning. */
     public KieBase rules() {
-        return rules;
+        return rules.get();
     }
 
     /** A limit under all its dates and territories, the house's own among them. */
     public List<Limit> limitsNamed(String id) {
-        List<Limit> all = new ArrayList<>(limits.stream().filter(l -> l.id().equals(id)).toList());
+        List<Limit> all = new ArrayList<>(limitsById.getOrDefault(id, List.of()));
         codes.values().forEach(code -> code.limits().stream().filter(l -> l.id().equals(id)).forEach(all::add));
         tightened().stream().filter(l -> l.id().equals(id)).forEach(all::add);
         return all;
@@ -291,7 +295,7 @@ public final class RuleBook {
      * @param day the day of judgement
      */
     public LimitFor limitFor(String id, String point, JobRecord record, LocalDate day) {
-        Optional<Limit> inForce = latest(limits, id, day);
+        Optional<Limit> inForce = latest(limitsById.getOrDefault(id, List.of()), id, day);
         if (inForce.isEmpty()) {
             return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day, List.of());
         }

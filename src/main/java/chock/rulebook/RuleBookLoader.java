@@ -7,6 +7,7 @@ import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -26,6 +27,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
@@ -66,11 +68,20 @@ final class RuleBookLoader {
     }
 
     static RuleBook shipped() {
-        SortedMap<String, String> files = new TreeMap<>();
-        resource(RuleCompiler.FILES).lines().forEach(name -> files.put(name, resource("rules/" + name)));
         // Two things that do not wait for each other: the classes of the rules, and the files of cards and limits.
         CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBookLoader::compiledRules);
-        return new RuleBookLoader().load(files, () -> joined(rules));
+        try (InputStream packed = RuleBookLoader.class.getClassLoader().getResourceAsStream(Packed.NAME)) {
+            return packed == null ? new RuleBookLoader().load(shippedFiles(), () -> joined(rules)) : new RuleBookLoader().unpack(Packed.read(new BufferedInputStream(packed)), () -> joined(rules));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The text of every file of the shipped rule book, by name. */
+    static SortedMap<String, String> shippedFiles() {
+        SortedMap<String, String> files = new TreeMap<>();
+        resource(RuleCompiler.FILES).lines().forEach(name -> files.put(name, resource("rules/" + name)));
+        return files;
     }
 
     private static String resource(String name) {
@@ -150,42 +161,7 @@ final class RuleBookLoader {
         if (!open.isEmpty()) {
             throw new UnusableInput(open);
         }
-        files.forEach((name, text) -> {
-            String shown = "rules/" + name;
-            if (name.equals("book.yaml")) {
-                Sheet sheet = Sheet.one(shown, text, faults);
-                if (sheet != null) {
-                    version = sheet.text("version");
-                    reviewEvery = sheet.as("review-every", RuleBookLoader::period);
-                    sheet.texts("gates").forEach(gate -> Gate.of(gate).ifPresentOrElse(complete::add, () -> sheet.fault("gates", "'" + gate + "' is not a gate", "Known: " + List.of(Gate.values()) + ".")));
-                    sheet.done();
-                }
-            } else if (name.equals("evidence/words.yaml")) {
-                readWords(Sheet.one(shown, text, faults));
-            } else if (name.equals("evidence/instruments.yaml")) {
-                Sheet.list(shown, text, faults).forEach(this::readInstrument);
-            }
-        });
-        files.forEach((name, text) -> {
-            String shown = "rules/" + name;
-            if (name.endsWith("/limits.yaml")) {
-                Sheet.list(shown, text, faults).forEach(sheet -> readLimit(sheet));
-            } else if (name.endsWith("/checks.yaml")) {
-                Sheet.list(shown, text, faults).forEach(this::readCard);
-            } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
-                readCode(Sheet.one(shown, text, faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
-            }
-        });
-        if (files.containsKey(RIDE)) {
-            Sheet sheet = Sheet.one("rules/" + RIDE, files.get(RIDE), faults);
-            ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
-        }
-        if (files.containsKey(RUN)) {
-            Sheet sheet = Sheet.one("rules/" + RUN, files.get(RUN), faults);
-            run = sheet == null ? null : RunSheetReader.read(sheet);
-        }
+        read(files.keySet(), name -> Outline.of("rules/" + name, files.get(name), faults));
         KieBase rules = compiled.get();
         checkSense(rules);
         Conflicts conflicts = new Conflicts(faults);
@@ -195,11 +171,60 @@ final class RuleBookLoader {
         known.addAll(elsewhere);
         conflicts.undoRows(cards.values(), known, places,
                 "Mend the place, or list it under points in rules/evidence/words.yaml.");
+        return book(digest(files), () -> rules);
+    }
+
+    /** The rule book the build found sound and packed: not compared again, and its rules waited for only when they are wanted. */
+    private RuleBook unpack(Packed packed, Supplier<KieBase> compiled) {
+        read(packed.outlines().keySet(), packed.outlines()::get);
+        return book(packed.digest(), compiled);
+    }
+
+    private RuleBook book(String digest, Supplier<KieBase> rules) {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
-        return new RuleBook(version, digest(files), library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, rules);
+        return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, rules);
+    }
+
+    private void read(Set<String> files, Function<String, Outline> outline) {
+        files.forEach(name -> {
+            String shown = "rules/" + name;
+            if (name.equals("book.yaml")) {
+                Sheet sheet = Sheet.one(shown, outline.apply(name), faults);
+                if (sheet != null) {
+                    version = sheet.text("version");
+                    reviewEvery = sheet.as("review-every", RuleBookLoader::period);
+                    sheet.texts("gates").forEach(gate -> Gate.of(gate).ifPresentOrElse(complete::add, () -> sheet.fault("gates", "'" + gate + "' is not a gate", "Known: " + List.of(Gate.values()) + ".")));
+                    sheet.done();
+                }
+            } else if (name.equals("evidence/words.yaml")) {
+                readWords(Sheet.one(shown, outline.apply(name), faults));
+            } else if (name.equals("evidence/instruments.yaml")) {
+                Sheet.list(shown, outline.apply(name), faults).forEach(this::readInstrument);
+            }
+        });
+        files.forEach(name -> {
+            String shown = "rules/" + name;
+            if (name.endsWith("/limits.yaml")) {
+                Sheet.list(shown, outline.apply(name), faults).forEach(sheet -> readLimit(sheet));
+            } else if (name.endsWith("/checks.yaml")) {
+                Sheet.list(shown, outline.apply(name), faults).forEach(this::readCard);
+            } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
+                readCode(Sheet.one(shown, outline.apply(name), faults));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
+            }
+        });
+        if (files.contains(RIDE)) {
+            Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);
+            ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
+        }
+        if (files.contains(RUN)) {
+            Sheet sheet = Sheet.one("rules/" + RUN, outline.apply(RUN), faults);
+            run = sheet == null ? null : RunSheetReader.read(sheet);
+        }
     }
 
     private static Period period(String text) {
@@ -372,6 +397,22 @@ final class RuleBookLoader {
         besides.forEach(want -> words.addAspect(want, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
         return words.vocabulary(works, instruments);
+    }
+
+    /**
+     * What a start of the program may read in place of these files.
+     *
+     * @throws UnusableInput when they are not sound; then nothing may be packed, and the program refuses them when it starts
+     */
+    static Packed pack(SortedMap<String, String> files) {
+        new RuleBookLoader().load(files, RuleBookLoader::compiledRules);
+        SortedMap<String, Outline> outlines = new TreeMap<>();
+        files.forEach((name, text) -> {
+            if (name.endsWith(".yaml")) {
+                outlines.put(name, Outline.of(name, text, new ArrayList<>()));
+            }
+        });
+        return new Packed(digest(files), outlines);
     }
 
     /** {@code sha256:} over names, lengths and texts, in order of name. */

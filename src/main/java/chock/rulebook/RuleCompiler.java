@@ -1,6 +1,9 @@
 package chock.rulebook;
 
+import chock.record.UnusableInput;
+import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +14,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.drools.compiler.kie.builder.impl.InternalKieModule;
@@ -57,6 +61,33 @@ public final class RuleCompiler {
     public static void main(String[] folders) throws IOException, NoSuchAlgorithmException {
         Path rules = Path.of(folders[0]);
         Path classes = Path.of(folders[1]);
+        boolean anew = compile(rules, classes);
+        pack(rules, classes.resolve(Packed.NAME), anew);
+    }
+
+    /** Leaves what is quick to read, or nothing when the rule book is not sound: then the program says at its start what is wrong. */
+    private static void pack(Path rules, Path packed, boolean anew) throws IOException {
+        SortedMap<String, String> files = new TreeMap<>();
+        names(rules).lines().forEach(name -> files.put(name, text(rules.resolve(name))));
+        if (!anew && Files.exists(packed) && digestOf(packed).equals(RuleBookLoader.digest(files))) {
+            return;
+        }
+        Files.deleteIfExists(packed);
+        try {
+            Files.write(packed, RuleBookLoader.pack(files).bytes());
+        } catch (UnusableInput e) {
+            System.err.println("The rule book is not sound, and the program will refuse it:" + e.getMessage());
+        }
+    }
+
+    private static String digestOf(Path packed) throws IOException {
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(packed))) {
+            return Packed.read(in).digest();
+        }
+    }
+
+    /** True when anything had to be compiled. */
+    private static boolean compile(Path rules, Path classes) throws IOException, NoSuchAlgorithmException {
         Map<String, String> sources = new TreeMap<>();
         try (Stream<Path> files = Files.walk(rules)) {
             files.filter(f -> f.toString().endsWith(".drl")).forEach(f -> sources.put(rules.relativize(f).toString().replace('\\', '/'), text(f)));
@@ -65,7 +96,7 @@ public final class RuleCompiler {
         String now = stamp(sources, classes);
         if (Files.exists(stamp) && Files.readString(stamp).equals(now) && Files.exists(classes.resolve(INDEX))) {
             Files.writeString(classes.resolve(FILES), names(rules));
-            return;
+            return false;
         }
         Map<String, byte[]> compiled = compile(sources);
         compiled.put(FILES, names(rules).getBytes(StandardCharsets.UTF_8));
@@ -75,6 +106,7 @@ public final class RuleCompiler {
             Files.write(target, file.getValue());
         }
         Files.writeString(stamp, now);
+        return true;
     }
 
     /** What the compiled rules rest on: every rule file, and the classes that rules speak of. */

@@ -3,7 +3,6 @@ package chock.rulebook;
 import chock.quantity.Quantity;
 import chock.quantity.UnreadableQuantity;
 import chock.record.Fault;
-import java.io.StringReader;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,15 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
-import org.yaml.snakeyaml.nodes.MappingNode;
-import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.NodeTuple;
-import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * A mapping in a YAML file, read strictly: every key is asked for by name, and what was not asked for is a fault.
@@ -31,20 +21,19 @@ public final class Sheet {
     private final String file;
     private final String path;
     private final int line;
-    private final Map<String, Node> fields = new LinkedHashMap<>();
+    private final Map<String, Outline> fields = new LinkedHashMap<>();
     private final Set<String> asked = new LinkedHashSet<>();
     private final List<Fault> faults;
 
-    private Sheet(String file, String path, Node node, List<Fault> faults) {
+    private Sheet(String file, String path, Outline outline, List<Fault> faults) {
         this.file = file;
         this.path = path;
-        this.line = lineOf(node);
+        this.line = outline.line();
         this.faults = faults;
-        if (node instanceof MappingNode mapping) {
-            for (NodeTuple tuple : mapping.getValue()) {
-                String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "?";
-                if (fields.put(key, tuple.getValueNode()) != null) {
-                    faults.add(new Fault(file, lineOf(tuple.getKeyNode()), inside(key), "the key stands twice", "Keep one of them."));
+        if (outline instanceof Outline.Keys mapping) {
+            for (Outline.Key key : mapping.keys()) {
+                if (fields.put(key.name(), key.value()) != null) {
+                    faults.add(new Fault(file, key.line(), inside(key.name()), "the key stands twice", "Keep one of them."));
                 }
             }
         } else {
@@ -52,18 +41,18 @@ public final class Sheet {
         }
     }
 
-    private static int lineOf(Node node) {
-        return node.getStartMark().getLine() + 1;
-    }
-
     /** Reads a file that is one list of mappings. */
     static List<Sheet> list(String file, String text, List<Fault> faults) {
-        Node root = compose(file, text, faults);
-        if (root == null) {
+        return list(file, Outline.of(file, text, faults), faults);
+    }
+
+    /** The mappings of a list that has been read; none where there was nothing to read. */
+    static List<Sheet> list(String file, Outline outline, List<Fault> faults) {
+        if (outline == null) {
             return List.of();
         }
-        if (!(root instanceof SequenceNode list)) {
-            faults.add(new Fault(file, lineOf(root), "", "a list is wanted here", "Begin each item with a dash."));
+        if (!(outline instanceof Outline.Items list)) {
+            faults.add(new Fault(file, outline.line(), "", "a list is wanted here", "Begin each item with a dash."));
             return List.of();
         }
         return items(file, "", list, faults);
@@ -71,32 +60,17 @@ public final class Sheet {
 
     /** Reads a file that is one mapping. */
     public static Sheet one(String file, String text, List<Fault> faults) {
-        Node root = compose(file, text, faults);
-        return root == null ? null : new Sheet(file, "", root, faults);
+        return one(file, Outline.of(file, text, faults), faults);
     }
 
-    private static Node compose(String file, String text, List<Fault> faults) {
-        LoaderOptions options = new LoaderOptions();
-        options.setMaxAliasesForCollections(0);
-        options.setNestingDepthLimit(12);
-        try {
-            Node root = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
-            if (root == null) {
-                faults.add(new Fault(file, 0, "", "the file is empty", "Write at least one item, or remove the file."));
-            }
-            return root;
-        } catch (MarkedYAMLException e) {
-            int at = e.getProblemMark() == null ? 0 : e.getProblemMark().getLine() + 1;
-            faults.add(new Fault(file, at, "", "not readable as YAML: " + e.getProblem(), "Mend the line."));
-        } catch (org.yaml.snakeyaml.error.YAMLException e) {
-            faults.add(new Fault(file, 0, "", "not readable as YAML: " + e.getMessage(), "Mend the file."));
-        }
-        return null;
+    /** The mapping that has been read, or null where there was nothing to read. */
+    static Sheet one(String file, Outline outline, List<Fault> faults) {
+        return outline == null ? null : new Sheet(file, "", outline, faults);
     }
 
-    private static List<Sheet> items(String file, String path, SequenceNode list, List<Fault> faults) {
+    private static List<Sheet> items(String file, String path, Outline.Items list, List<Fault> faults) {
         List<Sheet> sheets = new ArrayList<>();
-        for (Node item : list.getValue()) {
+        for (Outline item : list.items()) {
             sheets.add(new Sheet(file, path + "[" + sheets.size() + "]", item, faults));
         }
         return sheets;
@@ -116,7 +90,7 @@ public final class Sheet {
 
     /** True when a mapping stands under this key, and not a single value. */
     public boolean isMapping(String key) {
-        return fields.get(key) instanceof MappingNode;
+        return fields.get(key) instanceof Outline.Keys;
     }
 
     /** True when the key is written, whatever stands under it. */
@@ -126,7 +100,7 @@ public final class Sheet {
 
     /** Says what is wrong under a key. */
     public void fault(String key, String what, String advice) {
-        faults.add(new Fault(file, fields.containsKey(key) ? lineOf(fields.get(key)) : line, inside(key), what, advice));
+        faults.add(new Fault(file, fields.containsKey(key) ? fields.get(key).line() : line, inside(key), what, advice));
     }
 
     /** The text under a key, or null after a fault. */
@@ -141,12 +115,12 @@ public final class Sheet {
     /** The text under a key, or null when it is not there. */
     public String optional(String key) {
         asked.add(key);
-        Node node = fields.get(key);
+        Outline node = fields.get(key);
         if (node == null) {
             return null;
         }
-        if (node instanceof ScalarNode scalar && !scalar.getValue().isBlank() && !scalar.getValue().equals("null")) {
-            return scalar.getValue().strip();
+        if (node instanceof Outline.Text scalar && !scalar.text().isBlank() && !scalar.text().equals("null")) {
+            return scalar.text().strip();
         }
         fault(key, "a text is wanted here", "Write one value.");
         return null;
@@ -220,15 +194,15 @@ public final class Sheet {
     /** The texts under a key; a single text counts as a list of one. Empty when the key is not there. */
     List<String> texts(String key) {
         asked.add(key);
-        Node node = fields.get(key);
+        Outline node = fields.get(key);
         if (node == null) {
             return List.of();
         }
-        if (node instanceof ScalarNode scalar) {
-            return List.of(scalar.getValue());
+        if (node instanceof Outline.Text scalar) {
+            return List.of(scalar.text());
         }
-        if (node instanceof SequenceNode list && list.getValue().stream().allMatch(n -> n instanceof ScalarNode)) {
-            return list.getValue().stream().map(n -> ((ScalarNode) n).getValue()).toList();
+        if (node instanceof Outline.Items list && list.items().stream().allMatch(n -> n instanceof Outline.Text)) {
+            return list.items().stream().map(n -> ((Outline.Text) n).text()).toList();
         }
         fault(key, "a list of texts is wanted here", "Write [a, b].");
         return List.of();
@@ -237,11 +211,11 @@ public final class Sheet {
     /** The mappings of a list under a key; empty when the key is not there. */
     public List<Sheet> sheets(String key) {
         asked.add(key);
-        Node node = fields.get(key);
+        Outline node = fields.get(key);
         if (node == null) {
             return List.of();
         }
-        if (node instanceof SequenceNode list) {
+        if (node instanceof Outline.Items list) {
             return items(file, inside(key), list, faults);
         }
         fault(key, "a list is wanted here", "Begin each item with a dash.");
@@ -251,7 +225,7 @@ public final class Sheet {
     /** The mapping under a key, or null after a fault. */
     public Sheet sheet(String key) {
         asked.add(key);
-        Node node = fields.get(key);
+        Outline node = fields.get(key);
         if (node == null) {
             fault(key, "the key is missing", "Add " + key + ":");
             return null;

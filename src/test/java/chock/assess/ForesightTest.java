@@ -19,7 +19,7 @@ class ForesightTest {
     private static final ZoneId LONDON = ZoneId.of("Europe/London");
 
     private static GateVerdict ahead(JobRecord record, RuleBook book, Gate gate) {
-        return Foresight.of(Assessor.assess(record, book, List.of(gate), Examples.DAY), book).gates().get(0);
+        return Foresight.assess(record, book, List.of(gate), Examples.DAY).gates().get(0);
     }
 
     private static Instant startOf(int year, int month, int day) {

@@ -87,4 +87,10 @@ public record Derived(Required required, Measured value, LocalDate made, State s
     public Instant lapses() {
         return from.stream().map(Current::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
     }
+
+    // Equal ones have equal hashes; sentences and numbers need not be hashed for that.
+    @Override
+    public int hashCode() {
+        return required.hashCode();
+    }
 }

@@ -21,4 +21,10 @@ import java.util.List;
  * @param lapses first instant at which it no longer holds by itself, or null
  */
 public record Judgement(Required required, String want, State state, String says, Measured measured, Applied applied,
-                        Quantity margin, List<String> evidence, Instant lapses) { }
+                        Quantity margin, List<String> evidence, Instant lapses) {
+    // Equal ones have equal hashes; sentences and numbers need not be hashed for that.
+    @Override
+    public int hashCode() {
+        return 31 * required.hashCode() + state.ordinal();
+    }
+}

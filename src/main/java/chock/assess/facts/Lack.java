@@ -15,4 +15,10 @@ public record Lack(Required required, State state, String says, List<String> ent
     public Lack(Required required, State state, String says, String... entries) {
         this(required, state, says, List.of(entries));
     }
+
+    // Equal ones have equal hashes; the sentence need not be hashed for that.
+    @Override
+    public int hashCode() {
+        return 31 * required.hashCode() + state.ordinal();
+    }
 }

@@ -1,5 +1,7 @@
 package chock.assess.facts;
 
+import java.util.Objects;
+
 /**
  * Evidence that does not count for one want.
  *
@@ -23,5 +25,16 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
     /** True when the evidence proved something once. */
     public boolean wasProof() {
         return reason.wasProof();
+    }
+
+    // The engine compares often, and from the first moment: what a record makes of itself is slow then.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SetAside o && o.reason == reason && o.entry.equals(entry) && Objects.equals(o.by, by) && o.wanted.equals(wanted);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * wanted.hashCode() + entry.hashCode();
     }
 }
