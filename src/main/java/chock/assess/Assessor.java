@@ -10,7 +10,6 @@ import chock.record.UnusableInput;
 import chock.rulebook.Card;
 import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,9 +27,6 @@ import org.kie.api.runtime.rule.AgendaFilter;
 
 /** The one function in the middle: a record, a rule book and a moment go in, verdicts come out. Same inputs, same result. */
 public final class Assessor {
-    /** No release is good for longer than this, whatever the evidence (common practice). */
-    static final Duration LONGEST_RELEASE = Duration.ofDays(30);
-
     private Assessor() { }
 
     /**
@@ -44,7 +40,7 @@ public final class Assessor {
         Assessment judged = judged(record, book, gates, asOf, concluded);
         // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
         LocalDate today = asOf.atZone(record.zone()).toLocalDate();
-        boolean coming = !book.limitsFrom(today, today.plusDays(LONGEST_RELEASE.toDays() + 1)).isEmpty();
+        boolean coming = !book.limitsFrom(today, today.plus(book.longestRelease()).plusDays(1)).isEmpty();
         return coming ? Foresight.ahead(judged, concluded, book) : judged;
     }
 
@@ -137,7 +133,7 @@ public final class Assessor {
         boolean released = faults.isEmpty() && findings.stream().allMatch(f -> f.state() == State.MET);
         Instant until = findings.stream().map(Finding::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder())
                 .map(first -> first.minusSeconds(1)).orElse(null);
-        Instant longest = now.instant().plus(LONGEST_RELEASE);
+        Instant longest = now.instant().plus(book.longestRelease());
         return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, List.copyOf(findings), notAsked, faults,
                 gate == Gate.INDOOR_RUN ? IndoorRun.of(book.run().orElse(null), concluded) : null);
     }

@@ -43,6 +43,7 @@ public final class RuleBook {
     private final RunSheet run;
     private final Set<Gate> complete;
     private final Period reviewEvery;
+    private final Period longestRelease;
     private final Supplier<KieBase> rules;
     private final Set<String> without;
     private final House house;
@@ -62,12 +63,12 @@ public final class RuleBook {
     }
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Supplier<KieBase> rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, Set.of(), null, new ConcurrentHashMap<>());
+             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules) {
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>());
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -79,6 +80,7 @@ public final class RuleBook {
         this.run = run;
         this.complete = complete;
         this.reviewEvery = reviewEvery;
+        this.longestRelease = longestRelease;
         this.rules = rules;
         this.without = without;
         this.house = house;
@@ -107,7 +109,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, rules, without, house == null ? null : house.with(change), laidOut);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut);
     }
 
     /**
@@ -123,7 +125,7 @@ public final class RuleBook {
     public RuleBook without(Set<String> more) {
         Set<String> asleep = new HashSet<>(without);
         asleep.addAll(more);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, rules, asleep, house, laidOut);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut);
     }
 
     /** Names of all its rules, asleep or not. */
@@ -152,7 +154,7 @@ public final class RuleBook {
         List<Limit> allLimits = new ArrayList<>(limits);
         allLimits.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, () -> compiled, without, sound, new ConcurrentHashMap<>());
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>());
     }
 
     /** The house in force, or empty. */
@@ -186,6 +188,11 @@ public final class RuleBook {
     /** How long after the day it was looked up a limit is due to be looked up again. */
     public Period reviewEvery() {
         return reviewEvery;
+    }
+
+    /** No release is good for longer than so many days. */
+    public Period longestRelease() {
+        return longestRelease;
     }
 
     /** The limits, local codes' and house's included, whose review is past due on this day, the longest overdue first. */

@@ -53,6 +53,7 @@ final class RuleBookLoader {
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
     private Period reviewEvery;
+    private Period longestRelease;
     private RideSheet ride;
     private RunSheet run;
 
@@ -185,7 +186,7 @@ final class RuleBookLoader {
             throw new UnusableInput(faults);
         }
         Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
-        return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, rules);
+        return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
     private void read(Set<String> files, Function<String, Outline> outline) {
@@ -196,6 +197,7 @@ final class RuleBookLoader {
                 if (sheet != null) {
                     version = sheet.text("version");
                     reviewEvery = sheet.as("review-every", RuleBookLoader::period);
+                    longestRelease = sheet.as("longest-release", RuleBookLoader::days);
                     sheet.texts("gates").forEach(gate -> Gate.of(gate).ifPresentOrElse(complete::add, () -> sheet.fault("gates", "'" + gate + "' is not a gate", "Known: " + List.of(Gate.values()) + ".")));
                     sheet.done();
                 }
@@ -231,6 +233,14 @@ final class RuleBookLoader {
         Period period = Holds.parse(text).period();
         if (period == null) {
             throw new IllegalArgumentException("'" + text + "': write how long, such as 2 years");
+        }
+        return period;
+    }
+
+    private static Period days(String text) {
+        Period period = period(text);
+        if (period.toTotalMonths() != 0) {
+            throw new IllegalArgumentException("'" + text + "': write it in days, such as 30 days");
         }
         return period;
     }

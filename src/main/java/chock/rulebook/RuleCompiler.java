@@ -75,8 +75,8 @@ public final class RuleCompiler {
         Files.deleteIfExists(packed);
         try {
             Files.write(packed, RuleBookLoader.pack(files).bytes());
-        } catch (UnusableInput e) {
-            System.err.println("The rule book is not sound, and the program will refuse it:" + e.getMessage());
+        } catch (UnusableInput unsound) {
+            // Nothing is packed; the program reads the files themselves and says what is wrong in them.
         }
     }
 

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -46,7 +47,7 @@ class ImpactTest {
     void isJudgingTwice() {
         Map<String, RuleBook> books = new HashMap<>();
         TRIALS.forEach(t -> books.put(t, tried(t)));
-        int[] changed = {0};
+        AtomicInteger changed = new AtomicInteger();
         RandomRecords.forSeeds(20, seed -> {
             JobRecord record = new RandomRecords(seed).next();
             RuleBook other = books.get(TRIALS.get(seed % TRIALS.size()));
@@ -61,10 +62,10 @@ class ImpactTest {
                 assertThat(impacts.get(i).after()).isEqualTo(after.gates().get(i).released());
                 List<String> differ = Stream.concat(was.keySet().stream(), is.keySet().stream()).filter(k -> was.get(k) != is.get(k)).map(k -> k.split(" ")[0]).distinct().sorted().toList();
                 assertThat(impacts.get(i).findings()).extracting(Impact.Change::check).isEqualTo(differ);
-                changed[0] += differ.size();
+                changed.addAndGet(differ.size());
             }
         });
-        assertThat(changed[0]).as("findings that a trial changes").isPositive();
+        assertThat(changed.get()).as("findings that a trial changes").isPositive();
     }
 
     private static Map<String, State> states(GateVerdict gate) {

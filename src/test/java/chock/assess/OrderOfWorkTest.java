@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 
@@ -96,9 +97,9 @@ class OrderOfWorkTest {
     /** Whatever is gone, older, worse or worked on: the steps in their order, with good results, release it; in another order they seldom do. */
     @Test
     void inThisOrderNothingIsDoneTwice(TestReporter reporter) {
-        int[] followed = {0};
-        int[] shuffled = {0};
-        int[] released = {0};
+        AtomicInteger followed = new AtomicInteger();
+        AtomicInteger shuffled = new AtomicInteger();
+        AtomicInteger released = new AtomicInteger();
         RandomRecords.forSeeds(25, seed -> {
             JobRecord record = new RandomRecords(seed).next();
             Gate gate = record.seeks().get(seed % record.seeks().size());
@@ -109,17 +110,17 @@ class OrderOfWorkTest {
             assertThat(verdict.findings().stream().filter(f -> f.state() != State.MET).map(f -> f.check() + " " + f.state() + " " + f.says()).toList()).isEmpty();
             assertThat(verdict.released()).isTrue();
             assertThat(GoodEntries.undone(after, gate)).as("proofs of the order that a later step undid").isEmpty();
-            followed[0]++;
+            followed.incrementAndGet();
             if (order.steps().size() > 1) {
                 List<Step> other = new ArrayList<>(order.steps());
                 Collections.shuffle(other, new Random(seed));
-                shuffled[0]++;
-                released[0] += GoodEntries.judged(GoodEntries.written(record, other), gate).released() ? 1 : 0;
+                shuffled.incrementAndGet();
+                released.addAndGet(GoodEntries.judged(GoodEntries.written(record, other), gate).released() ? 1 : 0);
             }
         });
-        reporter.publishEntry("orders followed to a release", String.valueOf(followed[0]));
-        reporter.publishEntry("random orders of more than one step that released", released[0] + " of " + shuffled[0]);
-        assertThat(followed[0]).isPositive();
-        assertThat(released[0]).as("random orders that happen to release, of " + shuffled[0]).isLessThan(shuffled[0] / 2);
+        reporter.publishEntry("orders followed to a release", followed.toString());
+        reporter.publishEntry("random orders of more than one step that released", released + " of " + shuffled);
+        assertThat(followed.get()).isPositive();
+        assertThat(released.get()).as("random orders that happen to release, of " + shuffled).isLessThan(shuffled.get() / 2);
     }
 }

@@ -18,6 +18,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /** The demo records, each time with other entries gone, older, worse, or with more work on top. */
 final class RandomRecords {
@@ -44,12 +45,15 @@ final class RandomRecords {
         return all;
     }
 
-    /** Runs a property for fixed seeds and one that is new each time, which a failure names. */
+    /** True in the long run. */
+    static boolean many() {
+        return COUNT > 0;
+    }
+
+    /** Runs a property for fixed seeds and one that is new each time, which a failure names; in the long run on all cores. */
     static void forSeeds(int ordinarily, IntConsumer property) {
-        int count = COUNT > 0 ? COUNT : ordinarily;
-        for (int seed = 1; seed <= count; seed++) {
-            tried(seed, property);
-        }
+        IntStream seeds = IntStream.rangeClosed(1, many() ? COUNT : ordinarily);
+        (many() ? seeds.parallel() : seeds).forEach(seed -> tried(seed, property));
         tried(new Random().nextInt(1_000_000_000), property);
     }
 

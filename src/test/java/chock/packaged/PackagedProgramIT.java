@@ -99,6 +99,24 @@ class PackagedProgramIT {
                 .doesNotContain("org.flywaydb").doesNotContain("com.zaxxer").doesNotContain("io.micrometer").doesNotContain("org.springframework").doesNotContain("gg.jte");
     }
 
+    /** Another country, clock, alphabet and character set of the machine it runs on. */
+    @Test
+    void theSameBytesOnEveryMachine() throws IOException, InterruptedException {
+        List<String> assess = List.of("-jar", "target/chock.jar", "assess", "--as-of", "2026-11-25T12:00", "--format", "json", "docs/examples/lark-released.yaml", "docs/examples/lark-faults.yaml");
+        List<String> here = new ArrayList<>(List.of(java()));
+        here.addAll(assess);
+        List<String> there = new ArrayList<>(List.of(java(), "-Dfile.encoding=US-ASCII", "-Duser.language=tr", "-Duser.country=TR", "-Duser.timezone=Pacific/Kiritimati"));
+        there.addAll(assess);
+        assertThat(run(there).out()).isEqualTo(run(here).out()).contains("±");
+    }
+
+    @Test
+    void aResultThatCannotBeWrittenIsNotCalledAResult() throws IOException, InterruptedException {
+        Ended full = run(List.of("sh", "-c", "exec \"$@\" > /dev/full", "sh", java(), "-jar", "target/chock.jar", "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-released.yaml"));
+        assertThat(full.status()).isEqualTo(3);
+        assertThat(full.err()).contains("the result could not be written").doesNotContain("\tat ");
+    }
+
     @Test
     void noStackTraceReachesTheUser() throws IOException, InterruptedException {
         for (List<String> args : List.of(List.of("assess", "pom.xml"), List.of("assess", "target/chock.jar"), List.of("assess", "docs"), List.of("figure", "tyre-date", "code=99"),

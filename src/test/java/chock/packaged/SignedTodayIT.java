@@ -28,8 +28,16 @@ class SignedTodayIT {
     private record Ended(int status, String out, String err) { }
 
     private static Ended chock(String... args) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", "target/chock.jar"));
+        List<String> command = program();
         command.addAll(List.of(args));
+        return run(command);
+    }
+
+    private static List<String> program() {
+        return new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:-UsePerfData", "-jar", "target/chock.jar"));
+    }
+
+    private static Ended run(List<String> command) throws IOException, InterruptedException {
         Path err = Files.createTempFile("chock", ".err");
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(err.toFile());
         builder.environment().put("CHOCK_SHOP", FOLDER.resolve("shop.yaml").toString());
@@ -64,9 +72,25 @@ class SignedTodayIT {
         assertThat(well("sign", record, "--gate", "non-runner", "--key", lead, "--passphrase-env", "WORDS", "--out", signOff).out()).startsWith("SIGNED at non-runner until ");
         assertThat(well("verify", signOff, record).out()).startsWith("HOLDS: non-runner of ");
         assertThat(well("ledger", "verify").out()).startsWith("SOUND: 2 lines");
+        onAFullDiskNothingIsSaidToBeSigned(record, lead);
         Ended blocked = chock("sign", record, "--gate", "road-test", "--key", lead, "--passphrase-env", "WORDS");
         assertThat(blocked.status()).isEqualTo(1);
         assertThat(blocked.err()).startsWith("Refused: ").contains("is blocked at road-test");
+    }
+
+    /** The file may grow by less than a line more, as on a disk that is full: the ledger stays what it was, and says so. */
+    private static void onAFullDiskNothingIsSaidToBeSigned(String record, String lead) throws IOException, InterruptedException {
+        Path ledger = FOLDER.resolve("ledger.txt");
+        byte[] before = Files.readAllBytes(ledger);
+        List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -f " + (before.length + 511) / 512 + "; exec \"$@\"", "sh"));
+        command.addAll(program());
+        command.addAll(List.of("sign", record, "--gate", "non-runner", "--key", lead, "--passphrase-env", "WORDS"));
+        Ended full = run(command);
+        assertThat(full.status()).as(full.err()).isEqualTo(2);
+        assertThat(full.err()).contains("ledger.txt: it cannot be written").doesNotContain("\tat ");
+        assertThat(full.out()).doesNotContain("SIGNED");
+        assertThat(Files.readAllBytes(ledger)).isEqualTo(before);
+        assertThat(well("ledger", "verify").out()).startsWith("SOUND: 2 lines");
     }
 
     /** The record with every day since 2020 moved so that its last entry is of yesterday. */

@@ -41,5 +41,6 @@ class PackedTest {
         assertThat(SHIPPED.ride()).isEqualTo(read.ride());
         assertThat(SHIPPED.run()).isEqualTo(read.run());
         assertThat(SHIPPED.reviewEvery()).isEqualTo(read.reviewEvery());
+        assertThat(SHIPPED.longestRelease()).isEqualTo(read.longestRelease()).isEqualTo(java.time.Period.ofDays(30));
     }
 }

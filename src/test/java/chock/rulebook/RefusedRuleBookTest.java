@@ -47,7 +47,7 @@ class RefusedRuleBookTest {
 
     private static RuleBook load(String limits, String cards, String code, String drl) {
         SortedMap<String, String> files = new TreeMap<>();
-        files.put("book.yaml", "version: test\nreview-every: 2 years\ngates: [road-test]\n");
+        files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/limits.yaml", limits);
         files.put("x/checks.yaml", cards);

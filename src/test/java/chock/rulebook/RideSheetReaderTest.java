@@ -58,7 +58,7 @@ class RideSheetReaderTest {
     // The compiled rules are the shipped ones; the one card here borrows an id they know.
     private static RuleBook load(String plan) {
         SortedMap<String, String> files = new TreeMap<>();
-        files.put("book.yaml", "version: test\nreview-every: 2 years\ngates: [road-test]\n");
+        files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/checks.yaml", CARD);
         if (plan != null) {

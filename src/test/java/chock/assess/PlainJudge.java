@@ -1,0 +1,243 @@
+package chock.assess;
+
+import chock.assess.facts.Required;
+import chock.assess.facts.Wanted;
+import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.record.Deed;
+import chock.record.Entry;
+import chock.record.Instrument;
+import chock.record.JobRecord;
+import chock.record.Value;
+import chock.record.Vocabulary.Form;
+import chock.rulebook.Card;
+import chock.rulebook.LaidOut;
+import chock.rulebook.LimitFor;
+import chock.rulebook.Touch;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.Period;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The general reasoning about evidence, written by hand in plain Java without an engine: a second opinion on what the rules
+ * say, and the floor under what they may cost. It knows the checks that are settled by what a card says alone; which of them
+ * are asked, and the limits in force, it is told.
+ */
+final class PlainJudge {
+    private final JobRecord record;
+    private final Instant asOf;
+    private final LocalDate today;
+    private final Map<String, List<Entry>> evidence = new HashMap<>();
+    private final List<Entry> works = new ArrayList<>();
+    private final List<Entry> foundOut = new ArrayList<>();
+    private final Map<String, List<Entry>> corrections = new HashMap<>();
+
+    PlainJudge(JobRecord record, Instant asOf) {
+        this.record = record;
+        this.asOf = asOf;
+        this.today = asOf.atZone(record.zone()).toLocalDate();
+        for (Entry e : record.entries()) {
+            if (e.deed().isEvidence() || e.deed() == Deed.DONE) {
+                evidence.computeIfAbsent(e.point() + " " + e.what(), k -> new ArrayList<>()).add(e);
+            }
+            if (e.deed() == Deed.DONE) {
+                works.add(e);
+            }
+            if (e.deed() == Deed.FOUND_OUT) {
+                foundOut.add(e);
+            }
+            if (e.corrects() != null) {
+                corrections.computeIfAbsent(e.corrects(), k -> new ArrayList<>()).add(e);
+            }
+        }
+    }
+
+    /** The state of one check at one place. */
+    State state(Required required, List<Wanted> wants, LimitFor limit) {
+        Set<State> said = EnumSet.noneOf(State.class);
+        boolean lacksLimit = limit != null && limit.applied() == null;
+        boolean missing = lacksLimit;
+        boolean stale = false;
+        for (Wanted wanted : wants) {
+            Card.Want want = wanted.want();
+            List<Entry> all = evidence.getOrDefault(wanted.point() + " " + want.aspect(), List.of());
+            List<Entry> stands = new ArrayList<>();
+            boolean proof = false;
+            for (Entry e : all) {
+                boolean corrected = isCorrected(e, wanted, limit);
+                boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && newer(o, e)));
+                boolean undone = isUndone(e, wanted);
+                boolean dead = undone || isTooOld(e, wanted) || wasOutOfCalibration(e) || wasFoundOut(e);
+                proof |= dead;
+                if (!corrected && !weak && !dead) {
+                    stands.add(e);
+                }
+            }
+            missing |= all.isEmpty() || stands.isEmpty() && !proof;
+            stale |= stands.isEmpty() && proof;
+            for (Entry e : stands) {
+                boolean newest = stands.stream().noneMatch(o -> newer(o, e));
+                if ((newest || faulty(e, want, limit)) && !lacksLimit && decides(want)) {
+                    said.add(alone(e, want, limit));
+                }
+                for (Entry o : stands) {
+                    if (newer(o, e) && disagree(o, e, want)) {
+                        said.add(State.DOUBT);
+                    }
+                }
+            }
+        }
+        if (said.contains(State.FAULT)) {
+            return State.FAULT;
+        }
+        return missing ? State.MISSING : stale ? State.STALE : said.contains(State.DOUBT) ? State.DOUBT : said.contains(State.MET) ? State.MET : null;
+    }
+
+    private static boolean newer(Entry a, Entry b) {
+        int order = a.at().earliest().compareTo(b.at().earliest());
+        return order > 0 || order == 0 && a.id().compareTo(b.id()) > 0;
+    }
+
+    static boolean decides(Card.Want want) {
+        return want.form() == Form.ANSWER || want.weakest() == Deed.DONE || want.judged();
+    }
+
+    private static boolean tooWeak(Entry e, Card.Want want) {
+        return want.weakest() == Deed.DONE ? e.deed() != Deed.DONE : !e.deed().atLeast(want.weakest());
+    }
+
+    private static boolean faulty(Entry e, Card.Want want, LimitFor limit) {
+        if (want.form() == Form.ANSWER && e.is() instanceof Value.Answer answer) {
+            return !want.good().contains(answer.word());
+        }
+        return want.judged() && want.form() == Form.AMOUNT && e.is() instanceof Value.Amount amount && limit != null && limit.applied() != null
+                && (above(amount.measured().value(), limit.applied().bounds()) || below(amount.measured().value(), limit.applied().bounds()));
+    }
+
+    private static boolean above(Quantity value, Bounds bounds) {
+        int order = bounds.high() == null ? -1 : value.compareTo(bounds.high());
+        return order > 0 || order == 0 && !bounds.highPasses();
+    }
+
+    private static boolean below(Quantity value, Bounds bounds) {
+        int order = bounds.low() == null ? 1 : value.compareTo(bounds.low());
+        return order < 0 || order == 0 && !bounds.lowPasses();
+    }
+
+    private boolean isCorrected(Entry e, Wanted wanted, LimitFor limit) {
+        for (Entry c : corrections.getOrDefault(e.id(), List.of())) {
+            boolean asStrong = c.deed().ordinal() <= e.deed().ordinal();
+            if (asStrong && (!c.by().equals(e.by()) || !faulty(e, wanted.want(), limit) && e.deed() != Deed.DONE)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isUndone(Entry e, Wanted wanted) {
+        for (Entry work : works) {
+            boolean withdrawn = corrections.getOrDefault(work.id(), List.of()).stream().anyMatch(c -> !c.by().equals(work.by()));
+            if (!withdrawn && !work.id().equals(e.id()) && !e.at().surelyAfter(work.at()) && undoes(work, wanted)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean undoes(Entry work, Wanted wanted) {
+        LaidOut laid = wanted.laid();
+        for (Touch s : laid.survives()) {
+            if (s.works().contains(work.what()) && s.point().equals(work.point())) {
+                return false;
+            }
+        }
+        boolean disturbing = wanted.disturbing().contains(work.what());
+        if (disturbing && carries(work.point(), wanted.point())) {
+            return true;
+        }
+        for (Touch row : laid.undoneBy()) {
+            if ((row.works().isEmpty() ? disturbing : row.works().contains(work.what())) && (carries(work.point(), row.point()) || carries(row.point(), work.point()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean carries(String above, String below) {
+        return below.equals(above) || below.startsWith(above + "/");
+    }
+
+    private boolean isTooOld(Entry e, Wanted wanted) {
+        Instant lapse = (wanted.want().holds() == null ? wanted.card().holds() : wanted.want().holds()).lapse(e.at().date(), e.at().zone());
+        return lapse != null && !asOf.isBefore(lapse);
+    }
+
+    private Instrument instrument(Entry e) {
+        return e.with() == null ? null : record.instrument(e.with()).orElseThrow();
+    }
+
+    private boolean wasOutOfCalibration(Entry e) {
+        Instrument with = instrument(e);
+        return with != null && (e.at().date().isBefore(with.calibrated()) || e.at().date().isAfter(with.due()));
+    }
+
+    private boolean wasFoundOut(Entry e) {
+        Instrument with = instrument(e);
+        for (Entry f : foundOut) {
+            boolean mended = with != null && with.calibrated().isAfter(f.at().date()) && !e.at().date().isBefore(with.calibrated());
+            if (with != null && with.id().equals(f.point()) && !mended) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private State alone(Entry e, Card.Want want, LimitFor limit) {
+        if (want.weakest() == Deed.DONE) {
+            return State.MET;
+        }
+        if (e.is() instanceof Value.Answer answer) {
+            return want.good().contains(answer.word()) ? State.MET : State.FAULT;
+        }
+        Bounds bounds = limit.applied().bounds();
+        if (e.is() instanceof Value.Days days) {
+            LocalDate last = days.from().plus(Period.ofMonths(bounds.high().to(chock.quantity.Unit.MONTHS).value().intValueExact()));
+            return today.isAfter(last) || today.equals(last) && !bounds.highPasses() ? State.FAULT : State.MET;
+        }
+        Measured measured = ((Value.Amount) e.is()).measured();
+        if (above(measured.value(), bounds) || below(measured.value(), bounds)) {
+            return State.FAULT;
+        }
+        boolean tooClose = withinUncertainty(measured, bounds.high()) || withinUncertainty(measured, bounds.low());
+        return tooClose ? State.DOUBT : State.MET;
+    }
+
+    private static boolean withinUncertainty(Measured measured, Quantity bound) {
+        if (bound == null || measured.uncertainty() == null) {
+            return false;
+        }
+        BigDecimal apart = measured.value().to(bound.unit()).value().subtract(bound.value()).abs();
+        return apart.compareTo(measured.uncertainty().differenceTo(bound.unit()).value()) <= 0;
+    }
+
+    private static boolean disagree(Entry first, Entry second, Card.Want want) {
+        if (want.varies() || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
+            return false;
+        }
+        Quantity apart = a.measured().value().minus(b.measured().value()).abs();
+        BigDecimal both = square(a.measured(), apart).add(square(b.measured(), apart));
+        return apart.value().pow(2).compareTo(both) > 0;
+    }
+
+    private static BigDecimal square(Measured measured, Quantity in) {
+        return measured.uncertainty() == null ? BigDecimal.ZERO : measured.uncertainty().differenceTo(in.unit()).value().pow(2);
+    }
+}
