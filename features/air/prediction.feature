@@ -44,7 +44,7 @@ Feature: What a run without a hose does to the air
       And room seen openings shut
       And run-plan seen planned-runs 30on
       Then air.peak is fault
-      And it says "air to die in within minutes: it is not less than 1200 ppm"
+      And it says "air to die in within minutes: 1200 ppm or more is immediately dangerous to life"
 
     Scenario: open windows alone change nothing
       Given room measured volume 256 m³ ± 10 m³
@@ -355,4 +355,4 @@ Feature: What a run without a hose does to the air
       And room seen openings shut
       And run-plan seen planned-runs 30on
       Then air.peak is fault
-      And it says "air to die in within minutes: it is not less than 1200 ppm"
+      And it says "air to die in within minutes: 1200 ppm or more is immediately dangerous to life"

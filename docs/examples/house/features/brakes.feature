@@ -15,6 +15,17 @@ Feature: What this house asks of brakes besides
         | 2.6 mm ± 0.1 mm | doubt |
         | 2.7 mm ± 0.1 mm | met   |
 
+    Scenario Outline: from its first day on
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is <day>
+      And front-brake/caliper/inner-pad measured thickness 2.0 mm ± 0.1 mm
+      Then brakes.pad-thickness is <state> at front-brake/caliper/inner-pad
+
+      Examples:
+        | day        | state |
+        | 2026-11-24 | met   |
+        | 2026-11-25 | fault |
+
   @house.cam-lever-photo
   Rule: The cam lever of the rear drum is photographed
 

@@ -142,7 +142,7 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
         try {
             return RuleBook.shipped();
         } catch (UnusableInput e) {
-            throw new IllegalStateException("its rule book is not sound: " + e.getMessage(), e);
+            throw new IllegalStateException("its rule book is not sound", e);
         }
     }
 
@@ -187,7 +187,7 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
     /** Says in one sentence that the program failed, and keeps the details only where the user asked for them. */
     int failed(Throwable cause) {
         String what = cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
-        say("chock itself failed: " + what.strip().replaceAll("\\s+", " "));
+        say("chock itself failed: " + what.strip().replaceAll("\\s+", " ") + (cause.getCause() instanceof UnusableInput unsound ? ":\n" + unsound.getMessage() : ""));
         if (trace != null) {
             try (PrintWriter details = new PrintWriter(trace, StandardCharsets.UTF_8)) {
                 cause.printStackTrace(details);

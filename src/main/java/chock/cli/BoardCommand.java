@@ -83,7 +83,7 @@ final class BoardCommand implements Callable<Integer> {
 
     private Board board(Store opened, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, new HouseOption().inForce(bench), where, bench.clock(), clockFace, "0.1.0", line -> {
+            return new Board(opened, new HouseOption().inForce(bench), where, bench.clock(), clockFace, Chock.Version.number(), line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });

@@ -56,7 +56,7 @@ public final class Chock implements Runnable {
 
     /** Reports carry signs such as ±, which a terminal set up for plain ASCII would otherwise turn into question marks. */
     private static PrintStream utf8(FileDescriptor to) {
-        return new PrintStream(new BufferedOutputStream(new FileOutputStream(to)), false, StandardCharsets.UTF_8);
+        return new PrintStream(new BufferedOutputStream(new Outlet(new FileOutputStream(to))), false, StandardCharsets.UTF_8);
     }
 
     /** Runs one command; the result is its exit status. */
@@ -132,8 +132,12 @@ public final class Chock implements Runnable {
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
+            return new String[] {"chock " + number()};
+        }
+
+        static String number() {
             String version = Chock.class.getPackage().getImplementationVersion();
-            return new String[] {"chock " + (version == null ? "(built here, not packaged)" : version)};
+            return version == null ? "(built here, not packaged)" : version;
         }
     }
 }

@@ -48,6 +48,8 @@ final class RehearsalJson {
         node.put("changes", shaken.changes());
         ArrayNode unnoticed = node.putArray("unnoticed");
         shaken.unnoticed().forEach(u -> unnoticed.addObject().put("subject", u.subject()).put("change", u.what()).put("where", u.where()).put("write", u.toWrite()));
+        ArrayNode idle = node.putArray("onlyForHouses");
+        shaken.idle().forEach(idle::add);
         return node;
     }
 }

@@ -111,8 +111,8 @@ final class RehearsalText {
         }
         long untried = boundaries.rows().stream().filter(r -> r.cases().isEmpty()).count();
         long pinned = boundaries.rows().stream().filter(Boundaries.Row::isPinned).count();
-        page.gap().put(0, counted(boundaries.rows().size(), "end") + " of limits: " + pinned + " with scenarios on both sides; " + counted(tried, "reading") + " tried, "
-                + (boundaries.wrong() == 0 ? "all as the limits say" : boundaries.wrong() + " not as the limits say") + "; " + untried + " not tried.");
+        page.gap().put(0, counted(boundaries.rows().size(), "end") + " of limits: " + pinned + " with scenarios on both sides; "
+                + (tried == 0 ? "no reading tried" : counted(tried, "reading") + " tried, " + (boundaries.wrong() == 0 ? "all as the limits say" : boundaries.wrong() + " not as the limits say")) + "; " + untried + " not tried.");
         return page.toString();
     }
 
@@ -121,6 +121,9 @@ final class RehearsalText {
         for (Shake.Unnoticed one : shaken.unnoticed()) {
             page.heading("NOT NOTICED: " + one.subject() + ": " + one.what()).put(2, one.where()).put(2, "write: ", one.toWrite()).gap();
         }
-        return page.put(0, counted(shaken.changes(), "change") + " tried, " + (shaken.unnoticed().isEmpty() ? "every one noticed by a scenario." : shaken.unnoticed().size() + " not noticed.")).toString();
+        if (!shaken.idle().isEmpty()) {
+            page.put(0, "Not left out, for only the cards of a house give them something to do: " + String.join(", ", shaken.idle()) + ". 'chock rehearse --shake --house DIR' tries them.").gap();
+        }
+        return page.put(0, shaken.changes() == 0 ? "No change tried." : counted(shaken.changes(), "change") + " tried, " + (shaken.unnoticed().isEmpty() ? "every one noticed by a scenario." : shaken.unnoticed().size() + " not noticed.")).toString();
     }
 }

@@ -4,6 +4,7 @@ import chock.rehearse.Boundaries;
 import chock.rehearse.Coverage;
 import chock.rehearse.Rehearsal;
 import chock.rehearse.Rehearsed;
+import chock.rehearse.Scope;
 import chock.rehearse.Shake;
 import chock.report.Json;
 import chock.rulebook.RuleBook;
@@ -105,35 +106,32 @@ final class RehearseCommand implements Callable<Integer> {
         }
     }
 
-    private boolean isAsked(String id) {
-        return of == null || id.equals(of) || id.startsWith(of + ".") || id.startsWith(of + "-");
-    }
-
     private int asked(RuleBook book, Rehearsed rehearsed, RehearsalText text) {
+        Scope scope = new Scope(of, features.isEmpty() && book.house().isPresent());
         if (question.coverage) {
-            Coverage all = Coverage.of(book, rehearsed);
-            Coverage coverage = new Coverage(all.rows().stream().filter(r -> isAsked(r.check())).toList());
-            checkNotEmpty(coverage.rows());
+            Coverage coverage = Coverage.of(book, rehearsed, scope);
+            checkNotEmpty(coverage.rows(), scope);
             bench.print(format.equals("json") ? Json.pretty(RehearsalJson.of(coverage)) : text.of(coverage));
             return require && !coverage.isWhole() ? Bench.BLOCKED : Bench.RELEASED;
         }
         if (question.boundaries) {
-            Boundaries boundaries = Boundaries.of(book, rehearsed, this::isAsked);
-            checkNotEmpty(boundaries.rows());
+            Boundaries boundaries = Boundaries.of(book, rehearsed, scope);
+            checkNotEmpty(boundaries.rows(), scope);
             bench.print(format.equals("json") ? Json.pretty(RehearsalJson.of(boundaries)) : text.of(boundaries));
             return boundaries.wrong() > 0 ? Bench.BLOCKED : Bench.RELEASED;
         }
-        Shake.Shaken shaken = Shake.run(book, rehearsed, this::isAsked);
-        if (shaken.changes() == 0) {
-            checkNotEmpty(List.of());
+        Shake.Shaken shaken = Shake.run(book, rehearsed, scope);
+        if (shaken.changes() == 0 && shaken.idle().isEmpty()) {
+            checkNotEmpty(List.of(), scope);
         }
         bench.print(format.equals("json") ? Json.pretty(RehearsalJson.of(shaken)) : text.of(shaken));
         return shaken.unnoticed().isEmpty() ? Bench.RELEASED : Bench.BLOCKED;
     }
 
-    private void checkNotEmpty(List<?> rows) {
+    private void checkNotEmpty(List<?> rows, Scope scope) {
         if (rows.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "Nothing in the rule book bears the id '" + of + "' or begins with it. 'chock rules' lists the checks.");
+            throw new ParameterException(spec.commandLine(), (scope.houseOnly() ? "The house has nothing of its own to ask this of" : "Nothing in the rule book bears the id '" + of + "' or begins with it")
+                    + (scope.houseOnly() && of != null ? " whose id is '" + of + "' or begins with it" : "") + ". " + (scope.houseOnly() ? "Name FEATURES besides, and the whole rule book is asked about." : "'chock rules' lists the checks."));
         }
     }
 }

@@ -1,6 +1,8 @@
 package chock.cli;
 
 import chock.record.Gate;
+import chock.record.UnusableInput;
+import chock.rulebook.RuleBook;
 import chock.signoff.KeyFile;
 import chock.signoff.Shop;
 import chock.signoff.SignOffs;
@@ -42,9 +44,18 @@ final class SignCommand implements Callable<Integer> {
     public Integer call() {
         Shop workshop = Workshop.of(shop, bench);
         byte[] bytes = bench.read(file);
-        SigningKey key = KeyFile.read(Bench.path(keyFile), passphrase.ask(bench, keyFile));
         Path record = Path.of(file.equals("-") ? "record" : file);
-        SignOffs.Signed signed = SignOffs.sign(workshop, key, Workshop.book(workshop, bench), record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
+        Path keys = Bench.path(keyFile);
+        KeyFile.check(keys);
+        char[] words = passphrase.ask(bench, keyFile);
+        RuleBook book = Workshop.book(workshop, bench);
+        SigningKey key;
+        try {
+            key = KeyFile.read(keys, words);
+        } catch (UnusableInput closed) {
+            throw SignOffs.keyStayedClosed(workshop, book, record, bytes, gate, keys, closed, bench.clock());
+        }
+        SignOffs.Signed signed = SignOffs.sign(workshop, key, book, record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
         bench.print(SignOffText.signed(signed, bench.bold()));
         return Bench.RELEASED;
     }

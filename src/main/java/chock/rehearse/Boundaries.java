@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * Every limit tried just inside, at, and just outside its number: in the record of a scenario that rests on it, the deciding
@@ -56,13 +55,14 @@ public record Boundaries(List<Row> rows) {
     /**
      * Tries every limit that has a number of its own.
      *
-     * @param which the ids of the limits to try
+     * @param scope the limits to try
      */
-    public static Boundaries of(RuleBook book, Rehearsed rehearsed, Predicate<String> which) {
+    public static Boundaries of(RuleBook book, Rehearsed rehearsed, Scope scope) {
         List<Scenario> scenarios = rehearsed.scenarios();
         List<Limit> all = new ArrayList<>(book.limits());
         book.codes().values().forEach(code -> all.addAll(code.limits()));
-        return new Boundaries(all.parallelStream().filter(limit -> which.test(limit.id())).flatMap(limit -> ends(limit).stream().map(end -> row(book, scenarios, limit, end))).toList());
+        all.addAll(book.tightened());
+        return new Boundaries(all.parallelStream().filter(scope::has).flatMap(limit -> ends(limit).stream().map(end -> row(book, scenarios, limit, end))).toList());
     }
 
     /** Readings for which the rules found something else than the limit says. */

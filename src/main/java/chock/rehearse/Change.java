@@ -1,20 +1,28 @@
 package chock.rehearse;
 
 import chock.quantity.Quantity;
+import chock.rulebook.Asked;
 import chock.rulebook.Limit;
 import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
+import chock.rulebook.Source;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One small change of a rule book that somebody might make by mistake.
  *
  * @param isOfLimit whether a limit is changed, and not a rule
+ * @param isOfHouse whether it is the house's, or does its work for the cards of a house alone
  * @param subject id of the limit or name of the rule
  * @param what what is changed, with both sides
  * @param where file and line, or what is known of them
@@ -22,9 +30,13 @@ import java.util.function.UnaryOperator;
  * @param concerns which scenarios can notice at all
  * @param made the changed book
  */
-record Change(boolean isOfLimit, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
+record Change(boolean isOfLimit, boolean isOfHouse, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
 
-    /** Every change of every limit, local codes' included, and every rule left out. */
+    /** Rules that do nothing unless a house has a card that says when it is asked. */
+    private static final String ASKED_WITH = "evidence.asked-with";
+    private static final String OF_EVERY_MACHINE = "evidence.asked-of-every-machine";
+
+    /** Every change of every limit, local codes' and the house's included, and every rule left out that has something to do. */
     static List<Change> of(RuleBook book) {
         List<Change> all = new ArrayList<>();
         for (Limit limit : book.limits()) {
@@ -34,16 +46,33 @@ record Change(boolean isOfLimit, String subject, String what, String where, Stri
         }
         for (LocalCode code : book.codes().values()) {
             for (Limit limit : code.limits()) {
-                Quantity step = book.limits().stream().filter(l -> l.id().equals(limit.id())).findFirst().orElseThrow().resolution();
                 // Before the limit it makes stricter is in force nothing can be met, whatever the code says.
                 boolean before = book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
-                ofLimit(all, limit, step, s -> code.covers(s.record().territory()), " in " + code.code(), before);
+                ofLimit(all, limit, stepOf(book, limit), s -> code.covers(s.record().territory()), " in " + code.code(), before);
             }
         }
-        for (String rule : book.ruleNames()) {
-            all.add(new Change(false, rule, "rule left out", "rules, rule \"" + rule + "\"", "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
+        for (Limit limit : book.tightened()) {
+            ofLimit(all, limit, stepOf(book, limit), s -> true, " in the house", true);
+        }
+        SortedSet<String> rules = book.ruleNames();
+        rules.removeAll(idle(book));
+        for (String rule : rules) {
+            boolean own = rule.startsWith(Scope.OF_A_HOUSE);
+            all.add(new Change(false, own || rule.equals(ASKED_WITH) || rule.equals(OF_EVERY_MACHINE), rule, "rule left out", (own ? book.house().orElseThrow().folder() : "rules") + ", rule \"" + rule + "\"",
+                    "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
         }
         return all;
+    }
+
+    /** The rules that have nothing to do under this rule book, because only the cards of a house give them something. */
+    static List<String> idle(RuleBook book) {
+        Set<String> every = book.askedOfEveryMachine().stream().map(Asked::check).collect(Collectors.toSet());
+        boolean with = book.cards().keySet().stream().anyMatch(id -> id.startsWith(Scope.OF_A_HOUSE) && !every.contains(id) && !book.ruleNames().contains(id));
+        return Stream.of(every.isEmpty() ? OF_EVERY_MACHINE : null, with ? null : ASKED_WITH).filter(Objects::nonNull).toList();
+    }
+
+    private static Quantity stepOf(RuleBook book, Limit limit) {
+        return book.limits().stream().filter(l -> l.id().equals(limit.id())).findFirst().orElseThrow().resolution();
     }
 
     private static void ofLimit(List<Change> all, Limit limit, Quantity resolution, Predicate<Scenario> concerns, String of, boolean mayBeginEarlier) {
@@ -126,6 +155,6 @@ record Change(boolean isOfLimit, String subject, String what, String where, Stri
     }
 
     private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {
-        return new Change(true, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
+        return new Change(true, limit.source().kind() == Source.Kind.HOUSE, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
     }
 }

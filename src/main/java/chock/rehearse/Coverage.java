@@ -38,15 +38,15 @@ public record Coverage(List<Row> rows) {
         }
     }
 
-    /** Counts what the scenarios that hold expect of each check. */
-    public static Coverage of(RuleBook book, Rehearsed rehearsed) {
+    /** Counts what the scenarios that hold expect of each check asked about. */
+    public static Coverage of(RuleBook book, Rehearsed rehearsed, Scope scope) {
         Map<String, Map<String, List<String>>> shown = new TreeMap<>();
         for (Scenario scenario : rehearsed.scenarios()) {
             scenario.expected().stream().filter(Expected.Outcome.class::isInstance).map(Expected.Outcome.class::cast)
                     .forEach(o -> places(shown, o).add(scenario.place()));
         }
         List<Row> rows = new ArrayList<>();
-        for (Card card : book.cards().values()) {
+        for (Card card : book.cards().values().stream().filter(c -> scope.hasCheck(c.id())).toList()) {
             Map<String, List<String>> where = new LinkedHashMap<>();
             Map<String, Boolean> may = new LinkedHashMap<>();
             for (String state : STATES) {

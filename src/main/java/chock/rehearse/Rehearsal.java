@@ -95,11 +95,19 @@ public final class Rehearsal {
         StepList steps = StepList.known();
         List<Fault> faults = new ArrayList<>();
         boolean describing = false;
+        boolean outside = true;
         List<String> lines = file.text().lines().map(String::strip).toList();
         for (int i = 0; i < lines.size(); i++) {
             String line = lines.get(i);
-            if (line.matches("(Scenario|Example|Scenario Outline|Scenario Template):.*")) {
+            if (line.matches("(Scenario|Example|Scenario Outline|Scenario Template|Background):.*")) {
                 describing = true;
+                outside = false;
+            } else if (line.matches("(Feature|Rule|Ability|Business Need):.*")) {
+                outside = true;
+            } else if (outside && (steps.knows(line) || steps.knows(line.replaceFirst("^\\S+\\s+", "")))) {
+                faults.add(new Fault(file.name(), i + 1, "", "'" + line + "' stands in no scenario and would be passed over", "Begin one above it with Scenario: or Scenario Outline: and its name"));
+                outside = false;
+                describing = false;
             } else if (line.matches("(Given|When|Then|And|But|\\*) .*")) {
                 describing = false;
             } else if (describing && (steps.knows(line) || steps.knows(line.replaceFirst("^\\S+\\s+", "")))) {

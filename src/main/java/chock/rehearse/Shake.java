@@ -40,8 +40,9 @@ public final class Shake {
      *
      * @param changes how many changes were tried
      * @param unnoticed those no scenario noticed
+     * @param idle rules not left out, because only the cards of a house give them something to do and none is in force
      */
-    public record Shaken(int changes, List<Unnoticed> unnoticed) { }
+    public record Shaken(int changes, List<Unnoticed> unnoticed, List<String> idle) { }
 
     private Shake(RuleBook book, List<Scenario> scenarios) {
         this.book = book;
@@ -56,18 +57,18 @@ public final class Shake {
      *
      * @param book the rule book the scenarios hold against
      * @param rehearsed scenarios, all of which hold
-     * @param which the subjects to change: ids of limits and names of rules
+     * @param scope what to change
      */
-    public static Shaken run(RuleBook book, Rehearsed rehearsed, Predicate<String> which) {
-        return of(book, rehearsed.scenarios(), change -> which.test(change.subject()));
+    public static Shaken run(RuleBook book, Rehearsed rehearsed, Scope scope) {
+        return of(book, rehearsed.scenarios(), scope::has, scope.houseOnly() ? List.of() : Change.idle(book).stream().filter(scope::hasCheck).toList());
     }
 
-    static Shaken of(RuleBook book, List<Scenario> scenarios, Predicate<Change> which) {
+    private static Shaken of(RuleBook book, List<Scenario> scenarios, Predicate<Change> which, List<String> idle) {
         Shake shake = new Shake(book, scenarios);
         List<Change> changes = Change.of(book).stream().filter(which).toList();
         List<Unnoticed> unnoticed = changes.parallelStream().filter(change -> !shake.isNoticed(change))
                 .map(c -> new Unnoticed(c.subject(), c.what(), c.where(), c.toWrite())).toList();
-        return new Shaken(changes.size(), unnoticed);
+        return new Shaken(changes.size(), unnoticed, idle);
     }
 
     private static String system(String id) {

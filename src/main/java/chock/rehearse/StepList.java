@@ -28,6 +28,7 @@ record StepList(List<Step> steps, Map<String, Word> words) {
     private static final int MOST = 3;
     /** Above this share of words that do not fit, two sentences are not about the same thing. */
     private static final double STRANGE = 0.35;
+    private static final double STRANGEST = 0.5;
     /** What fits worse than the best by more than this is not shown beside it. */
     private static final double MUCH_STRANGER = 0.1;
 
@@ -101,10 +102,14 @@ record StepList(List<Step> steps, Map<String, Word> words) {
     List<String> nearest(String keyword, String line) {
         record Near(String line, double strangeness) { }
         List<Near> near = steps.stream().map(step -> new Fit(step, line.strip().split("\\s+")))
-                .filter(fit -> fit.strangeness() <= STRANGE && fit.line() != null)
+                .filter(fit -> fit.strangeness() <= STRANGEST && fit.line() != null)
                 .map(fit -> new Near(keyword + " " + fit.line(), fit.strangeness()))
                 .sorted(Comparator.comparingDouble(Near::strangeness)).toList();
-        return near.stream().filter(n -> n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
+        // What is stranger than strange is worth one guess, and not three.
+        if (!near.isEmpty() && near.get(0).strangeness > STRANGE) {
+            return List.of(near.get(0).line);
+        }
+        return near.stream().filter(n -> n.strangeness <= STRANGE && n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
     }
 
     /** How well a line fits a step, word by word, and the line with what does not fit replaced. */

@@ -34,6 +34,25 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> u
     public record Job(int number, String phase, String kind, String beside, Told place, Told says, List<Told> because, Told caution, int cautionAt, Told checks, Blank blank) { }
 
     /**
+     * Steps for which the same must be allowed.
+     *
+     * @param phase what must be allowed, or null for what is settled before anything is
+     */
+    public record Part(String phase, List<Job> jobs) { }
+
+    /** The jobs in order, parted where something else must be allowed. */
+    public List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        for (Job job : jobs) {
+            if (parts.isEmpty() || job.phase != null) {
+                parts.add(new Part(job.phase, new ArrayList<>()));
+            }
+            parts.get(parts.size() - 1).jobs.add(job);
+        }
+        return parts;
+    }
+
+    /**
      * What is to be written down.
      *
      * @param choices what to tick, or empty when something is to be written

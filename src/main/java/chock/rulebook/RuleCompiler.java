@@ -141,6 +141,27 @@ public final class RuleCompiler {
         }
     }
 
+    // Some is found only in the Java a rule was turned into, which nobody wrote: then the rule that has the word is named.
+    private static Wrong wrong(Message message, Map<String, String> sources) {
+        String path = message.getPath() == null ? "" : message.getPath();
+        String word = message.getText().split("\\s")[0];
+        if (path.endsWith(".java")) {
+            for (Map.Entry<String, String> source : sources.entrySet()) {
+                List<String> lines = source.getValue().lines().toList();
+                for (int i = 0; i < lines.size(); i++) {
+                    if (lines.get(i).contains(word)) {
+                        return new Wrong(last(source.getKey()), i + 1, message.getText());
+                    }
+                }
+            }
+        }
+        return new Wrong(last(path), message.getLine(), message.getText());
+    }
+
+    private static String last(String path) {
+        return path.substring(path.lastIndexOf('/') + 1);
+    }
+
     /**
      * @param sources DRL by name, such as {@code brakes/brakes.drl}
      * @return class files by name, and under {@link #INDEX} the names of the model classes
@@ -157,7 +178,8 @@ public final class RuleCompiler {
         KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
         List<Message> wrong = builder.getResults().getMessages(Message.Level.ERROR);
         if (!wrong.isEmpty()) {
-            throw new NotCompiled(wrong.stream().map(m -> new Wrong(m.getPath() == null ? "" : m.getPath().substring(m.getPath().lastIndexOf('/') + 1), m.getLine(), m.getText())).toList());
+            List<Message> ofTheRules = wrong.stream().filter(m -> !m.getText().startsWith("Java source of ")).toList();
+            throw new NotCompiled((ofTheRules.isEmpty() ? wrong : ofTheRules).stream().map(m -> wrong(m, sources)).distinct().toList());
         }
         InternalKieModule module = (InternalKieModule) ((InternalKieBuilder) builder).getKieModuleIgnoringErrors();
         Map<String, byte[]> out = new LinkedHashMap<>();

@@ -99,6 +99,15 @@ public final class KeyFile {
         }
     }
 
+    /**
+     * Looks whether a file can hold a key at all, before anybody is asked for a passphrase.
+     *
+     * @throws UnusableInput when it is no such file
+     */
+    public static void check(Path file) {
+        locked(file.toString(), new String(Disk.read(file), StandardCharsets.ISO_8859_1));
+    }
+
     private static PKCS8EncryptedPrivateKeyInfo locked(String name, String text) {
         Object found;
         try (PEMParser pem = new PEMParser(new StringReader(text))) {

@@ -8,6 +8,7 @@ import chock.assess.State;
 import chock.quantity.Measured;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
@@ -29,6 +30,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Signs: judges a record now, and puts the name of the key's owner to a release. */
 public final class SignOffs {
@@ -71,6 +73,28 @@ public final class SignOffs {
      */
     public static Signed sign(Shop shop, SigningKey key, RuleBook book, Path record, byte[] bytes, Gate gate, Path out, InstantSource clock) {
         return new SignOffs(shop, key, book, record, bytes, gate).sign(out, clock);
+    }
+
+    /**
+     * Writes into the ledger that somebody wanted to sign and had not the passphrase. Whose key it is was not proven, so the
+     * line names the file and nobody.
+     *
+     * @param why what is wrong with the key or the passphrase
+     * @return what to refuse with: that, and what kept it out of the ledger when something did
+     */
+    public static UnusableInput keyStayedClosed(Shop shop, RuleBook book, Path record, byte[] bytes, Gate gate, Path keyFile, UnusableInput why, InstantSource clock) {
+        try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
+            History.of(shop.ledger(), ledger.lines());
+            Instant now = ledger.now(clock.instant());
+            String id = RecordReader.read(record.toString(), bytes, book.vocabulary(), now).id();
+            ledger.append(now, "refused", MAKE.objectNode().put("record", id).put("gate", gate.id())
+                    .put("why", "the key file " + keyFile.getFileName() + " was not opened, so that nobody is proven to have asked"), null);
+            return why;
+        } catch (UnusableInput unwritten) {
+            return new UnusableInput(Stream.concat(why.faults().stream(), unwritten.faults().stream()).toList());
+        } catch (NotSigned unwritten) {
+            return new UnusableInput(Stream.concat(why.faults().stream(), Stream.of(new Fault(shop.ledger().toString(), 0, "", "this refusal is not in it: " + unwritten.getMessage(), ""))).toList());
+        }
     }
 
     private Signed sign(Path out, InstantSource clock) {

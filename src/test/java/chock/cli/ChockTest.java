@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,6 +77,28 @@ class ChockTest {
         Run.bench("", new ByteArrayOutputStream(), err, folder.toString()).failed(new NullPointerException());
         assertThat(err.toString(StandardCharsets.UTF_8)).startsWith("chock itself failed: NullPointerException\n")
                 .contains("could not be written to " + folder).doesNotContain("\tat ");
+    }
+
+    @Test
+    void a_reader_that_has_read_enough_is_no_failure_and_a_full_disk_is_one() {
+        for (String why : List.of("Broken pipe", "No space left on device")) {
+            OutputStream to = new OutputStream() {
+                @Override
+                public void write(int b) throws IOException {
+                    throw new IOException(why);
+                }
+            };
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            Bench bench = new Bench(new ByteArrayInputStream(new byte[0]), new PrintStream(new Outlet(to), false, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), Clock.systemUTC(), false, null);
+            int status = Chock.run(bench, "figure");
+            if (why.equals("Broken pipe")) {
+                assertThat(status).isZero();
+                assertThat(err.size()).isZero();
+            } else {
+                assertThat(status).isEqualTo(3);
+                assertThat(err.toString(StandardCharsets.UTF_8)).isEqualTo("chock itself failed: the result could not be written\n");
+            }
+        }
     }
 
     @Test

@@ -126,6 +126,15 @@ class RehearseCommandTest {
     }
 
     @Test
+    void aScenarioWhoseKeywordIsMisspeltIsNotPassedOver() throws IOException {
+        Path file = Files.writeString(folder.resolve("pads.feature"), "Feature: Pads\n\n  Scenrio: worn\n    Given a motorcycle with one hydraulic disc in front and a rod drum behind\n    Then brakes.pad-thickness is missing\n"
+                + "\n  Scenario: read\n    Given a motorcycle with one hydraulic disc in front and a rod drum behind\n    Then brakes.pad-thickness is missing\n");
+        Run run = Run.of("rehearse", file.toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo(file + ":4: 'Given a motorcycle with one hydraulic disc in front and a rod drum behind' stands in no scenario and would be passed over. Begin one above it with Scenario: or Scenario Outline: and its name\n");
+    }
+
+    @Test
     void aShakeNamesEveryChangeNobodyNotices() throws IOException {
         String file = feature(MACHINE, "And the territory is FR\n", "And front-brake/caliper/inner-pad measured thickness 1.5 mm ± 0.1 mm\n", "Then brakes.pad-thickness is doubt at front-brake/caliper/inner-pad\n");
         Run run = Run.of("rehearse", file, "--shake", "--of", "brakes.pad-thickness");

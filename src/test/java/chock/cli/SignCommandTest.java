@@ -153,6 +153,28 @@ class SignCommandTest {
     }
 
     @Test
+    void a_wrong_passphrase_is_a_refusal_in_the_ledger_that_names_nobody() throws IOException {
+        long before = Files.readAllLines(folder.resolve("ledger.txt")).size();
+        Run run = run(List.of("not the right words"), "sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem"));
+        assertThat(run.status()).isEqualTo(2);
+        List<String> lines = Files.readAllLines(folder.resolve("ledger.txt"));
+        assertThat(lines).hasSize((int) before + 1);
+        assertThat(lines.get(lines.size() - 1)).contains("\"refused\"", "HV-0142", "road-test", "the key file ida.pem was not opened, so that nobody is proven to have asked")
+                .doesNotContain("Ida", "keyId", "not the right words");
+        assertThat(run("ledger", "verify").status()).isZero();
+        assertThat(run("ledger", "list").out()).contains("refused: HV-0142 at road-test: the key file ida.pem was not opened");
+        assertThat(sign("--out", path("s.jws")).status()).isZero();
+    }
+
+    @Test
+    void what_is_no_key_or_no_record_is_not_a_refusal() throws IOException {
+        long before = Files.readAllLines(folder.resolve("ledger.txt")).size();
+        assertThat(run(List.of("any words"), "sign", shop.record.toString(), "--gate", "road-test", "--key", shop.record.toString()).err()).contains("it is not a key file");
+        assertThat(run(List.of("any words"), "sign", path("trust.json"), "--gate", "road-test", "--key", path("ida.pem")).err()).contains(path("ida.pem") + ": the passphrase does not open this key", path("trust.json"));
+        assertThat(Files.readAllLines(folder.resolve("ledger.txt"))).hasSize((int) before);
+    }
+
+    @Test
     void a_wrong_passphrase_and_none_are_refused() {
         assertThat(run(List.of("not the right words"), "sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem")).err()).isEqualTo(path("ida.pem") + ": the passphrase does not open this key. Nothing was signed\n");
         Run none = run("sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem"));

@@ -33,6 +33,8 @@ class StepListTest {
         assertThat(list.nearest("And", "front-brake/caliper/inner-pad mesured thickness 3.1 mm ± 0.1 mm"))
                 .containsExactly("And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm");
         assertThat(list.nearest("Then", "tyres.age was met")).contains("Then tyres.age is met");
+        assertThat(list.nearest("Then", "brakes.pad-thickness should be fault at front-brake/caliper/inner-pad"))
+                .containsExactly("Then brakes.pad-thickness is fault at front-brake/caliper/inner-pad");
         assertThat(list.nearest("Then", "it say \"older\"")).contains("Then it says \"older\"");
     }
 
