@@ -24,6 +24,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
@@ -47,6 +48,7 @@ public final class Board implements AutoCloseable {
     private final Guard guard;
     private final Pages pages;
     private final Judging judging;
+    private final SigningDesk desk;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final ScheduledExecutorService again = Executors.newSingleThreadScheduledExecutor(task -> {
         Thread thread = new Thread(task, "judging again");
@@ -65,19 +67,29 @@ public final class Board implements AutoCloseable {
      * @throws UnusableInput when it cannot listen there
      */
     public Board(Store store, RuleBook book, Address address, Clock clock, ZoneId zone, String version, Consumer<String> log) {
+        this(store, book, null, address, clock, zone, version, log);
+    }
+
+    /**
+     * The same, with signing.
+     *
+     * @param workshop whose sign-offs are made at this board, or null
+     */
+    public Board(Store store, RuleBook book, chock.signoff.Shop workshop, Address address, Clock clock, ZoneId zone, String version, Consumer<String> log) {
         this.store = store;
         this.clock = clock;
         this.judging = new Judging(book);
-        this.shop = new Shop(store, judging, clock);
+        this.shop = new Shop(store, judging, clock, this::keepUp);
+        this.desk = new SigningDesk(workshop, store, shop, judging, clock);
         this.people = new People(store, clock);
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
-        this.pages = new Pages(store, shop, judging, people, guard, clock, zone);
+        this.pages = new Pages(store, shop, judging, people, guard, desk, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
-        List<Route> api = new Api(store, shop, judging, people, guard, clock).routes();
+        List<Route> api = Stream.concat(new Api(store, shop, judging, people, guard, clock).routes().stream(), new SignApi(store, shop, desk, pages, clock).routes().stream()).toList();
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
         try {
@@ -198,7 +210,17 @@ public final class Board implements AutoCloseable {
         return 0;
     }
 
+    /** What fails here is tried again within a minute. */
+    void keepUp() {
+        try {
+            desk.keepUp();
+        } catch (RuntimeException e) {
+            journal.failure(clock.instant(), "ledger", e);
+        }
+    }
+
     private void judgeAgain() {
+        keepUp();
         try {
             while (!stopping && shop.judgeAgain(AT_ONCE) == AT_ONCE) {
                 Thread.onSpinWait();
@@ -225,6 +247,7 @@ public final class Board implements AutoCloseable {
             Visitor demo = new Visitor(new chock.board.store.Accounts.Account("lead", "Shop lead", "lead", "", false, true), Role.LEAD, "", "");
             secrets.put("ida", people.add(demo, "ida", "Ida Marrow", "inspector"));
             secrets.put("tom", people.add(demo, "tom", "Tom Fell", "technician"));
+            secrets.keySet().forEach(desk::bindOwn);
             DemoShop.records(clock.instant()).forEach(record -> shop.take("the demo shop", record, "lead", null));
         }
         return secrets;
