@@ -145,7 +145,7 @@ final class Api {
             return;
         }
         if ("yaml".equals(ctx.queryParam("format"))) {
-            ctx.contentType("application/yaml").result(yaml(kept));
+            ctx.contentType("application/yaml").result(yaml(kept).getBytes(StandardCharsets.UTF_8));
         } else {
             json(ctx, kept.record());
         }

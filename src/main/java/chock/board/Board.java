@@ -13,6 +13,7 @@ import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -180,7 +181,8 @@ public final class Board implements AutoCloseable {
     private void refuse(Context ctx, Problem problem) {
         ctx.status(problem.status());
         if (ctx.path().startsWith("/api/")) {
-            ctx.contentType(Problem.TYPE).result(problem.json());
+            // Of a type it does not know the server takes the letters to be Latin ones.
+            ctx.contentType(Problem.TYPE).result(problem.json().getBytes(StandardCharsets.UTF_8));
         } else {
             pages.failed(ctx, problem.status(), problem.detail());
         }

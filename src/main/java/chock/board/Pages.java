@@ -30,6 +30,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -215,7 +216,7 @@ final class Pages {
     private void record(Context ctx) throws IOException {
         Kept kept = kept(ctx);
         String name = kept.id().replaceAll("[^A-Za-z0-9._-]", "_");
-        ctx.contentType("application/yaml").header("Content-Disposition", "attachment; filename=\"" + name + ".yaml\"").result(Api.yaml(kept));
+        ctx.contentType("application/yaml").header("Content-Disposition", "attachment; filename=\"" + name + ".yaml\"").result(Api.yaml(kept).getBytes(StandardCharsets.UTF_8));
     }
 
     private void machine(Context ctx) {

@@ -41,7 +41,7 @@ final class Running implements AutoCloseable {
             }
         };
         board = new Board(Store.open(folder.toString()), Bench.book(), workshop, Address.here(0), clock, ZoneId.of("Europe/London"), "test", log::add);
-        leadSecret = board.firstSecret().orElseThrow();
+        leadSecret = board.firstSecret().orElse("");
     }
 
     void pass(Duration time) {
