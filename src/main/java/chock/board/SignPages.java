@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.assess.Assessment;
+import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.OrderOfWork;
 import chock.board.store.Accounts.Account;
@@ -124,11 +125,11 @@ final class SignPages {
         Gate gate = Api.gateOf(ctx.method().name().equals("POST") ? typed(ctx, "gate") : given(ctx, "gate"));
         GateVerdict verdict = judging.assess(record, List.of(gate), now).gates().get(0);
         SigningDesk.Seat seat = desk.seat(Guard.visitor(ctx).account());
-        List<String> cautions = Stream.concat(verdict.run() == null || verdict.run().sheet() == null ? Stream.of() : verdict.run().sheet().caution().stream(),
-                verdict.findings().stream().map(f -> f.caution()).filter(c -> c != null)).distinct().toList();
+        List<String> caution = verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution();
+        List<String> cautions = verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !caution.contains(c)).distinct().toList();
         pages.show(ctx, "sign", new SignViews.Sign(Pages.frame(ctx, "Sign " + gate.id() + ", " + kept.id()), kept.id(), record.machine().marque() + " " + record.machine().model(), gate.id(), kept.version(), Tag.means(gate, true),
                 verdict.released() ? Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : "", verdict.released() ? "" : Wording.tally(verdict),
-                seat.ready() ? seat.key().name() + " (" + seat.key().role().word() + ")" : "", seat.lacks(), cautions, Passwords.random(), complaint));
+                seat.ready() ? seat.key().name() + " (" + seat.key().role().word() + ")" : "", seat.lacks(), caution, cautions, Passwords.random(), complaint));
     }
 
     private void sign(Context ctx) {

@@ -32,9 +32,11 @@ final class SignViews {
      * @param held what holds it, or empty
      * @param signer in whose name, or empty when nobody can sign
      * @param lacks why nobody can, or empty
+     * @param caution what stands first at this gate
+     * @param cautions where people get hurt, from the findings
      * @param once what makes the same form sign once
      */
-    record Sign(Frame frame, String id, String name, String gate, long version, String means, String until, String held, String signer, String lacks, List<String> cautions, String once, String complaint) { }
+    record Sign(Frame frame, String id, String name, String gate, long version, String means, String until, String held, String signer, String lacks, List<String> caution, List<String> cautions, String once, String complaint) { }
 
     /** A list of sign-offs. */
     record Listed(Frame frame, String machine, List<Choice> states, List<Stands> signOffs, String before, String after) { }
