@@ -114,7 +114,8 @@ public final class Board implements AutoCloseable {
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST, SizeUnit.BYTES);
         config.jetty.modifyServletContextHandler(handler -> {
-            handler.setMaxFormContentSize(100_000);
+            // A whole sign-off may be typed into the form that verifies it; other forms are held to less by the guard.
+            handler.setMaxFormContentSize(SignPages.LARGEST_SIGN_OFF);
             handler.setMaxFormKeys(200);
         });
         config.jetty.modifyServer(jetty -> jetty.setStopTimeout(10_000));

@@ -199,7 +199,7 @@ final class SignPages {
 
     static SignViews.Found found(Verification found) {
         List<String> not = found.things().stream().filter(t -> t.holds() == Verification.Holds.NO).map(Verification.Thing::says).toList();
-        String sentence = not.isEmpty() ? found.things().stream().filter(t -> t.thing().equals("time")).map(Verification.Thing::says).findFirst().orElse("") : String.join(" ", not);
+        String sentence = not.isEmpty() ? found.things().stream().filter(t -> t.thing().equals("time")).map(Verification.Thing::says).findFirst().orElse("") : not.get(0);
         return new SignViews.Found(!found.holds() ? "Does not hold" : found.complete() ? "Holds" : "Holds as far as it was looked at", found.holds(), found.title(), sentence,
                 found.things().stream().map(t -> switch (t.holds()) {
                     case YES -> new SignViews.Thing("=", t.thing(), "holds", t.says());

@@ -248,7 +248,7 @@ class BrowserStoryIT {
         look("sign-refused");
         type("passphrase", passphrases.get("ida"));
         press("Sign it");
-        assertThat(page()).contains("road-test sign-off stands until").contains("Holds. road-test of " + machine).contains("by Ida Marrow (inspector)");
+        assertThat(page()).contains("road-test sign-off stands until").contains("Holds: road-test of " + machine).contains("by Ida Marrow (inspector)");
         look("sign-off");
         String code = onPaper(browser.findElement(By.linkText("Sign-off sheet")).getAttribute("href"), machine);
         go("/machines/" + machine);
@@ -268,7 +268,7 @@ class BrowserStoryIT {
 
         // Somebody who has nothing but the paper.
         verify(code);
-        assertThat(page()).contains("Holds. road-test of " + machine).contains("Nothing was written since.");
+        assertThat(page()).contains("Holds: road-test of " + machine).contains("Nothing was written since.");
         look("verify");
 
         running.pass(Duration.ofMinutes(7));
@@ -292,7 +292,7 @@ class BrowserStoryIT {
         look("refused");
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
         verify(code);
-        assertThat(page()).contains("Does not hold. road-test of " + machine).contains("that voids it");
+        assertThat(page()).contains("Does not hold: road-test of " + machine).contains("that voids it");
         look("verify-void");
 
         signIn("ida", idas);

@@ -161,7 +161,7 @@ class SigningTest {
         assertThat(tom.get("/machines/HV-0142?gate=road-test").body()).doesNotContain("/sign?gate");
         assertThat(ida.get("/machines/HV-0142/sign?gate=road-test").body()).contains("You sign as <strong>Ida Marrow (inspector)</strong>").contains("type=\"password\"");
         String id = signed();
-        assertThat(ida.get("/sign-offs/" + id).body()).contains("<strong>stands</strong>").contains("<strong>Holds.</strong>").contains("signed by Ida Marrow (inspector)").contains("and nothing there voids it.");
+        assertThat(ida.get("/sign-offs/" + id).body()).contains("<strong>stands</strong>").contains("<strong>Holds:</strong>").contains("signed by Ida Marrow (inspector)").contains("and nothing there voids it.");
         assertThat(ida.get("/").body()).contains("<strong>stands</strong>");
         assertThat(ledger().get(ledger().size() - 1)).startsWith("signed HV-0142");
         List<Path> files;
@@ -318,6 +318,21 @@ class SigningTest {
     }
 
     @Test
+    void neither_record_nor_clock_goes_back_behind_the_ledger() throws Exception {
+        signed();
+        assertThat(tom.post("/machines/HV-0142/write", "seen", "1", "work", "torqued", "point", "front-brake/caliper/bolts", "when", "2026-11-25 10:00").statusCode()).isEqualTo(303);
+        HttpResponse<String> dated = sign(ida, "HV-0142");
+        assertThat(dated.statusCode()).isEqualTo(422);
+        assertThat(dated.body()).contains("was added since, but is dated before the last sign-off");
+        assertThat(ledger().get(ledger().size() - 1)).startsWith("refused HV-0142 entry ");
+        running.pass(Duration.ofMinutes(-5));
+        HttpResponse<String> early = sign(ida, "HV-0142");
+        assertThat(early.statusCode()).isEqualTo(422);
+        assertThat(early.body()).contains("the clock of this machine says").contains("Nothing was signed.");
+        assertThat(signOffs()).hasSize(1);
+    }
+
+    @Test
     void the_same_form_sent_twice_signs_once() throws Exception {
         HttpResponse<String> first = typed(ida, "HV-0142", ShopBench.PASSPHRASE, "once-12345678901234567890");
         HttpResponse<String> again = typed(ida, "HV-0142", ShopBench.PASSPHRASE, "once-12345678901234567890");
@@ -360,7 +375,7 @@ class SigningTest {
             assertThat(tom.get(page).body()).as(page).contains("<strong>VOID</strong>: entry ").contains("is about front-brake/caliper");
         }
         assertThat(tom.get("/sign-offs?state=stands").body()).contains("No sign-off is like that.");
-        assertThat(tom.get("/sign-offs/" + id).body()).contains("<strong>Does not hold.</strong>");
+        assertThat(tom.get("/sign-offs/" + id).body()).contains("<strong>Does not hold:</strong>");
         assertThat(lead.get("/ledger?machine=HV-0142").body()).contains("voided: a sign-off of HV-0142: entry ").contains("Sound:").doesNotContain("key trusted");
         assertThat(lead.get("/ledger").body()).contains("key trusted: Ida Marrow");
     }
@@ -390,16 +405,19 @@ class SigningTest {
         String seal = chock.signoff.SignOff.written(jws.getBytes(StandardCharsets.US_ASCII)).orElseThrow().seal();
         Visit stranger = running.visitor();
         assertThat(stranger.get("/verify").body()).contains("What the code on the sheet says").doesNotContain("HV-0142");
-        assertThat(code(stranger, seal).body()).contains("<strong>Holds.</strong>").contains("Ida Marrow").contains("Nothing was written since.").doesNotContain("/sign-offs/");
-        assertThat(code(stranger, "  " + seal.substring(0, 200) + "\n" + seal.substring(200) + " \n").body()).as("as a reader of codes may break it").contains("<strong>Holds.</strong>");
-        assertThat(stranger.upload("/verify", "file", jws.getBytes(StandardCharsets.US_ASCII)).body()).contains("<strong>Holds.</strong>");
+        assertThat(code(stranger, seal).body()).contains("<strong>Holds:</strong>").contains("Ida Marrow").contains("Nothing was written since.").doesNotContain("/sign-offs/");
+        assertThat(code(stranger, "  " + seal.substring(0, 200) + "\n" + seal.substring(200) + " \n").body()).as("as a reader of codes may break it").contains("<strong>Holds:</strong>");
+        assertThat(stranger.upload("/verify", "file", jws.getBytes(StandardCharsets.US_ASCII)).body()).contains("<strong>Holds:</strong>");
+        byte[] typed = ("--cut\r\nContent-Disposition: form-data; name=\"code\"\r\n\r\n" + jws + "\r\n--cut--\r\n").getBytes(StandardCharsets.US_ASCII);
+        assertThat(typed.length).as("more than other forms take").isGreaterThan(100_000);
+        assertThat(stranger.send("POST", "/verify", "multipart/form-data; boundary=cut", typed).body()).as("the whole typed in").contains("<strong>Holds:</strong>");
         String altered = seal.substring(0, 300) + (seal.charAt(300) == 'A' ? 'B' : 'A') + seal.substring(301);
-        assertThat(code(stranger, altered).body()).contains("<strong>Does not hold.</strong>").doesNotContain("<strong>Holds.</strong>");
+        assertThat(code(stranger, altered).body()).contains("<strong>Does not hold:</strong>").doesNotContain("<strong>Holds:</strong>");
         HttpResponse<String> byProgram = stranger.json("POST", "/api/verify", "{\"signOff\":\"" + seal + "\"}");
         assertThat(JSON.readTree(byProgram.body()).get("holds").booleanValue()).isTrue();
         running.pass(Duration.ofMinutes(3));
         caliperOff();
-        assertThat(code(stranger, seal).body()).contains("<strong>Does not hold.</strong>").contains("that voids it").doesNotContain(workshop.toString());
+        assertThat(code(stranger, seal).body()).contains("<strong>Does not hold:</strong>").contains("that voids it").doesNotContain(workshop.toString());
         running.pass(Duration.ofDays(60));
         assertThat(code(stranger, seal).body()).contains("It lapsed on");
     }
@@ -414,7 +432,7 @@ class SigningTest {
         assertThat(code(stranger, EVIL).body()).contains("This is no sign-off as chock writes it").doesNotContain("<script").doesNotContain("alert(1)");
         assertThat(code(stranger, " ").statusCode()).isEqualTo(422);
         byte[] picture = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13};
-        assertThat(stranger.upload("/verify", "file", picture).body()).contains("<strong>Does not hold.</strong>").contains("This is no sign-off as chock writes it");
+        assertThat(stranger.upload("/verify", "file", picture).body()).contains("<strong>Does not hold:</strong>").contains("This is no sign-off as chock writes it");
         assertThat(stranger.upload("/verify", "file", new byte[1_200_000]).statusCode()).isEqualTo(413);
         assertThat(stranger.json("POST", "/api/verify", "{\"signOff\":\"" + "x".repeat(1_100_000) + "\"}").statusCode()).isEqualTo(413);
         assertThat(stranger.send("POST", "/verify", "text/plain", "hello".getBytes(StandardCharsets.UTF_8)).statusCode()).isEqualTo(422);
@@ -542,7 +560,7 @@ class SigningTest {
         running.board.keepUp();
         running.board.keepUp();
         assertThat(signOffs()).hasSize(2);
-        assertThat(tom.get("/sign-offs/" + signOffs().get(0).get("id").textValue()).body()).contains("<strong>Holds.</strong>");
+        assertThat(tom.get("/sign-offs/" + signOffs().get(0).get("id").textValue()).body()).contains("<strong>Holds:</strong>");
     }
 
     @Test
