@@ -122,8 +122,9 @@ public final class Board implements AutoCloseable {
         config.jetty.addConnector((jetty, http) -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16_384);
-            // Who dribbles is cut off, so that slow callers cannot take all places.
-            http.setMinRequestDataRate(500);
+            // Who dribbles is cut off, so that slow callers cannot take all places. Not faster: the rate is looked at from the
+            // first letter on, and a short form that waited for a busy computer would be refused.
+            http.setMinRequestDataRate(20);
             http.setIdleTimeout(Duration.ofSeconds(30).toMillis());
             ServerConnector connector = address.certificate() == null ? new ServerConnector(jetty, 1, 1, new HttpConnectionFactory(http)) : tls(jetty, http, address);
             connector.setHost(address.listen());
