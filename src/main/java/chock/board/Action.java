@@ -6,12 +6,14 @@ import java.util.Set;
 
 /** What can be done at the board, and who may. Every route names one; a route that names none is open to nobody. */
 enum Action implements RouteRole {
-    /** Seeing that the board runs, signing in, reading how the pages look. */ ENTER(EnumSet.noneOf(Role.class)),
+    /** Seeing that the board runs, signing in, reading how the pages look, verifying a sign-off. */ ENTER(EnumSet.noneOf(Role.class)),
     /** Reading machines, verdicts and records. */ READ(EnumSet.allOf(Role.class)),
     /** Writing entries in one's own name. */ WRITE_ENTRY(EnumSet.allOf(Role.class)),
     /** Changing one's own password, signing out. */ OWN_ACCOUNT(EnumSet.allOf(Role.class)),
     /** Taking a record file in. */ TAKE_RECORD(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Changing gates sought, instruments, maker's figures, claims. */ CHANGE_SHEET(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
+    /** Signing a release, with one's own key. */ SIGN(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
+    /** Reading what was signed, refused and voided, and whose keys were believed. */ READ_LEDGER(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Reading who did what. */ READ_JOURNAL(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Taking all records out at once. */ EXPORT_ALL(EnumSet.of(Role.LEAD)),
     /** Reading how the program fares. */ READ_METRICS(EnumSet.of(Role.LEAD)),

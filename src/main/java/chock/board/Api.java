@@ -145,7 +145,7 @@ final class Api {
             return;
         }
         if ("yaml".equals(ctx.queryParam("format"))) {
-            ctx.contentType("application/yaml").result(yaml(kept));
+            ctx.contentType("application/yaml").result(yaml(kept).getBytes(StandardCharsets.UTF_8));
         } else {
             json(ctx, kept.record());
         }
@@ -196,10 +196,7 @@ final class Api {
     /** A write, done once for each key; sent again, it is answered as it was the first time. */
     private void once(Context ctx, java.util.function.BiFunction<Shop.Once, Account, Shop.Done> write) {
         Account by = Guard.visitor(ctx).account();
-        String key = ctx.header("Idempotency-Key");
-        if (key != null && (key.isBlank() || key.length() > 100)) {
-            throw new Refusal(422, "An Idempotency-Key has 1 to 100 characters.");
-        }
+        String key = key(ctx);
         String digest = key == null ? null : digest(ctx);
         Optional<Reply> earlier = key == null ? Optional.empty() : store.read(lines -> lines.replies().find(by.id(), key));
         if (earlier.isPresent()) {
@@ -215,6 +212,15 @@ final class Api {
             Optional<Reply> twin = key == null ? Optional.empty() : store.read(lines -> lines.replies().find(by.id(), key));
             answer(ctx, twin.orElseThrow(() -> e), digest);
         }
+    }
+
+    /** What the caller gave so that this is done once, or null. */
+    static String key(Context ctx) {
+        String key = ctx.header("Idempotency-Key");
+        if (key != null && (key.isBlank() || key.length() > 100)) {
+            throw new Refusal(422, "An Idempotency-Key has 1 to 100 characters.");
+        }
+        return key;
     }
 
     private static void answer(Context ctx, Reply reply, String digest) {
@@ -302,7 +308,7 @@ final class Api {
         return "\"" + version + "\"";
     }
 
-    private static long seen(Context ctx) {
+    static long seen(Context ctx) {
         String tag = ctx.header("If-Match");
         if (tag == null) {
             throw new Refusal(428, "Send If-Match with the ETag of the record you have seen, so that nobody overwrites what they have not read.");
@@ -342,7 +348,7 @@ final class Api {
         }
     }
 
-    private static JsonNode object(Context ctx, String... keys) {
+    static JsonNode object(Context ctx, String... keys) {
         JsonNode body = read(ctx);
         List<String> known = List.of(keys);
         if (!body.isObject()) {
@@ -356,7 +362,7 @@ final class Api {
         return body;
     }
 
-    private static String text(JsonNode body, String key) {
+    static String text(JsonNode body, String key) {
         if (!body.path(key).isTextual()) {
             throw new Refusal(422, key + " is missing, or no text.");
         }
@@ -367,7 +373,7 @@ final class Api {
         return JsonNodeFactory.instance.objectNode();
     }
 
-    private static void json(Context ctx, JsonNode node) {
+    static void json(Context ctx, JsonNode node) {
         ctx.contentType("application/json").result(node.toString());
     }
 }

@@ -13,6 +13,7 @@ import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,6 +25,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
@@ -47,6 +49,7 @@ public final class Board implements AutoCloseable {
     private final Guard guard;
     private final Pages pages;
     private final Judging judging;
+    private final SigningDesk desk;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final ScheduledExecutorService again = Executors.newSingleThreadScheduledExecutor(task -> {
         Thread thread = new Thread(task, "judging again");
@@ -65,19 +68,29 @@ public final class Board implements AutoCloseable {
      * @throws UnusableInput when it cannot listen there
      */
     public Board(Store store, RuleBook book, Address address, Clock clock, ZoneId zone, String version, Consumer<String> log) {
+        this(store, book, null, address, clock, zone, version, log);
+    }
+
+    /**
+     * The same, with signing.
+     *
+     * @param workshop whose sign-offs are made at this board, or null
+     */
+    public Board(Store store, RuleBook book, chock.signoff.Shop workshop, Address address, Clock clock, ZoneId zone, String version, Consumer<String> log) {
         this.store = store;
         this.clock = clock;
         this.judging = new Judging(book);
-        this.shop = new Shop(store, judging, clock);
+        this.shop = new Shop(store, judging, clock, this::keepUp);
+        this.desk = new SigningDesk(workshop, store, shop, judging, clock);
         this.people = new People(store, clock);
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
-        this.pages = new Pages(store, shop, judging, people, guard, clock, zone);
+        this.pages = new Pages(store, shop, judging, people, guard, desk, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
-        List<Route> api = new Api(store, shop, judging, people, guard, clock).routes();
+        List<Route> api = Stream.concat(new Api(store, shop, judging, people, guard, clock).routes().stream(), new SignApi(store, shop, desk, pages, clock).routes().stream()).toList();
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
         try {
@@ -101,15 +114,17 @@ public final class Board implements AutoCloseable {
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST, SizeUnit.BYTES);
         config.jetty.modifyServletContextHandler(handler -> {
-            handler.setMaxFormContentSize(100_000);
+            // A whole sign-off may be typed into the form that verifies it; other forms are held to less by the guard.
+            handler.setMaxFormContentSize(SignPages.LARGEST_SIGN_OFF);
             handler.setMaxFormKeys(200);
         });
         config.jetty.modifyServer(jetty -> jetty.setStopTimeout(10_000));
         config.jetty.addConnector((jetty, http) -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16_384);
-            // Who dribbles is cut off, so that slow callers cannot take all places.
-            http.setMinRequestDataRate(500);
+            // Who dribbles is cut off, so that slow callers cannot take all places. Not faster: the rate is looked at from the
+            // first letter on, and a short form that waited for a busy computer would be refused.
+            http.setMinRequestDataRate(20);
             http.setIdleTimeout(Duration.ofSeconds(30).toMillis());
             ServerConnector connector = address.certificate() == null ? new ServerConnector(jetty, 1, 1, new HttpConnectionFactory(http)) : tls(jetty, http, address);
             connector.setHost(address.listen());
@@ -168,7 +183,8 @@ public final class Board implements AutoCloseable {
     private void refuse(Context ctx, Problem problem) {
         ctx.status(problem.status());
         if (ctx.path().startsWith("/api/")) {
-            ctx.contentType(Problem.TYPE).result(problem.json());
+            // Of a type it does not know the server takes the letters to be Latin ones.
+            ctx.contentType(Problem.TYPE).result(problem.json().getBytes(StandardCharsets.UTF_8));
         } else {
             pages.failed(ctx, problem.status(), problem.detail());
         }
@@ -198,7 +214,17 @@ public final class Board implements AutoCloseable {
         return 0;
     }
 
+    /** What fails here is tried again within a minute. */
+    void keepUp() {
+        try {
+            desk.keepUp();
+        } catch (RuntimeException e) {
+            journal.failure(clock.instant(), "ledger", e);
+        }
+    }
+
     private void judgeAgain() {
+        keepUp();
         try {
             while (!stopping && shop.judgeAgain(AT_ONCE) == AT_ONCE) {
                 Thread.onSpinWait();
@@ -225,6 +251,7 @@ public final class Board implements AutoCloseable {
             Visitor demo = new Visitor(new chock.board.store.Accounts.Account("lead", "Shop lead", "lead", "", false, true), Role.LEAD, "", "");
             secrets.put("ida", people.add(demo, "ida", "Ida Marrow", "inspector"));
             secrets.put("tom", people.add(demo, "tom", "Tom Fell", "technician"));
+            secrets.keySet().forEach(desk::bindOwn);
             DemoShop.records(clock.instant()).forEach(record -> shop.take("the demo shop", record, "lead", null));
         }
         return secrets;

@@ -30,6 +30,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -56,8 +57,10 @@ final class Pages {
     private final Guard guard;
     private final Clock clock;
     private final ZoneId zone;
+    private final SigningDesk desk;
+    private final SignPages signing;
 
-    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, Clock clock, ZoneId zone) {
+    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, SigningDesk desk, Clock clock, ZoneId zone) {
         this.store = store;
         this.shop = shop;
         this.judging = judging;
@@ -65,6 +68,8 @@ final class Pages {
         this.guard = guard;
         this.clock = clock;
         this.zone = zone;
+        this.desk = desk;
+        this.signing = new SignPages(this, desk, store, shop, judging, guard, clock, zone);
     }
 
     void on(RoutesConfig routes) {
@@ -85,6 +90,11 @@ final class Pages {
         routes.post("/people", this::addPerson, Action.MANAGE_ACCOUNTS);
         routes.post("/people/{id}", this::changePerson, Action.MANAGE_ACCOUNTS);
         routes.get("/journal", this::journal, Action.READ_JOURNAL);
+        signing.on(routes);
+    }
+
+    void limitStrangers(Context ctx) {
+        signing.limit(ctx);
     }
 
     private static byte[] style() throws IOException {
@@ -93,11 +103,11 @@ final class Pages {
         }
     }
 
-    private Views.Frame frame(Context ctx, String title) {
+    static Views.Frame frame(Context ctx, String title) {
         return new Views.Frame(title, Guard.visitor(ctx), "");
     }
 
-    private void show(Context ctx, String template, Object view) {
+    void show(Context ctx, String template, Object view) {
         StringOutput out = new StringOutput();
         templates.render(template + ".jte", view, out);
         ctx.contentType("text/html; charset=utf-8").result(out.toString());
@@ -172,11 +182,12 @@ final class Pages {
         String digest = judging.book().digest();
         List<Floor.Row> rows = store.read(lines -> lines.floor().list(asked, order, (page - 1) * A_PAGE, A_PAGE, digest, now));
         long all = store.read(lines -> lines.floor().count(asked));
+        Map<String, List<SignViews.Stands>> signed = signing.newest(rows.stream().map(Floor.Row::id).toList());
         List<Views.Blocker> blockers = store.read(lines -> lines.floor().blockers(asked.gate(), 8)).stream().map(b -> new Views.Blocker(b.check(), question(b.check()), b.machines(),
                 "/?" + Query.with(ctx, "check", b.check()))).toList();
         show(ctx, "machines", new Views.Machines(frame(ctx, "All machines"), query(ctx, "q"), query(ctx, "check"), gates(asked.gate(), true), states(query(ctx, "state")), orders(order), lapsing, all, page,
                 page > 1 ? "/?" + Query.with(ctx, "page", String.valueOf(page - 1)) : "", (long) page * A_PAGE < all ? "/?" + Query.with(ctx, "page", String.valueOf(page + 1)) : "",
-                rows.stream().map(row -> Views.Row.of(row, zone)).toList(), blockers, rows.stream().filter(row -> !row.judged()).count()));
+                rows.stream().map(row -> Views.Row.of(row, zone, signed.getOrDefault(row.id(), List.of()))).toList(), blockers, rows.stream().filter(row -> !row.judged()).count()));
     }
 
     private String question(String check) {
@@ -205,7 +216,7 @@ final class Pages {
     private void record(Context ctx) throws IOException {
         Kept kept = kept(ctx);
         String name = kept.id().replaceAll("[^A-Za-z0-9._-]", "_");
-        ctx.contentType("application/yaml").header("Content-Disposition", "attachment; filename=\"" + name + ".yaml\"").result(Api.yaml(kept));
+        ctx.contentType("application/yaml").header("Content-Disposition", "attachment; filename=\"" + name + ".yaml\"").result(Api.yaml(kept).getBytes(StandardCharsets.UTF_8));
     }
 
     private void machine(Context ctx) {
@@ -227,7 +238,7 @@ final class Pages {
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
                 findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE));
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict)));
     }
 
     private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {
@@ -456,8 +467,8 @@ final class Pages {
         return Arrays.stream(Role.values()).map(r -> new Views.Choice(r.word(), r.word(), r.word().equals(chosen))).toList();
     }
 
-    private void people(Context ctx, String secretFor, String secret, String complaint) {
-        show(ctx, "people", new Views.Accounts(frame(ctx, "People"), people.all().stream().map(a -> new Views.Account(a.id(), a.name(), a.role(), a.active(), roles(a.role()))).toList(), secretFor, secret, complaint, roles("technician")));
+    void people(Context ctx, String secretFor, String secret, String complaint) {
+        show(ctx, "people", new Views.Accounts(frame(ctx, "People"), people.all().stream().map(a -> new Views.Account(a.id(), a.name(), a.role(), a.active(), roles(a.role()), signing.keys(a))).toList(), secretFor, secret, complaint, roles("technician")));
     }
 
     private void addPerson(Context ctx) {

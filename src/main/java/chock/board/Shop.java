@@ -3,14 +3,19 @@ package chock.board;
 import chock.board.store.Accounts.Account;
 import chock.board.store.Kept;
 import chock.board.store.Replies.Reply;
+import chock.board.store.Signings;
 import chock.board.store.Store;
 import chock.board.store.Summary;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
+import chock.signoff.RecordVersion;
+import chock.signoff.SignOff;
+import chock.signoff.Verifier;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -30,11 +35,18 @@ public final class Shop {
     private final Store store;
     private final Judging judging;
     private final Clock clock;
+    private final Runnable undone;
 
     public Shop(Store store, Judging judging, Clock clock) {
+        this(store, judging, clock, () -> { });
+    }
+
+    /** @param undone run after a write that voided a sign-off */
+    Shop(Store store, Judging judging, Clock clock, Runnable undone) {
         this.store = store;
         this.judging = judging;
         this.clock = clock;
+        this.undone = undone;
     }
 
     /** Somebody else wrote to the machine since it was looked at. */
@@ -157,17 +169,42 @@ public final class Shop {
     }
 
     private Done commit(Kept kept, Kept next, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now) {
-        Summary after = judging.summary(judging.read(next, now), now);
+        JobRecord record = judging.read(next, now);
+        Summary after = judging.summary(record, now);
         Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);
         List<String> ids = further.stream().map(e -> e.get("id").textValue()).toList();
-        return store.write(lines -> {
+        List<String> voided = new ArrayList<>();
+        Done written = store.write(lines -> {
             if (!lines.records().append(kept.id(), kept.version(), sheet, further, after, by, now)) {
                 throw new WrittenSince(kept.id());
             }
             further.stream().filter(e -> e.has("measured")).forEach(e -> lines.accounts().habit(by, e.get("measured").textValue(), e.get("with").textValue()));
-            String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after));
+            voided.addAll(undo(lines, next, record, now));
+            String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after) + (voided.isEmpty() ? "" : "." + String.join("", voided)));
             return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);
         });
+        if (!voided.isEmpty()) {
+            undone.run();
+        }
+        return written;
+    }
+
+    /** Marks the sign-offs that a record no longer bears out as void, in the same write that made it so; says of each that it is. */
+    List<String> undo(Store.Lines lines, Kept kept, JobRecord record, Instant now) {
+        List<Signings.Line> standing = lines.signings().standing(kept.id());
+        if (standing.isEmpty()) {
+            return List.of();
+        }
+        RecordVersion version = RecordVersion.of(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8));
+        List<String> says = new ArrayList<>();
+        for (Signings.Line line : standing) {
+            SignOff signOff = SignOff.written(lines.signings().text(line.id()).getBytes(StandardCharsets.US_ASCII)).orElseThrow();
+            Verifier.undone(signOff, version, record).ifPresent(why -> {
+                lines.signings().undo(line.id(), now, why);
+                says.add(" The sign-off at " + line.gate() + " by " + line.signer() + " is void now: " + why + ".");
+            });
+        }
+        return says;
     }
 
     /** The answer is kept in the same write as what it answers: there is never one without the other. */

@@ -46,9 +46,9 @@ final class Views {
 
     record Blocker(String check, String question, long machines, String link) { }
 
-    record Row(String id, String name, String written, boolean judged, List<GateLine> gates) {
-        static Row of(Floor.Row row, ZoneId zone) {
-            return new Row(row.id(), row.marque() + " " + row.model(), day(row.writtenAt(), zone), row.judged(), row.gates().stream().map(gate -> GateLine.of(gate, row.judged(), zone)).toList());
+    record Row(String id, String name, String written, boolean judged, List<GateLine> gates, List<SignViews.Stands> signed) {
+        static Row of(Floor.Row row, ZoneId zone, List<SignViews.Stands> signed) {
+            return new Row(row.id(), row.marque() + " " + row.model(), day(row.writtenAt(), zone), row.judged(), row.gates().stream().map(gate -> GateLine.of(gate, row.judged(), zone)).toList(), signed);
         }
     }
 
@@ -89,7 +89,7 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing) { }
 
     record Group(String state, String meaning, List<FindingLine> findings) { }
 
@@ -127,7 +127,8 @@ final class Views {
 
     record Signing(Frame frame, String id, String complaint) { }
 
-    record Account(String id, String name, String role, boolean active, List<Choice> roles) { }
+    /** @param keys keys in their name that they could sign with */
+    record Account(String id, String name, String role, boolean active, List<Choice> roles, List<Choice> keys) { }
 
     record Accounts(Frame frame, List<Account> accounts, String secretFor, String secret, String complaint, List<Choice> roles) { }
 

@@ -2,6 +2,7 @@ package chock.cli;
 
 import chock.board.Address;
 import chock.board.Board;
+import chock.board.DemoKeys;
 import chock.board.Judging;
 import chock.board.Shop;
 import chock.board.store.Store;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -29,6 +31,7 @@ final class BoardCommand implements Callable<Integer> {
     private final Bench bench;
 
     @Mixin private HelpOption help;
+    @Mixin private ShopOption shop;
 
     @Option(names = "--store", paramLabel = "WHERE", defaultValue = "chock-board", description = STORE)
     private String store;
@@ -62,12 +65,15 @@ final class BoardCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Address where = new Address(listen, port, origin(), tls == null ? null : Path.of(tls), tls == null ? null : passphrase(), behindProxy);
         ZoneId clockFace = zone();
+        Map<String, String> passphrases = demo ? demoKeys() : Map.of();
+        chock.signoff.Shop workshop = workshop();
         Store opened = Store.open(store);
         CountDownLatch stopped = new CountDownLatch(1);
-        try (Board board = board(opened, where, clockFace)) {
+        try (Board board = board(opened, workshop, where, clockFace)) {
             board.firstSecret().ifPresent(secret -> bench.say("First start. Sign in as lead with this password, once: " + secret));
             if (demo) {
                 board.demo().forEach((id, secret) -> bench.say("Demo: sign in as " + id + " with this password, once: " + secret));
+                passphrases.forEach((id, words) -> bench.say("Demo: the key of " + id + " opens with: " + words));
             }
             bench.say("The board is at " + (where.origin() != null ? where.origin() : "http://127.0.0.1:" + board.port()) + "/ ; stop it with Ctrl+C.");
             bench.err().flush();
@@ -81,9 +87,24 @@ final class BoardCommand implements Callable<Integer> {
         return Bench.RELEASED;
     }
 
-    private Board board(Store opened, Address where, ZoneId clockFace) {
+    /** The settings named, else those in the folder of the store, else none. */
+    private chock.signoff.Shop workshop() {
+        Path beside = beside();
+        return shop.isGiven(bench) ? Workshop.of(shop, bench) : beside != null && Files.exists(beside) ? chock.signoff.Shop.of(beside) : null;
+    }
+
+    private Path beside() {
+        return store.startsWith("jdbc:") ? null : Path.of(store, "shop.yaml");
+    }
+
+    private Map<String, String> demoKeys() {
+        boolean untouched = beside() != null && !shop.isGiven(bench) && !Files.exists(beside()) && !Files.exists(Path.of(store, "board.sqlite"));
+        return untouched ? DemoKeys.make(Path.of(store), bench.clock()) : Map.of();
+    }
+
+    private Board board(Store opened, chock.signoff.Shop workshop, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, new HouseOption().inForce(bench), where, bench.clock(), clockFace, Chock.Version.number(), line -> {
+            return new Board(opened, workshop == null ? new HouseOption().inForce(bench) : Workshop.book(workshop, bench), workshop, where, bench.clock(), clockFace, Chock.Version.number(), line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });

@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.report.Json;
+import chock.report.LedgerWords;
 import chock.report.Page;
 import chock.signoff.LedgerLine;
 import chock.signoff.SignOff;
@@ -71,20 +72,9 @@ final class SignOffText {
     static String ledger(List<LedgerLine> lines, ZoneId zone, boolean bold) {
         Page page = new Page(bold);
         for (LedgerLine line : lines) {
-            page.put(0, String.format(Locale.ROOT, "%4d  %s  ", line.number(), line.at().atZone(zone).format(MINUTE)), says(line));
+            page.put(0, String.format(Locale.ROOT, "%4d  %s  ", line.number(), line.at().atZone(zone).format(MINUTE)), LedgerWords.says(line));
         }
         return page.toString();
-    }
-
-    private static String says(LedgerLine line) {
-        return switch (line.kind()) {
-            case "signed" -> "signed: " + line.text("record") + " at " + line.text("gate") + " by " + line.said().path("signer").path("name").asText() + ", until " + line.text("holdsUntil") + ", " + line.text("file");
-            case "refused" -> "refused: " + line.text("record") + " at " + line.text("gate") + ": " + line.text("why");
-            case "voided" -> "voided: a sign-off of " + line.text("record") + ": " + line.text("why");
-            case "key-trusted" -> "key trusted: " + line.said().path("key").path("name").asText() + " (" + line.said().path("key").path("role").asText() + "), " + line.said().path("key").path("kid").asText();
-            case "key-revoked" -> "key revoked: " + line.text("name") + ", " + line.text("keyId") + ": " + line.text("reason");
-            default -> line.kind() + ": a torn line of " + line.text("bytes") + " bytes, kept in " + line.text("kept");
-        };
     }
 
     static String moment(Instant instant, ZoneId zone) {

@@ -86,7 +86,7 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
     }
 
     /** What a gate allows when it is released, or forbids when it is not. */
-    static String means(Gate gate, boolean released) {
+    public static String means(Gate gate, boolean released) {
         return switch (gate) {
             case FIRST_START -> released ? "The engine may be run on the stand, outdoors." : "Do not start the engine.";
             case INDOOR_RUN -> released ? "The engine may be run in here, by the run plan only." : "Do not run the engine in here.";

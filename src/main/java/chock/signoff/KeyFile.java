@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.bouncycastle.asn1.edec.EdECObjectIdentifiers;
 import org.bouncycastle.asn1.pkcs.PrivateKeyInfo;
 import org.bouncycastle.asn1.pkcs.PKCSObjectIdentifiers;
@@ -80,6 +81,15 @@ public final class KeyFile {
      * @throws UnusableInput when it is no such file, or the passphrase does not open it
      */
     public static SigningKey read(Path file, char[] passphrase) {
+        return opened(file, passphrase).orElseThrow(() -> UnusableInput.of(file.toString(), "the passphrase does not open this key", "Nothing was signed"));
+    }
+
+    /**
+     * The same, but empty when the passphrase does not open it.
+     *
+     * @throws UnusableInput when it is no such file
+     */
+    static Optional<SigningKey> opened(Path file, char[] passphrase) {
         String name = file.toString();
         PKCS8EncryptedPrivateKeyInfo locked = locked(name, new String(Disk.read(file), StandardCharsets.ISO_8859_1));
         PrivateKeyInfo plain;
@@ -87,15 +97,15 @@ public final class KeyFile {
             plain = locked.decryptPrivateKeyInfo(new JceOpenSSLPKCS8DecryptorProviderBuilder().setProvider(new BouncyCastleProvider()).build(passphrase));
             plain.getPrivateKeyAlgorithm();
         } catch (PKCSException | RuntimeException | OperatorCreationException e) {
-            throw UnusableInput.of(name, "the passphrase does not open this key", "Nothing was signed");
+            return Optional.empty();
         }
         if (!plain.getPrivateKeyAlgorithm().getAlgorithm().equals(EdECObjectIdentifiers.id_Ed25519)) {
             throw UnusableInput.of(name, "it holds a key of another kind than Ed25519", "Make one with 'chock keys new'");
         }
         try {
-            return new SigningKey((Ed25519PrivateKeyParameters) PrivateKeyFactory.createKey(plain));
+            return Optional.of(new SigningKey((Ed25519PrivateKeyParameters) PrivateKeyFactory.createKey(plain)));
         } catch (IOException | RuntimeException e) {
-            throw UnusableInput.of(name, "the passphrase does not open this key", "Nothing was signed");
+            return Optional.empty();
         }
     }
 

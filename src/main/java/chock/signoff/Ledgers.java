@@ -15,6 +15,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the ledger, holds it against its own chain, and mends what a crash left. */
 public final class Ledgers {
@@ -66,6 +67,26 @@ public final class Ledgers {
             return channel.lock(0, Long.MAX_VALUE, true);
         } catch (IOException | OverlappingFileLockException e) {
             return null;
+        }
+    }
+
+    /**
+     * Writes down that sign-offs are void, those that are so already left out.
+     *
+     * @param record number of the record they are of
+     * @param why the reason, by the digest of the sign-off file
+     * @throws NotSigned when the clock is behind the ledger
+     * @throws UnusableInput when the ledger cannot be written, or is not sound
+     */
+    public static void voided(Shop shop, String record, Map<String, String> why, InstantSource clock) {
+        try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
+            History history = History.of(shop.ledger(), ledger.lines());
+            Instant now = ledger.now(clock.instant());
+            why.forEach((digest, words) -> {
+                if (history.signing(digest).isPresent() && history.voided(digest).isEmpty()) {
+                    ledger.append(now, "voided", Voids.line(digest, record, words), null);
+                }
+            });
         }
     }
 

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.Function;
 
@@ -105,6 +106,12 @@ public record SignOff(String chock, OfRecord record, OfMachine machine, String g
         static Seal read(byte[] payload) {
             return SignOff.read(payload, Seal.class, FORM, Seal::chock);
         }
+    }
+
+    /** What stands in a sign-off file, or empty when it is none. Nothing in it is to be believed before it is verified. */
+    public static Optional<SignOff> written(byte[] file) {
+        Jws jws = Jws.parse(file);
+        return jws == null || !jws.typ().equals(TYP) ? Optional.empty() : Optional.ofNullable(read(jws.payload()));
     }
 
     byte[] bytes() {

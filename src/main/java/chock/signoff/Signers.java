@@ -141,7 +141,8 @@ public final class Signers {
         return true;
     }
 
-    private static String jwk(Path file) {
+    /** The public key in a file. */
+    static String jwk(Path file) {
         List<Fault> faults = new ArrayList<>();
         Sheet sheet = Sheet.one(file.toString(), new String(Disk.read(file), StandardCharsets.UTF_8), faults);
         String x = null;

@@ -149,10 +149,7 @@ public final class Verifier {
             return;
         }
         RecordVersion.Difference difference = version.since(signOff.record().items());
-        List<String> broken = new ArrayList<>();
-        difference.keptRemoved().forEach(item -> broken.add(item + " was taken out"));
-        difference.keptChanged().forEach(item -> broken.add(item + " says something else"));
-        difference.parts().stream().filter(DECIDING::contains).forEach(part -> broken.add("'" + part + "' says something else"));
+        List<String> broken = broken(difference);
         if (!broken.isEmpty()) {
             add("record", Holds.NO, "The record is not the one signed: " + String.join("; ", broken) + ".");
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; another record cannot be judged in its place.");
@@ -165,6 +162,26 @@ public final class Verifier {
                 : "Everything that was signed stands in the record unchanged; it has been added to since.");
         since(signOff, record, difference);
         again(signOff, record, same);
+    }
+
+    private static List<String> broken(RecordVersion.Difference difference) {
+        List<String> broken = new ArrayList<>();
+        difference.keptRemoved().forEach(item -> broken.add(item + " was taken out"));
+        difference.keptChanged().forEach(item -> broken.add(item + " says something else"));
+        difference.parts().stream().filter(DECIDING::contains).forEach(part -> broken.add("'" + part + "' says something else"));
+        return broken;
+    }
+
+    /**
+     * What in a record voids a sign-off made of an earlier version of it: something signed that says something else now, or
+     * the first later entry about a critical place.
+     *
+     * @param version the record as it is now, and {@code record} the same read
+     */
+    public static Optional<String> undone(SignOff signOff, RecordVersion version, JobRecord record) {
+        List<String> broken = broken(version.since(signOff.record().items()));
+        return !broken.isEmpty() ? Optional.of(String.join("; ", broken))
+                : Critical.touched(Voids.later(record, signOff.record().items()), signOff.criticalPoints()).map(Critical.Noted::words);
     }
 
     private void since(SignOff signOff, JobRecord record, RecordVersion.Difference difference) {
@@ -203,7 +220,7 @@ public final class Verifier {
         if (!history.trust().key(said.keyId()).equals(trust.key(said.keyId()))) {
             add("ledger", Holds.NO, "The trust list does not say of this key what the ledger says: somebody changed it by hand.");
         } else if (found.isEmpty() || whole != null && found.get().line() != whole.ledger().line()) {
-            add("ledger", Holds.NO, "The ledger " + shop.ledger() + " does not know it.");
+            add("ledger", Holds.NO, "The ledger of " + shop.workshop() + " does not know it.");
         } else if (history.voided(found.get().digest()).isPresent()) {
             add("ledger", Holds.NO, "It is line " + found.get().line() + " of the ledger, and was voided there: " + history.voided(found.get().digest()).get() + ".");
         } else {

@@ -40,6 +40,7 @@ class BrowserStoryIT {
     @TempDir
     static Path folder;
     private static Running running;
+    private static Map<String, String> passphrases;
     private static ChromeDriver browser;
     private static String axe;
 
@@ -47,7 +48,8 @@ class BrowserStoryIT {
     static void start() throws Exception {
         Path driver = Path.of("/usr/bin/chromedriver");
         assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
-        running = new Running(folder.resolve("store"));
+        passphrases = DemoKeys.make(Files.createDirectories(folder.resolve("store")), java.time.Clock.fixed(Bench.NOON, java.time.ZoneOffset.UTC));
+        running = new Running(folder.resolve("store"), chock.signoff.Shop.of(folder.resolve("store/shop.yaml")));
         ChromeOptions options = new ChromeOptions();
         options.setBinary("/usr/bin/chromium");
         options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
@@ -97,7 +99,7 @@ class BrowserStoryIT {
     }
 
     /** Pages that are laid out otherwise at a desk; the others differ in width alone, and are held against WCAG on the phone. */
-    private static final List<String> OTHERWISE_AT_A_DESK = List.of("machines", "machine", "people");
+    private static final List<String> OTHERWISE_AT_A_DESK = List.of("machines", "machine", "people", "ledger", "machines-void");
 
     /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA. */
     private static void look(String name) throws Exception {
@@ -158,13 +160,18 @@ class BrowserStoryIT {
     }
 
     @Test
-    void from_the_first_start_to_a_gate_that_frees_and_is_held_again() throws Exception {
+    void from_the_first_start_to_a_signed_release_and_the_work_that_voids_it() throws Exception {
+        Map<String, String> demo = running.board.demo();
         go("/");
         assertThat(browser.getTitle()).startsWith("Sign in");
         look("sign-in");
         signInFirst("lead", running.leadSecret);
-        String ida = person("ida", "Ida Marrow", "inspector");
-        String tom = person("tom", "Tom Fell", "technician");
+        String pim = person("pim", "Pim Oake", "technician");
+        assertThat(pim).isNotEmpty();
+        String key = new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("key-ida"))).getFirstSelectedOption().getAttribute("value");
+        assertThat(key).as("the demo binds it").hasSize(43);
+        bind("ida", "");
+        bind("ida", key);
         look("people");
 
         go("/take");
@@ -176,17 +183,15 @@ class BrowserStoryIT {
         press("Take it in");
         assertThat(page()).contains("Lark 250").contains("held");
         String machine = browser.findElement(By.tagName("h1")).getText().split(" ")[0];
-        for (String other : List.of("lark-released", "merle-released", "lark-faults", "lark-on-show")) {
-            running.board.shop().take(other, Bench.example(other + ".yaml"), "lead", null);
-        }
         go("/journal");
-        assertThat(page()).contains("account made").contains("record taken in");
+        assertThat(page()).contains("account made").contains("record taken in").contains("key bound to account");
         look("journal");
         go("/");
+        assertThat(page()).contains("71 machines, page 1");
         look("machines");
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
 
-        signInFirst("ida", ida);
+        String idas = signInFirst("ida", demo.get("ida"));
         go("/password");
         look("password");
         go("/machines/" + machine + "?gate=road-test");
@@ -211,7 +216,7 @@ class BrowserStoryIT {
         assertThat(open(".finding:not(.met)")).isNotEmpty().allSatisfy(left -> assertThat(left.getText()).contains("record.second-person").contains("nobody else has looked at it"));
 
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
-        signInFirst("tom", tom);
+        String toms = signInFirst("tom", demo.get("tom"));
         size(PHONE);
         for (int looked = 0; looked < 15 && !browser.getPageSource().contains("now released"); looked++) {
             running.pass(Duration.ofMinutes(3));
@@ -228,8 +233,46 @@ class BrowserStoryIT {
         assertThat(page()).contains("now released");
         assertThat(browser.findElement(By.id("verdict")).getText()).isEqualTo("road-test: released");
         look("machine-released");
+        assertThat(open("a[href*='/sign?']")).as("a technician is not asked to sign").isEmpty();
+        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
 
-        running.pass(Duration.ofMinutes(10));
+        running.pass(Duration.ofMinutes(3));
+        signIn("ida", idas);
+        size(PHONE);
+        go("/machines/" + machine + "?gate=road-test");
+        touch(browser.findElement(By.linkText("Sign road-test")));
+        look("sign");
+        type("passphrase", "not the passphrase");
+        press("Sign it");
+        assertThat(page()).contains("The passphrase does not open the key of Ida Marrow. Nothing was signed.");
+        look("sign-refused");
+        type("passphrase", passphrases.get("ida"));
+        press("Sign it");
+        assertThat(page()).contains("road-test sign-off stands until").contains("Holds: road-test of " + machine).contains("by Ida Marrow (inspector)");
+        look("sign-off");
+        String code = onPaper(browser.findElement(By.linkText("Sign-off sheet")).getAttribute("href"), machine);
+        go("/machines/" + machine);
+        look("machine-signed");
+        for (String paper : List.of("Condition statement", "Tag for the handlebar", "Work sheet for road-test")) {
+            assertThat(browser.findElement(By.linkText(paper)).getAttribute("href")).contains("/papers/");
+        }
+        go("/");
+        type("q", machine);
+        press("Show");
+        assertThat(page()).contains("road-test sign-off stands until");
+        look("machines-signed");
+        go("/machines/" + machine + "/sign?gate=hand-over");
+        assertThat(page()).contains("Held, so there is nothing to sign");
+        look("sign-held");
+        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+
+        // Somebody who has nothing but the paper.
+        verify(code);
+        assertThat(page()).contains("Holds: road-test of " + machine).contains("Nothing was written since.");
+        look("verify");
+
+        running.pass(Duration.ofMinutes(7));
+        signIn("tom", toms);
         go("/machines/" + machine + "/write?gate=road-test");
         type("point", "front-brake/caliper");
         new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("work"))).selectByValue("removed");
@@ -237,9 +280,63 @@ class BrowserStoryIT {
         press("Write it down");
         assertThat(page()).contains("road-test released, now held by");
         assertThat(browser.findElement(By.id("verdict")).getText()).isEqualTo("road-test: held");
+        assertThat(page()).contains("The sign-off at road-test by Ida Marrow is void now").contains("road-test sign-off VOID: entry");
+        look("machine-void");
+        go("/");
+        type("q", machine);
+        press("Show");
+        assertThat(page()).contains("road-test sign-off VOID: entry");
+        look("machines-void");
         go("/people");
         assertThat(page()).contains("This is not for a technician to do.");
         look("refused");
+        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        verify(code);
+        assertThat(page()).contains("Does not hold: road-test of " + machine).contains("that voids it");
+        look("verify-void");
+
+        signIn("ida", idas);
+        go("/ledger");
+        assertThat(page()).contains("Sound: 4 lines, each as it was written.").contains("voided: a sign-off of " + machine);
+        look("ledger");
+        go("/sign-offs");
+        assertThat(page()).contains("road-test sign-off VOID");
+        look("sign-offs");
+    }
+
+    private static void bind(String id, String key) {
+        new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("key-" + id))).selectByValue(key);
+        touch(browser.findElement(By.cssSelector("form[action='/people/" + id + "/key'] button")));
+    }
+
+    private static void signIn(String id, String password) {
+        go("/sign-in");
+        type("id", id);
+        type("password", password);
+        press("Sign in");
+        assertThat(browser.getTitle()).startsWith("All machines");
+    }
+
+    private static void verify(String code) {
+        go("/verify");
+        type("code", code);
+        press("Look");
+    }
+
+    /** Fetches the sheet as the browser would, looks whether it is a PDF about this machine, and reads the code on it. */
+    private static String onPaper(String address, String machine) throws Exception {
+        Visit visit = running.visitor();
+        visit.cookie = "chock=" + browser.manage().getCookieNamed("chock").getValue();
+        var answer = visit.bytes(address.replaceFirst("^http://[^/]+", ""));
+        assertThat(answer.headers().firstValue("Content-Type")).contains("application/pdf");
+        Files.write(PICTURES.resolve("sign-off.pdf"), answer.body());
+        try (var pdf = org.apache.pdfbox.Loader.loadPDF(answer.body())) {
+            assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf)).contains(machine).contains("Lark 250").contains("Ida Marrow");
+            var picture = new org.apache.pdfbox.rendering.PDFRenderer(pdf).renderImageWithDPI(0, 150);
+            int[] dots = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
+            var dark = new com.google.zxing.BinaryBitmap(new com.google.zxing.common.HybridBinarizer(new com.google.zxing.RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots)));
+            return new com.google.zxing.qrcode.QRCodeReader().decode(dark, Map.of(com.google.zxing.DecodeHintType.TRY_HARDER, true)).getText();
+        }
     }
 
     /** What a bench that finds everything in order writes: what stands of it in the record of the same machine in order. */

@@ -53,6 +53,16 @@ final class Visit {
         return send("GET", path, null, null, headers);
     }
 
+    HttpResponse<byte[]> bytes(String path) {
+        try {
+            return CLIENT.send(HttpRequest.newBuilder(URI.create(base + path)).timeout(Duration.ofSeconds(60)).header("Cookie", cookie).build(), BodyHandlers.ofByteArray());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     HttpResponse<String> json(String method, String path, String body, String... headers) {
         String[] all = java.util.Arrays.copyOf(headers, headers.length + 2);
         all[headers.length] = "X-Form-Token";
@@ -70,7 +80,11 @@ final class Visit {
     }
 
     HttpResponse<String> upload(String path, byte[] file) {
-        String head = "--cut\r\nContent-Disposition: form-data; name=\"form\"\r\n\r\n" + form + "\r\n--cut\r\nContent-Disposition: form-data; name=\"record\"; filename=\"../../x.yaml\"\r\n\r\n";
+        return upload(path, "record", file);
+    }
+
+    HttpResponse<String> upload(String path, String field, byte[] file) {
+        String head = "--cut\r\nContent-Disposition: form-data; name=\"form\"\r\n\r\n" + form + "\r\n--cut\r\nContent-Disposition: form-data; name=\"" + field + "\"; filename=\"../../x.yaml\"\r\n\r\n";
         byte[] start = head.getBytes(StandardCharsets.UTF_8);
         byte[] end = "\r\n--cut--\r\n".getBytes(StandardCharsets.UTF_8);
         byte[] all = new byte[start.length + file.length + end.length];

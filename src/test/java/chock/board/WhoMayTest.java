@@ -20,17 +20,19 @@ class WhoMayTest {
     private static final Map<String, String> TABLE = new LinkedHashMap<>();
 
     static {
-        for (String open : new String[] {"GET /style.css", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session"}) {
+        for (String open : new String[] {"GET /style.css", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session", "GET /verify", "POST /verify", "POST /api/verify"}) {
             TABLE.put(open, "everybody");
         }
         for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /machines/{id}/record", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
-            "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "GET /api/blockers"}) {
+            "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "GET /api/blockers",
+            "GET /machines/{id}/papers/{paper}", "GET /sign-offs", "GET /sign-offs/{id}", "GET /sign-offs/{id}/file", "GET /api/sign-offs", "GET /api/sign-offs/{id}"}) {
             TABLE.put(read, ALL);
         }
-        for (String upper : new String[] {"GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events"}) {
+        for (String upper : new String[] {"GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events", "GET /machines/{id}/sign", "POST /machines/{id}/sign",
+            "POST /api/machines/{id}/sign-offs", "GET /ledger", "GET /api/ledger"}) {
             TABLE.put(upper, UPPER);
         }
-        for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics"}) {
+        for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics", "POST /people/{id}/key", "GET /api/keys", "PATCH /api/accounts/{id}/key"}) {
             TABLE.put(lead, "lead");
         }
     }
@@ -68,7 +70,7 @@ class WhoMayTest {
         int tried = 0;
         for (Map.Entry<String, String> row : TABLE.entrySet()) {
             String method = row.getKey().split(" ")[0];
-            String path = row.getKey().split(" ")[1].replace("/accounts/{id}", "/accounts/none").replace("/people/{id}", "/people/none").replace("{id}", "HV-0142");
+            String path = row.getKey().split(" ")[1].replace("/accounts/{id}", "/accounts/none").replace("/people/{id}", "/people/none").replace("{id}", "HV-0142").replace("{paper}", "tag.pdf");
             if (path.equals("/api/session") && method.equals("DELETE") || path.equals("/sign-out")) {
                 continue;
             }

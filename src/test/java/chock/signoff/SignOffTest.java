@@ -343,7 +343,7 @@ class SignOffTest {
         byte[] first = Files.readAllBytes(signed.file());
         List<String> lines = Files.readAllLines(bench.ledger());
         Files.writeString(bench.ledger(), lines.get(0) + "\n" + lines.get(1) + "\n");
-        assertThat(says(bench.verify(first, null, ShopBench.NOON), "ledger")).isEqualTo("The ledger " + bench.ledger() + " does not know it.");
+        assertThat(says(bench.verify(first, null, ShopBench.NOON), "ledger")).isEqualTo("The ledger of Hollow Vale Motor Works does not know it.");
     }
 
     @Test

@@ -102,6 +102,12 @@ public final class Records {
         return true;
     }
 
+    /** Keeps everybody else from writing to a machine until this write is done, and tells its version. */
+    public long hold(String id) {
+        handle.createUpdate("UPDATE machine SET version = version WHERE id = :id").bind("id", id).execute();
+        return handle.createQuery("SELECT version FROM machine WHERE id = :id").bind("id", id).mapTo(Long.class).one();
+    }
+
     /** Puts a newer summary in place of the kept one; false when somebody has written since. */
     public boolean summarise(String id, long seen, Summary summary) {
         int moved = handle.createUpdate("UPDATE machine SET nearest = :nearest, lapses = :lapses, again = :again, book = :book WHERE id = :id AND version = :seen")

@@ -176,6 +176,10 @@ public final class Store implements AutoCloseable {
             return new Events(handle);
         }
 
+        public Signings signings() {
+            return new Signings(handle);
+        }
+
         public Replies replies() {
             return new Replies(handle);
         }

@@ -133,6 +133,87 @@ abstract class StoreSuite {
         }
     }
 
+    private static Signings.Line signed(int number, String gate, Instant at) {
+        return new Signings.Line("id" + number, "HV-0142", 1, gate, at, at.plusSeconds(3600), "Ida Marrow", "inspector", "key", "ida", number, "sha256:" + number, null, null);
+    }
+
+    @Test
+    void sign_offs_are_added_and_never_changed() {
+        lark();
+        store.change(lines -> {
+            Signings signings = lines.signings();
+            assertThat(signings.add(signed(1, "road-test", Bench.NOON), "seal1", "a.b.c")).isTrue();
+            assertThat(signings.add(signed(1, "road-test", Bench.NOON), "seal1", "x.y.z")).as("the same again").isFalse();
+            assertThat(signings.add(signed(2, "hand-over", Bench.NOON), "seal2", "d.e.f")).isTrue();
+            assertThat(signings.add(signed(3, "road-test", Bench.NOON), "seal3", "g.h.i")).isTrue();
+            signings.undo("id1", Bench.NOON.plusSeconds(60), "entry e300 is about front-brake");
+            signings.undo("id1", Bench.NOON.plusSeconds(90), "another reason");
+        });
+        assertThat(store.<String>read(lines -> lines.signings().text("id1"))).isEqualTo("a.b.c");
+        Signings.Line gone = store.read(lines -> lines.signings().byDigest("seal1")).orElseThrow();
+        assertThat(gone).isEqualTo(store.read(lines -> lines.signings().byDigest("sha256:1")).orElseThrow()).isEqualTo(store.read(lines -> lines.signings().find("id1")).orElseThrow());
+        assertThat(gone.why()).as("the first reason stays").isEqualTo("entry e300 is about front-brake");
+        assertThat(gone.voidedAt()).isEqualTo(Bench.NOON.plusSeconds(60));
+        assertThat(store.<List<Signings.Line>>read(lines -> lines.signings().newest(List.of("HV-0142", "none")))).extracting(Signings.Line::id).containsExactly("id2", "id3");
+        assertThat(store.<List<Signings.Line>>read(lines -> lines.signings().newest(List.of()))).isEmpty();
+        assertThat(store.<List<Signings.Line>>read(lines -> lines.signings().standing("HV-0142"))).extracting(Signings.Line::id).containsExactly("id2", "id3");
+        assertThat(store.<List<Signings.Line>>read(lines -> lines.signings().voided())).extracting(Signings.Line::id).containsExactly("id1");
+        assertThat(listed("", "", Bench.NOON)).containsExactly("id3", "id2", "id1");
+        assertThat(listed("HV-0142", "void", Bench.NOON)).containsExactly("id1");
+        assertThat(listed("", "stands", Bench.NOON.plusSeconds(3600))).containsExactly("id3", "id2");
+        assertThat(listed("", "lapsed", Bench.NOON.plusSeconds(3601))).containsExactly("id3", "id2");
+        assertThat(listed("' OR '1'='1", "", Bench.NOON)).isEmpty();
+        for (String table : List.of("sign_off", "sign_off_void")) {
+            for (String sql : List.of("DELETE FROM " + table, "UPDATE " + table + (table.equals("sign_off") ? " SET jws = 'x'" : " SET why = 'x'"))) {
+                assertThatThrownBy(() -> store.change(lines -> lines.handle().execute(sql))).as(sql).hasMessageContaining("this line is never changed");
+            }
+        }
+    }
+
+    private List<String> listed(String machine, String state, Instant now) {
+        return store.read(lines -> lines.signings().list(new Signings.Sieve(machine, state), now, 0, 50)).stream().map(Signings.Line::id).toList();
+    }
+
+    @Test
+    void each_person_signs_with_one_key_and_no_key_is_two_persons() {
+        store.change(lines -> {
+            lines.accounts().add(Bench.IDA, Bench.NOON);
+            lines.accounts().add(Bench.TOM, Bench.NOON);
+            lines.signings().bind("ida", "key-1");
+            lines.signings().bind("ida", "key-2");
+        });
+        assertThat(store.<java.util.Optional<String>>read(lines -> lines.signings().key("ida"))).contains("key-2");
+        assertThat(store.<java.util.Optional<String>>read(lines -> lines.signings().holder("key-2"))).contains("ida");
+        assertThat(store.<java.util.Optional<String>>read(lines -> lines.signings().holder("key-1"))).isEmpty();
+        assertThatThrownBy(() -> store.change(lines -> lines.signings().bind("tom", "key-2"))).isInstanceOf(RuntimeException.class);
+        store.change(lines -> lines.signings().bind("ida", null));
+        assertThat(store.<java.util.Optional<String>>read(lines -> lines.signings().key("ida"))).isEmpty();
+    }
+
+    @Test
+    void who_holds_a_machine_keeps_others_from_writing_to_it() throws Exception {
+        String id = lark().machine();
+        List<String> order = Collections.synchronizedList(new ArrayList<>());
+        var other = Executors.newSingleThreadExecutor();
+        Future<?> write = store.write(lines -> {
+            assertThat(lines.records().hold(id)).isEqualTo(1);
+            Future<?> started = other.submit(() -> {
+                shop.write(id, 1, List.of(caliperOff()), Bench.TOM, null);
+                order.add("entry");
+            });
+            try {
+                Thread.sleep(700);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+            order.add("held");
+            return started;
+        });
+        write.get(60, TimeUnit.SECONDS);
+        other.shutdown();
+        assertThat(order).containsExactly("held", "entry");
+    }
+
     @Test
     void who_did_not_see_the_newest_writes_nothing() {
         String id = lark().machine();

@@ -1,0 +1,20 @@
+package chock.report;
+
+import chock.signoff.LedgerLine;
+
+/** Tells a line of the ledger in words. */
+public final class LedgerWords {
+    private LedgerWords() { }
+
+    /** One line, without its number and time. */
+    public static String says(LedgerLine line) {
+        return switch (line.kind()) {
+            case "signed" -> "signed: " + line.text("record") + " at " + line.text("gate") + " by " + line.said().path("signer").path("name").asText() + ", until " + line.text("holdsUntil") + ", " + line.text("file");
+            case "refused" -> "refused: " + line.text("record") + " at " + line.text("gate") + ": " + line.text("why");
+            case "voided" -> "voided: a sign-off of " + line.text("record") + ": " + line.text("why");
+            case "key-trusted" -> "key trusted: " + line.said().path("key").path("name").asText() + " (" + line.said().path("key").path("role").asText() + "), " + line.said().path("key").path("kid").asText();
+            case "key-revoked" -> "key revoked: " + line.text("name") + ", " + line.text("keyId") + ": " + line.text("reason");
+            default -> line.kind() + ": a torn line of " + line.text("bytes") + " bytes, kept in " + line.text("kept");
+        };
+    }
+}
