@@ -17,6 +17,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -77,7 +78,8 @@ public final class Board implements AutoCloseable {
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
-        List<Route> api = new Api(store, shop, judging, people, guard, clock).routes();
+        List<Route> api = new ArrayList<>(new Api(store, shop, judging, people, guard, clock).routes());
+        api.addAll(new AnswerApi(shop, judging, clock).routes());
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
         try {

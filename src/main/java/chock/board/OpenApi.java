@@ -23,6 +23,8 @@ final class OpenApi {
              "entries": {"type":"array","minItems":1,"maxItems":100,"items":{"type":"object","description":"an entry as in a record file, without id and by; without at it is of now"}},
              "sheet": {"type":"object","additionalProperties":false,"minProperties":1,"properties":{"seeks":{"type":"array"},"instruments":{"type":"array"},"maker":{"type":"object"},"claims":{"type":"array"}}},
              "verdict": {"type":"array","description":"as assess --format json prints it","items":{"type":"object"}},
+             "order": {"type":"object","description":"as order --format json prints it","required":["record","gate","steps","cycle"],"properties":{"record":{"type":"string"},"gate":{"type":"string"},"steps":{"type":"array","items":{"type":"object"}},"cycle":{"type":"array","items":{"type":"string"}}}},
+             "why": {"type":"object","description":"as assess --why --format json prints it","required":["check","places"],"properties":{"check":{"type":"string"},"places":{"type":"array","items":{"type":"object"}}}},
              "blockers": {"type":"array","items":{"type":"object","properties":{"check":{"type":"string"},"machines":{"type":"integer"}}}},
              "events": {"type":"array","items":{"type":"object","properties":{"id":{"type":"string"},"at":{"type":"string"},"account":{"type":"string"},"action":{"type":"string"},"machine":{"type":["string","null"]},"detail":{"type":"string"}}}},
              "account": {"type":"object","properties":{"id":{"type":"string"},"name":{"type":"string"},"role":{"enum":["technician","inspector","lead"]},"active":{"type":"boolean"}}},

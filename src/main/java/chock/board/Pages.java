@@ -48,7 +48,7 @@ final class Pages {
     private static final int A_PAGE = 40;
     private static final int SHOWN = 30;
 
-    private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "chock.board");
+    private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "chock.board");
     private final Store store;
     private final Shop shop;
     private final Judging judging;
@@ -85,6 +85,7 @@ final class Pages {
         routes.post("/people", this::addPerson, Action.MANAGE_ACCOUNTS);
         routes.post("/people/{id}", this::changePerson, Action.MANAGE_ACCOUNTS);
         routes.get("/journal", this::journal, Action.READ_JOURNAL);
+        new AnswerPages(shop, judging, clock).on(routes);
     }
 
     private static byte[] style() throws IOException {
@@ -93,13 +94,13 @@ final class Pages {
         }
     }
 
-    private Views.Frame frame(Context ctx, String title) {
+    static Views.Frame frame(Context ctx, String title) {
         return new Views.Frame(title, Guard.visitor(ctx), "");
     }
 
-    private void show(Context ctx, String template, Object view) {
+    static void show(Context ctx, String template, Object view) {
         StringOutput out = new StringOutput();
-        templates.render(template + ".jte", view, out);
+        TEMPLATES.render(template + ".jte", view, out);
         ctx.contentType("text/html; charset=utf-8").result(out.toString());
     }
 
@@ -150,11 +151,11 @@ final class Pages {
         }
     }
 
-    private static String text(Context ctx, String name) {
+    static String text(Context ctx, String name) {
         return Optional.ofNullable(ctx.formParam(name)).orElse("");
     }
 
-    private static String query(Context ctx, String name) {
+    static String query(Context ctx, String name) {
         return Optional.ofNullable(ctx.queryParam(name)).orElse("");
     }
 
@@ -184,7 +185,7 @@ final class Pages {
         return card == null ? check : card.question();
     }
 
-    private static List<Views.Choice> gates(String chosen, boolean orAny) {
+    static List<Views.Choice> gates(String chosen, boolean orAny) {
         Stream<Views.Choice> all = Arrays.stream(Gate.values()).map(g -> new Views.Choice(g.id(), g.id(), g.id().equals(chosen)));
         return (orAny ? Stream.concat(Stream.of(new Views.Choice("", "any gate", chosen == null || chosen.isEmpty())), all) : all).toList();
     }
@@ -234,7 +235,7 @@ final class Pages {
         return verdict.findings().stream().filter(which).map(f -> Views.FindingLine.of(f, id, verdict.gate().id(), mayWrite)).toList();
     }
 
-    private static String name(JobRecord record) {
+    static String name(JobRecord record) {
         return record.machine().marque() + " " + record.machine().model();
     }
 

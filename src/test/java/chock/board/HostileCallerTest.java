@@ -71,7 +71,8 @@ class HostileCallerTest {
         String id = URLEncoder.encode("HV-" + EVIL, StandardCharsets.UTF_8).replace("+", "%20");
         String evil = URLEncoder.encode(EVIL, StandardCharsets.UTF_8);
         List<String> pages = List.of("/", "/?q=" + evil + "&check=" + evil, "/?gate=" + evil, "/?order=" + evil, "/?page=" + evil, "/people", "/journal", "/machines/" + id + "?entries=all", "/machines/" + id + "?wrote=" + evil,
-                "/machines/" + id + "/write?gate=" + evil, "/machines/" + id + "/write?at=" + evil, "/machines/" + id + "/write?corrects=e1", "/machines/" + id + "/write?check=" + evil + "&at=" + evil, "/" + id);
+                "/machines/" + id + "/write?gate=" + evil, "/machines/" + id + "/write?at=" + evil, "/machines/" + id + "/write?corrects=e1", "/machines/" + id + "/write?check=" + evil + "&at=" + evil, "/" + id,
+                "/machines/" + id + "/order", "/machines/" + id + "/order?gate=" + evil, "/machines/" + id + "/why?check=brakes.pad-thickness", "/machines/" + id + "/why?check=tyres.age", "/machines/" + id + "/why?check=" + evil);
         int shown = 0;
         for (String page : pages) {
             HttpResponse<String> answer = lead.get(page);
