@@ -13,7 +13,7 @@ import java.util.Set;
 final class Guard {
     static final String VISITOR = "visitor";
     private static final int LARGEST_FORM = 100_000;
-    private static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final People people;
     private final Address address;

@@ -14,6 +14,7 @@ import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.Machine;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import chock.report.Wording;
@@ -86,6 +87,7 @@ final class Pages {
         routes.post("/people/{id}", this::changePerson, Action.MANAGE_ACCOUNTS);
         routes.get("/journal", this::journal, Action.READ_JOURNAL);
         new AnswerPages(shop, judging, clock).on(routes);
+        new RunPages(shop, judging, clock).on(routes);
     }
 
     private static byte[] style() throws IOException {
@@ -228,7 +230,7 @@ final class Pages {
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
                 findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE));
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, record.machine().engine().cycle() != Machine.Cycle.ELECTRIC));
     }
 
     private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {

@@ -89,7 +89,7 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, boolean plansRuns) { }
 
     record Group(String state, String meaning, List<FindingLine> findings) { }
 

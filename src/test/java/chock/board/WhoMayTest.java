@@ -20,10 +20,10 @@ class WhoMayTest {
     private static final Map<String, String> TABLE = new LinkedHashMap<>();
 
     static {
-        for (String open : new String[] {"GET /style.css", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session"}) {
+        for (String open : new String[] {"GET /style.css", "GET /live-2.0.4.js", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session"}) {
             TABLE.put(open, "everybody");
         }
-        for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
+        for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
             "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "GET /api/blockers"}) {
             TABLE.put(read, ALL);
         }
