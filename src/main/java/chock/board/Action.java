@@ -12,6 +12,7 @@ enum Action implements RouteRole {
     /** Changing one's own password, signing out. */ OWN_ACCOUNT(EnumSet.allOf(Role.class)),
     /** Taking a record file in. */ TAKE_RECORD(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Changing gates sought, instruments, maker's figures, claims. */ CHANGE_SHEET(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
+    /** Trying a limit of the house on every machine, which keeps the board busy. */ TRY_LIMIT(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Reading who did what. */ READ_JOURNAL(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Taking all records out at once. */ EXPORT_ALL(EnumSet.of(Role.LEAD)),
     /** Reading how the program fares. */ READ_METRICS(EnumSet.of(Role.LEAD)),

@@ -37,6 +37,8 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 public final class Board implements AutoCloseable {
     /** Largest request, in bytes: a record file may have five million. */
     static final int LARGEST = 5_500_000;
+    /** Largest request that brings a photo. */
+    static final int LARGEST_PHOTO = Picture.LARGEST + 500_000;
     private static final int AT_ONCE = 20;
     private static final Duration KEYS_KEPT = Duration.ofDays(7);
 
@@ -73,13 +75,16 @@ public final class Board implements AutoCloseable {
         this.people = new People(store, clock);
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
-        this.pages = new Pages(store, shop, judging, people, guard, clock, zone);
+        HouseTrial trial = new HouseTrial(store, shop, judging, clock, zone);
+        this.pages = new Pages(store, shop, judging, people, guard, trial, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
         List<Route> api = new ArrayList<>(new Api(store, shop, judging, people, guard, clock).routes());
         api.addAll(new AnswerApi(shop, judging, clock).routes());
+        api.addAll(new PhotoPages(shop, judging, new Album(store, clock), clock).routes());
+        api.addAll(new RuleApi(judging, trial).routes());
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
         try {
@@ -95,12 +100,12 @@ public final class Board implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.http.maxRequestSize = LARGEST;
+        config.http.maxRequestSize = LARGEST_PHOTO;
         config.http.generateEtags = false;
         config.http.prefer405over404 = true;
         config.jetty.threadPool = new QueuedThreadPool(64, 4);
-        config.jetty.multipartConfig.maxFileSize(5_000_000, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Picture.LARGEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_PHOTO, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST, SizeUnit.BYTES);
         config.jetty.modifyServletContextHandler(handler -> {
             handler.setMaxFormContentSize(100_000);
@@ -140,7 +145,7 @@ public final class Board implements AutoCloseable {
         config.routes.exception(Shop.WrittenSince.class, (e, ctx) -> refuse(ctx, Problem.of(412, e.getMessage())));
         config.routes.exception(Shop.Taken.class, (e, ctx) -> refuse(ctx, Problem.of(409, e.getMessage())));
         config.routes.exception(Shop.OtherPerson.class, (e, ctx) -> refuse(ctx, Problem.of(409, e.getMessage())));
-        config.routes.exception(HttpResponseException.class, (e, ctx) -> refuse(ctx, Problem.of(e.getStatus(), e.getStatus() == 404 ? "There is no such page." : e.getStatus() == 413 ? "At most five million bytes are taken." : Problem.title(e.getStatus()) + ".")));
+        config.routes.exception(HttpResponseException.class, (e, ctx) -> refuse(ctx, Problem.of(e.getStatus(), e.getStatus() == 404 ? "There is no such page." : e.getStatus() == 413 ? "More was sent than is taken." : Problem.title(e.getStatus()) + ".")));
         config.routes.exception(Exception.class, this::fail);
     }
 

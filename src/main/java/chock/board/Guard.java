@@ -31,8 +31,9 @@ final class Guard {
         if (address.secure()) {
             ctx.header("Strict-Transport-Security", "max-age=31536000");
         }
-        if (ctx.req().getContentLengthLong() > Board.LARGEST) {
-            throw new Refusal(413, "At most five million bytes are taken.");
+        boolean photo = ctx.path().matches("(/api)?/machines/[^/]+/photos?");
+        if (ctx.req().getContentLengthLong() > (photo ? Board.LARGEST_PHOTO : Board.LARGEST)) {
+            throw new Refusal(413, photo ? "A photo of at most sixteen million bytes is taken." : "At most five million bytes are taken.");
         }
         if (ctx.isFormUrlencoded() && ctx.req().getContentLengthLong() > LARGEST_FORM) {
             throw new Refusal(413, "More was typed than a form takes.");

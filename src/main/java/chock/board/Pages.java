@@ -8,6 +8,7 @@ import chock.assess.State;
 import chock.board.store.Events;
 import chock.board.store.Floor;
 import chock.board.store.Kept;
+import chock.board.store.Photos.Photo;
 import chock.board.store.Store;
 import chock.record.Deed;
 import chock.record.Entry;
@@ -55,15 +56,19 @@ final class Pages {
     private final Judging judging;
     private final People people;
     private final Guard guard;
+    private final HouseTrial trial;
+    private final Album album;
     private final Clock clock;
     private final ZoneId zone;
 
-    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, Clock clock, ZoneId zone) {
+    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, HouseTrial trial, Clock clock, ZoneId zone) {
         this.store = store;
         this.shop = shop;
         this.judging = judging;
         this.people = people;
         this.guard = guard;
+        this.trial = trial;
+        this.album = new Album(store, clock);
         this.clock = clock;
         this.zone = zone;
     }
@@ -88,6 +93,8 @@ final class Pages {
         routes.get("/journal", this::journal, Action.READ_JOURNAL);
         new AnswerPages(shop, judging, clock).on(routes);
         new RunPages(shop, judging, clock).on(routes);
+        new RulePages(judging, trial).on(routes);
+        new PhotoPages(shop, judging, album, clock).on(routes);
     }
 
     private static byte[] style() throws IOException {
@@ -224,7 +231,7 @@ final class Pages {
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
                 .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict, f -> f.state() == s, kept.id(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
-        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite);
+        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
                 assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
@@ -249,14 +256,16 @@ final class Pages {
         return event.isEmpty() ? "" : store.read(lines -> lines.events().find(event)).filter(e -> id.equals(e.machine())).map(Events.Event::detail).orElse("");
     }
 
-    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite) {
+    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite, Map<String, List<Photo>> photos) {
         Map<String, String> correctedBy = new HashMap<>();
         record.entries().stream().filter(e -> e.corrects() != null).forEach(e -> correctedBy.put(e.corrects(), e.id()));
         List<Entry> newest = new ArrayList<>(record.entries());
         java.util.Collections.reverse(newest);
         newest.sort(java.util.Comparator.comparing((Entry e) -> e.at().earliest()).reversed());
         return newest.stream().map(e -> Views.Line.of(e, record.nameOf(e.by()), correctedBy.getOrDefault(e.id(), ""),
-                mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "")).toList();
+                mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "",
+                photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()))).toList(),
+                mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
     }
 
     /** What the form speaks of: worked out anew from the check and the place, or the entry corrected; never taken from the form. */

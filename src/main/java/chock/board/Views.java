@@ -105,11 +105,12 @@ final class Views {
     }
 
     /** A line of the time line. */
-    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink) {
-        static Line of(Entry e, String by, String correctedBy, String link) {
+    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink,
+                List<Link> photos, String photoLink) {
+        static Line of(Entry e, String by, String correctedBy, String link, List<Link> photos, String photoLink) {
             return new Line(e.id(), e.at().toString(), by, e.deed().key().replace('-', ' '), e.what() == null ? "" : e.what().replace('-', ' '), e.point() == null ? "" : Points.words(e.point()),
                     e.is() == null ? "" : e.is().toString().replace('-', ' '), e.with() == null ? "" : e.with(), e.corrects() == null ? "" : e.corrects() + ": " + e.reason(),
-                    correctedBy, e.note() == null ? "" : e.note(), link);
+                    correctedBy, e.note() == null ? "" : e.note(), link, photos, photoLink);
         }
     }
 

@@ -54,6 +54,8 @@ final class BoardCommand implements Callable<Integer> {
     @Option(names = "--demo", description = "Fill an empty store with seventy invented machines.")
     private boolean demo;
 
+    @Mixin private HouseOption house;
+
     BoardCommand(Bench bench) {
         this.bench = bench;
     }
@@ -83,7 +85,7 @@ final class BoardCommand implements Callable<Integer> {
 
     private Board board(Store opened, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, new HouseOption().inForce(bench), where, bench.clock(), clockFace, "0.1.0", line -> {
+            return new Board(opened, house.inForce(bench), where, bench.clock(), clockFace, "0.1.0", line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });

@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.report.CheckInWords;
 import chock.record.Gate;
 import chock.report.Page;
 import chock.rulebook.Card;
