@@ -49,6 +49,7 @@ public final class Board implements AutoCloseable {
     private final Journal journal;
     private final Guard guard;
     private final Pages pages;
+    private final HouseTrial trial;
     private final Judging judging;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final ScheduledExecutorService again = Executors.newSingleThreadScheduledExecutor(task -> {
@@ -75,7 +76,7 @@ public final class Board implements AutoCloseable {
         this.people = new People(store, clock);
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
-        HouseTrial trial = new HouseTrial(store, shop, judging, clock, zone);
+        this.trial = new HouseTrial(store, shop, judging, clock, zone);
         this.pages = new Pages(store, shop, judging, people, guard, trial, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
@@ -257,6 +258,7 @@ public final class Board implements AutoCloseable {
         journal.said(Instant.now(clock), "stopping");
         server.stop();
         again.shutdown();
+        trial.close();
         try {
             again.awaitTermination(10, TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -8,13 +8,20 @@ import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -22,17 +29,23 @@ import java.util.stream.Stream;
  * A tighter limit of the house tried out: loaded as the house folder would be, so that what is refused there is refused
  * here, and held against every machine. It changes neither the folder nor any verdict.
  */
-final class HouseTrial {
+final class HouseTrial implements AutoCloseable {
     /** Machines judged at most in one go; with more, {@code chock impact} does it away from the board. */
     static final int MOST = 300;
+    private static final Duration KEPT = Duration.ofMinutes(10);
 
     private final Store store;
     private final Shop shop;
     private final Judging judging;
     private final Clock clock;
     private final ZoneId zone;
-    /** One at a time: it takes all the board has. */
-    private final Semaphore turn = new Semaphore(1);
+    /** One at a time: it takes much of what the board has. */
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "trying a limit");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private Running last;
     private RuleBook shipped;
 
     HouseTrial(Store store, Shop shop, Judging judging, Clock clock, ZoneId zone) {
@@ -41,6 +54,10 @@ final class HouseTrial {
         this.judging = judging;
         this.clock = clock;
         this.zone = zone;
+    }
+
+    ZoneId zone() {
+        return zone;
     }
 
     /**
@@ -57,8 +74,9 @@ final class HouseTrial {
      * @param house the house with it
      * @param impacts one for each machine and gate that was judged
      * @param all how many machines the shop has
+     * @param asOf the moment of judgement
      */
-    record Done(String what, HouseBook house, List<Impact> impacts, int judged, long all, double seconds) { }
+    record Done(String what, HouseBook house, List<Impact> impacts, int judged, int all, Instant asOf) { }
 
     /** The limits that have a number to tighten, by id. */
     static List<Limit> limits(RuleBook book) {
@@ -109,28 +127,85 @@ final class HouseTrial {
     }
 
     /**
-     * Judges every machine twice, by the rules in force and by the others.
+     * Judges every machine twice, by the rules in force and by the others, beside whatever else the board does. The answer
+     * is kept for some minutes, so that asking again fetches it.
      *
+     * @param wait how long to wait for it
+     * @return what it would do, or how many machines are judged so far
+     * @throws UnusableInput when it would loosen, or cannot be read
      * @throws Refusal when somebody else is trying one
      */
-    Done impact(Wish wish) {
+    Asked ask(Wish wish, Duration wait) {
+        Running mine = running(wish);
+        try {
+            return new Asked(mine.done.get(wait.toMillis(), TimeUnit.MILLISECONDS), mine.judged.get(), mine.of);
+        } catch (TimeoutException e) {
+            return new Asked(null, mine.judged.get(), mine.of);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    /** @param done what it would do, or null while only so many of the machines are judged */
+    record Asked(Done done, int judged, int of) { }
+
+    private static final class Running {
+        private final Wish wish;
+        private final Instant began;
+        private final int of;
+        private final AtomicInteger judged = new AtomicInteger();
+        private final CompletableFuture<Done> done = new CompletableFuture<>();
+
+        Running(Wish wish, Instant began, int of) {
+            this.wish = wish;
+            this.began = began;
+            this.of = of;
+        }
+    }
+
+    private synchronized Running running(Wish wish) {
+        Instant now = clock.instant();
+        if (last != null && last.wish.equals(wish) && !last.done.isCompletedExceptionally() && last.began.plus(KEPT).isAfter(now)) {
+            return last;
+        }
         RuleBook other = with(wish);
-        if (!turn.tryAcquire()) {
+        if (last != null && !last.done.isDone()) {
             throw new Refusal(429, "Somebody is trying a limit at this moment. Wait a little, then ask again.", 5);
         }
-        try {
-            Instant began = clock.instant();
-            List<String> ids = store.read(lines -> lines.records().ids());
-            List<Impact> impacts = new ArrayList<>();
-            for (String id : ids.stream().limit(MOST).toList()) {
-                shop.find(id).map(kept -> judging.read(kept, began)).ifPresent(record -> impacts.addAll(Impact.of(record, judging.book(), other, record.seeks(), began)));
+        List<String> ids = store.read(lines -> lines.records().ids());
+        Running next = new Running(wish, now, Math.min(MOST, ids.size()));
+        last = next;
+        worker.execute(() -> {
+            try {
+                next.done.complete(judged(next, other, ids));
+            } catch (RuntimeException e) {
+                next.done.completeExceptionally(e);
             }
-            Limit base = limit(judging.book(), wish.limit()).orElseThrow();
-            Limit then = other.tightened().stream().filter(l -> l.id().equals(wish.limit())).max(Comparator.comparing(Limit::from)).orElseThrow();
-            String now = judging.book().tightened().stream().filter(l -> l.id().equals(wish.limit())).max(Comparator.comparing(Limit::from)).map(l -> words(l) + " (the house's own)").orElse(words(base));
-            return new Done(wish.limit() + ": " + words(then) + " instead of " + now, other.house().orElseThrow(), impacts, Math.min(MOST, ids.size()), ids.size(), java.time.Duration.between(began, clock.instant()).toMillis() / 1000.0);
-        } finally {
-            turn.release();
+        });
+        return next;
+    }
+
+    private Done judged(Running running, RuleBook other, List<String> ids) {
+        List<Impact> impacts = new ArrayList<>();
+        for (String id : ids.stream().limit(MOST).toList()) {
+            shop.find(id).map(kept -> judging.read(kept, running.began)).ifPresent(record -> impacts.addAll(Impact.of(record, judging.book(), other, record.seeks(), running.began)));
+            running.judged.incrementAndGet();
         }
+        String id = running.wish.limit();
+        Limit then = tightened(other, id).orElseThrow();
+        String now = tightened(judging.book(), id).map(l -> words(l) + " (the house's own)").orElseGet(() -> words(limit(judging.book(), id).orElseThrow()));
+        return new Done(id + ": " + words(then) + " instead of " + now, other.house().orElseThrow(), impacts, running.of, ids.size(), running.began);
+    }
+
+    private static Optional<Limit> tightened(RuleBook book, String id) {
+        return book.tightened().stream().filter(l -> l.id().equals(id)).max(Comparator.comparing(Limit::from));
+    }
+
+    @Override
+    public void close() {
+        worker.shutdownNow();
     }
 }

@@ -94,6 +94,7 @@ final class Pages {
         new AnswerPages(shop, judging, clock).on(routes);
         new RunPages(shop, judging, clock).on(routes);
         new RulePages(judging, trial).on(routes);
+        new SheetPages(shop, judging, clock).on(routes);
         new PhotoPages(shop, judging, album, clock).on(routes);
     }
 

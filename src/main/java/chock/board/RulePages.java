@@ -13,6 +13,7 @@ import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,9 @@ import java.util.stream.Stream;
 
 /** The rule book to read, and limits of the house to try before anybody adopts them. */
 final class RulePages {
+    /** Long enough for a shop of seventy machines, and shorter than anybody waits before a page that says nothing. */
+    private static final Duration WAIT = Duration.ofSeconds(8);
+
     private final Judging judging;
     private final HouseTrial trial;
     private Scenarios scenarios;
@@ -47,7 +51,7 @@ final class RulePages {
 
     record Shown(String file, List<String> names) { }
 
-    record House(Views.Frame frame, String name, String digest, String folder, List<Own> tightened, List<Views.Link> checks, List<Views.Choice> limits, Typed typed, String now, boolean fresh, List<String> faults, Outcome outcome) { }
+    record House(Views.Frame frame, String name, String digest, String folder, List<Own> tightened, List<Views.Link> checks, List<Views.Choice> limits, Typed typed, String now, boolean fresh, List<String> faults, String waiting, String again, Outcome outcome) { }
 
     record Own(String id, String words, String why) { }
 
@@ -128,9 +132,12 @@ final class RulePages {
         RuleBook book = judging.book();
         List<String> faults = new ArrayList<>();
         Outcome outcome = null;
+        String waiting = "";
         if (ctx.queryParam("value") != null) {
             try {
-                outcome = outcome(trial.impact(wish), ctx);
+                HouseTrial.Asked asked = trial.ask(wish, WAIT);
+                outcome = asked.done() == null ? null : outcome(asked.done(), ctx);
+                waiting = asked.done() == null ? asked.judged() + " of " + asked.of() + " machines are judged so far." : "";
             } catch (UnusableInput e) {
                 ctx.status(422);
                 faults.addAll(RunPages.words(e));
@@ -142,15 +149,15 @@ final class RulePages {
                 book.tightened().stream().map(l -> new Own(l.id(), HouseTrial.words(l), l.source().section())).toList(),
                 book.cards().values().stream().filter(c -> c.id().startsWith("house.")).map(c -> new Views.Link(link(c.id()), c.id() + ": " + c.question())).toList(),
                 HouseTrial.limits(book).stream().map(l -> new Views.Choice(l.id(), l.of() + ", " + HouseTrial.words(l), l.id().equals(wish.limit()))).toList(),
-                new Typed(wish.limit(), wish.value(), passes, wish.reason(), wish.house()), base.map(l -> l.of() + ": " + HouseTrial.words(l) + " (" + l.source().words() + ")").orElse(""), book.house().isEmpty(), faults, outcome));
+                new Typed(wish.limit(), wish.value(), passes, wish.reason(), wish.house()), base.map(l -> l.of() + ": " + HouseTrial.words(l) + " (" + l.source().words() + ")").orElse(""), book.house().isEmpty(), faults, waiting, "/house?" + Query.with(ctx, "again", ""), outcome));
     }
 
-    private static Outcome outcome(HouseTrial.Done done, Context ctx) {
+    private Outcome outcome(HouseTrial.Done done, Context ctx) {
         List<Machine> machines = done.impacts().stream().filter(i -> i.changesVerdict() || !i.findings().isEmpty())
                 .sorted(java.util.Comparator.comparing((Impact i) -> !i.changesVerdict())).map(RulePages::machine).toList();
         long lost = done.impacts().stream().filter(i -> i.before() && !i.after()).count();
-        String sum = machines.isEmpty() ? "Nothing would change." : (lost == 0 ? "No release would be lost" : lost + (lost == 1 ? " release would be lost" : " releases would be lost")) + "; findings would change at " + machines.size() + (machines.size() == 1 ? " gate." : " gates.");
-        String judged = done.judged() + (done.judged() == 1 ? " machine" : " machines") + " judged twice in " + done.seconds() + " s."
+        String sum = machines.isEmpty() ? "Nothing would change." : (lost == 0 ? "No release would be lost" : lost + (lost == 1 ? " release would be lost" : " releases would be lost")) + "; findings would change under " + machines.size() + (machines.size() == 1 ? " verdict." : " verdicts.");
+        String judged = done.judged() + (done.judged() == 1 ? " machine" : " machines") + " judged twice, as of " + Wording.moment(done.asOf(), trial.zone()) + "."
                 + (done.all() > done.judged() ? " There are " + done.all() + ": only the first " + done.judged() + " were looked at. For all of them: take the records out and use chock impact." : "");
         return new Outcome(done.what(), sum, machines, judged, done.house().limits(), done.house().digest(), "/house/limits.yaml?" + Query.with(ctx, "download", ""));
     }

@@ -24,11 +24,11 @@ class WhoMayTest {
             TABLE.put(open, "everybody");
         }
         for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /rules", "GET /rules/{check}", "GET /api/rules", "GET /api/rules/{check}", "GET /machines/{id}/photo", "POST /machines/{id}/photo", "GET /machines/{id}/photos/{digest}", "GET /api/machines/{id}/photos", "POST /api/machines/{id}/photos", "GET /api/machines/{id}/photos/{digest}",
-            "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
+            "GET /machines/{id}/sheet", "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
             "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "GET /api/blockers"}) {
             TABLE.put(read, ALL);
         }
-        for (String upper : new String[] {"GET /house", "GET /house/limits.yaml", "GET /api/impact", "GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events"}) {
+        for (String upper : new String[] {"POST /machines/{id}/seeks", "POST /machines/{id}/instruments", "GET /house", "GET /house/limits.yaml", "GET /api/impact", "GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events"}) {
             TABLE.put(upper, UPPER);
         }
         for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics"}) {

@@ -76,14 +76,16 @@ abstract class StoreSuite {
         Photos.Photo photo = new Photos.Photo(id, "e1", digest, 4, 3, 3, "ida", Bench.NOON);
         assertThat(store.<Boolean>write(lines -> lines.photos().add(photo))).isTrue();
         assertThat(store.<Boolean>write(lines -> lines.photos().add(photo))).as("again").isFalse();
-        assertThat(store.read(lines -> lines.photos().of(id))).containsExactly(photo);
+        List<Photos.Photo> all = store.read(lines -> lines.photos().of(id));
+        assertThat(all).containsExactly(photo);
         assertThatThrownBy(() -> store.write(lines -> lines.photos().add(new Photos.Photo(id, "no-such", digest, 4, 3, 3, "ida", Bench.NOON)))).as("an entry that is not there").isInstanceOf(RuntimeException.class);
         for (String change : List.of("UPDATE photo SET entry = 'e2'", "DELETE FROM photo")) {
             assertThatThrownBy(() -> store.change(lines -> lines.handle().execute(change))).as(change).hasMessageContaining("never changed");
         }
         store.close();
         store = Store.open(where);
-        assertThat(store.read(lines -> lines.photos().find(id, digest))).contains(photo);
+        java.util.Optional<Photos.Photo> found = store.read(lines -> lines.photos().find(id, digest));
+        assertThat(found).contains(photo);
         assertThat(store.photo(digest)).isPresent();
     }
 
