@@ -1,9 +1,11 @@
 package chock.board;
 
 import chock.record.UnusableInput;
-import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.jpeg.JpegMetadataReader;
+import com.drew.imaging.jpeg.JpegProcessingException;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.GpsDirectory;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -35,7 +37,9 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 record Picture(byte[] jpeg, int width, int height, boolean hadPosition) {
     /** Largest file taken, in bytes. */
     static final int LARGEST = 16_000_000;
-    private static final long MOST_PIXELS = 64_000_000;
+    private static final long MOST_POINTS = 50_000_000;
+    /** Its reader holds the whole of it. */
+    private static final long MOST_POINTS_WEBP = 16_000_000;
     private static final int LONG_SIDE = 2000;
     private static final float QUALITY = 0.85f;
     private static final List<String> TAKEN = List.of("jpeg", "png", "webp");
@@ -54,8 +58,9 @@ record Picture(byte[] jpeg, int width, int height, boolean hadPosition) {
             ImageReader reader = reader(in);
             try {
                 reader.setInput(in, true, true);
-                Metadata told = told(file);
-                return made(drawn(read(reader), orientation(told)), told.containsDirectoryOfType(GpsDirectory.class) && told.getFirstDirectoryOfType(GpsDirectory.class).getGeoLocation() != null);
+                Metadata told = reader.getFormatName().equalsIgnoreCase("jpeg") ? told(file) : new Metadata();
+                GpsDirectory position = told.getFirstDirectoryOfType(GpsDirectory.class);
+                return made(drawn(read(reader), orientation(told)), position != null && position.getGeoLocation() != null);
             } finally {
                 reader.dispose();
             }
@@ -89,8 +94,9 @@ record Picture(byte[] jpeg, int width, int height, boolean hadPosition) {
     private static BufferedImage read(ImageReader reader) throws IOException {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
-        if (width < 1 || height < 1 || (long) width * height > MOST_PIXELS) {
-            throw refused("it is " + width + " by " + height + " points", "Take one of up to " + MOST_PIXELS / 1_000_000 + " million points");
+        long most = reader.getFormatName().equalsIgnoreCase("webp") ? MOST_POINTS_WEBP : MOST_POINTS;
+        if (width < 1 || height < 1 || (long) width * height > most) {
+            throw refused("it is " + width + " by " + height + " points", "Take one of up to " + most / 1_000_000 + " million points");
         }
         int every = Math.max(1, Math.max(width, height) / LONG_SIDE);
         ImageReadParam param = reader.getDefaultReadParam();
@@ -98,10 +104,11 @@ record Picture(byte[] jpeg, int width, int height, boolean hadPosition) {
         return reader.read(0, param);
     }
 
+    /** What a camera writes into a JPEG, and only that: other parts of other kinds may be packed to any size. */
     private static Metadata told(byte[] file) {
         try {
-            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(file), file.length);
-        } catch (com.drew.imaging.ImageProcessingException | IOException | RuntimeException e) {
+            return JpegMetadataReader.readMetadata(new ByteArrayInputStream(file), List.of(new ExifReader()));
+        } catch (JpegProcessingException | IOException | RuntimeException e) {
             return new Metadata();
         }
     }
