@@ -12,7 +12,6 @@ import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The rule book and trials of house limits, for programs. */
@@ -53,7 +52,7 @@ final class RuleApi {
 
     private void rule(Context ctx) {
         Card card = RulePages.card(judging.book(), ctx.pathParam("check")).orElseThrow(() -> new Refusal(404, "There is no such check."));
-        ctx.contentType("application/json").result(CatalogueJson.of(card, judging.book(), new TreeMap<>()).toString());
+        ctx.contentType("application/json").result(CatalogueJson.of(card, judging.book(), RulePages.scenarios(card)).toString());
     }
 
     private void impact(Context ctx) throws JsonProcessingException {

@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** The rule book to read, and limits of the house to try before anybody adopts them. */
 final class RulePages {
@@ -31,7 +30,6 @@ final class RulePages {
 
     private final Judging judging;
     private final HouseTrial trial;
-    private Scenarios scenarios;
 
     RulePages(Judging judging, HouseTrial trial) {
         this.judging = judging;
@@ -102,7 +100,7 @@ final class RulePages {
         CheckInWords.of(card, judging.book(), new TreeMap<>()).rows().forEach(row -> rows.computeIfAbsent(row.label(), l -> new ArrayList<>()).add(row.words()));
         boolean tightens = card.limit() != null && HouseTrial.limit(judging.book(), card.limit()).isPresent() && Guard.visitor(ctx).may(Action.TRY_LIMIT);
         Pages.show(ctx, "rule", new Check(Pages.frame(ctx, card.id()), card.id(), card.question(), card.critical(), rows.entrySet().stream().map(e -> new Row(e.getKey(), e.getValue())).toList(),
-                scenarios().of(card.id()).entrySet().stream().map(e -> new Shown(e.getKey(), e.getValue())).toList(), "/?check=" + Query.encoded(card.id()), tightens ? "/house?limit=" + Query.encoded(card.limit()) : ""));
+                scenarios(card).entrySet().stream().map(e -> new Shown(e.getKey(), e.getValue())).toList(), "/?check=" + Query.encoded(card.id()), tightens ? "/house?limit=" + Query.encoded(card.limit()) : ""));
     }
 
     /** The check of this id, or the one that had it before. */
@@ -111,11 +109,13 @@ final class RulePages {
     }
 
     /** Read at the first use: there are thousands. */
-    synchronized Scenarios scenarios() {
-        if (scenarios == null) {
-            scenarios = Scenarios.shipped();
-        }
-        return scenarios;
+    private static final class Shipped {
+        private static final Scenarios ALL = Scenarios.shipped();
+    }
+
+    /** Names of the scenarios inside the program that show what a check means, by file. */
+    static SortedMap<String, List<String>> scenarios(Card card) {
+        return Shipped.ALL.of(card.id());
     }
 
     private static HouseTrial.Wish wish(Context ctx) {

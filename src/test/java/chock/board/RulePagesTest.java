@@ -83,7 +83,7 @@ class RulePagesTest {
         assertThat(page).contains("Evidence").contains("measured with an instrument").contains("Limit").contains("Undone by").contains("To clear").contains("features/brakes/").contains("/house?limit=brakes.pad-thickness").contains("/?check=brakes.pad-thickness");
         assertThat(lead.get("/rules/no.such").statusCode()).isEqualTo(404);
         assertThat(lead.get("/rules/%3Cscript%3E").body()).doesNotContain("<script>");
-        assertThat(lead.get("/api/rules/brakes.pad-thickness").body()).contains("\"limits\"");
+        assertThat(lead.get("/api/rules/brakes.pad-thickness").body()).contains("\"limits\"").contains("features/brakes/");
         assertThat(lead.get("/api/rules/no.such").statusCode()).isEqualTo(404);
         Bench.book().cards().keySet().stream().filter(id -> id.hashCode() % 10 == 0).forEach(id -> assertThat(lead.get("/rules/" + id).statusCode()).as(id).isEqualTo(200));
     }
