@@ -47,7 +47,7 @@ class HouseTest {
             .because("only the rule book and the assessment know the engine");
 
     @ArchTest
-    static final ArchRule only_the_chart_draws = noClasses().that().doNotHaveFullyQualifiedName("chock.report.RunChart")
+    static final ArchRule only_the_chart_draws = noClasses().that().doNotHaveFullyQualifiedName("chock.report.RunChart").and().doNotHaveFullyQualifiedName("chock.board.Picture")
             .should().dependOnClassesThat().resideInAnyPackage("org.jfree..", "org.apache.batik..", "java.awt..")
             .because("the drawing takes longer to load than a verdict takes to reach, and is loaded only where somebody asks for it");
 

@@ -14,6 +14,7 @@ enum Action implements RouteRole {
     /** Changing gates sought, instruments, maker's figures, claims. */ CHANGE_SHEET(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Signing a release, with one's own key. */ SIGN(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Reading what was signed, refused and voided, and whose keys were believed. */ READ_LEDGER(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
+    /** Trying a limit of the house on every machine, which keeps the board busy. */ TRY_LIMIT(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Reading who did what. */ READ_JOURNAL(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Taking all records out at once. */ EXPORT_ALL(EnumSet.of(Role.LEAD)),
     /** Reading how the program fares. */ READ_METRICS(EnumSet.of(Role.LEAD)),

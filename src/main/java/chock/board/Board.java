@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -25,7 +26,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
@@ -38,6 +38,8 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 public final class Board implements AutoCloseable {
     /** Largest request, in bytes: a record file may have five million. */
     static final int LARGEST = 5_500_000;
+    /** Largest request that brings a photo. */
+    static final int LARGEST_PHOTO = Picture.LARGEST + 500_000;
     private static final int AT_ONCE = 20;
     private static final Duration KEYS_KEPT = Duration.ofDays(7);
 
@@ -48,6 +50,7 @@ public final class Board implements AutoCloseable {
     private final Journal journal;
     private final Guard guard;
     private final Pages pages;
+    private final HouseTrial trial;
     private final Judging judging;
     private final SigningDesk desk;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
@@ -85,12 +88,17 @@ public final class Board implements AutoCloseable {
         this.people = new People(store, clock);
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
-        this.pages = new Pages(store, shop, judging, people, guard, desk, clock, zone);
+        this.trial = new HouseTrial(store, shop, judging, clock, zone);
+        this.pages = new Pages(store, shop, judging, people, guard, desk, trial, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
-        List<Route> api = Stream.concat(new Api(store, shop, judging, people, guard, clock).routes().stream(), new SignApi(store, shop, desk, pages, clock).routes().stream()).toList();
+        List<Route> api = new ArrayList<>(new Api(store, shop, judging, people, guard, clock).routes());
+        api.addAll(new AnswerApi(shop, judging, clock).routes());
+        api.addAll(new PhotoPages(shop, judging, new Album(store, clock), clock).routes());
+        api.addAll(new RuleApi(judging, trial).routes());
+        api.addAll(new SignApi(store, shop, desk, pages, clock).routes());
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
         try {
@@ -106,12 +114,12 @@ public final class Board implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
-        config.http.maxRequestSize = LARGEST;
+        config.http.maxRequestSize = LARGEST_PHOTO;
         config.http.generateEtags = false;
         config.http.prefer405over404 = true;
         config.jetty.threadPool = new QueuedThreadPool(64, 4);
-        config.jetty.multipartConfig.maxFileSize(5_000_000, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(Picture.LARGEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_PHOTO, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST, SizeUnit.BYTES);
         config.jetty.modifyServletContextHandler(handler -> {
             // A whole sign-off may be typed into the form that verifies it; other forms are held to less by the guard.
@@ -153,7 +161,7 @@ public final class Board implements AutoCloseable {
         config.routes.exception(Shop.WrittenSince.class, (e, ctx) -> refuse(ctx, Problem.of(412, e.getMessage())));
         config.routes.exception(Shop.Taken.class, (e, ctx) -> refuse(ctx, Problem.of(409, e.getMessage())));
         config.routes.exception(Shop.OtherPerson.class, (e, ctx) -> refuse(ctx, Problem.of(409, e.getMessage())));
-        config.routes.exception(HttpResponseException.class, (e, ctx) -> refuse(ctx, Problem.of(e.getStatus(), e.getStatus() == 404 ? "There is no such page." : e.getStatus() == 413 ? "At most five million bytes are taken." : Problem.title(e.getStatus()) + ".")));
+        config.routes.exception(HttpResponseException.class, (e, ctx) -> refuse(ctx, Problem.of(e.getStatus(), e.getStatus() == 404 ? "There is no such page." : e.getStatus() == 413 ? "More was sent than is taken." : Problem.title(e.getStatus()) + ".")));
         config.routes.exception(Exception.class, this::fail);
     }
 
@@ -277,6 +285,7 @@ public final class Board implements AutoCloseable {
         journal.said(Instant.now(clock), "stopping");
         server.stop();
         again.shutdown();
+        trial.close();
         try {
             again.awaitTermination(10, TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -13,7 +13,7 @@ import java.util.Set;
 final class Guard {
     static final String VISITOR = "visitor";
     private static final int LARGEST_FORM = 100_000;
-    private static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+    static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final People people;
     private final Address address;
@@ -31,8 +31,9 @@ final class Guard {
         if (address.secure()) {
             ctx.header("Strict-Transport-Security", "max-age=31536000");
         }
-        if (ctx.req().getContentLengthLong() > Board.LARGEST) {
-            throw new Refusal(413, "At most five million bytes are taken.");
+        boolean photo = ctx.path().matches("(/api)?/machines/[^/]+/photos?");
+        if (ctx.req().getContentLengthLong() > (photo ? Board.LARGEST_PHOTO : Board.LARGEST)) {
+            throw new Refusal(413, photo ? "A photo of at most sixteen million bytes is taken." : "At most five million bytes are taken.");
         }
         if (ctx.isFormUrlencoded() && ctx.req().getContentLengthLong() > LARGEST_FORM) {
             throw new Refusal(413, "More was typed than a form takes.");

@@ -23,6 +23,13 @@ final class OpenApi {
              "entries": {"type":"array","minItems":1,"maxItems":100,"items":{"type":"object","description":"an entry as in a record file, without id and by; without at it is of now"}},
              "sheet": {"type":"object","additionalProperties":false,"minProperties":1,"properties":{"seeks":{"type":"array"},"instruments":{"type":"array"},"maker":{"type":"object"},"claims":{"type":"array"}}},
              "verdict": {"type":"array","description":"as assess --format json prints it","items":{"type":"object"}},
+             "order": {"type":"object","description":"as order --format json prints it","required":["record","gate","steps","cycle"],"properties":{"record":{"type":"string"},"gate":{"type":"string"},"steps":{"type":"array","items":{"type":"object"}},"cycle":{"type":"array","items":{"type":"string"}}}},
+             "why": {"type":"object","description":"as assess --why --format json prints it","required":["check","places"],"properties":{"check":{"type":"string"},"places":{"type":"array","items":{"type":"object"}}}},
+             "rules": {"type":"object","description":"as rules --format json prints it","required":["rulebook","checks"],"properties":{"rulebook":{"type":"object"},"codes":{"type":"array","items":{"type":"object"}},"checks":{"type":"array","items":{"type":"object"}}}},
+             "rule": {"type":"object","description":"as rules ID --format json prints it","required":["check","question","gates"],"properties":{"check":{"type":"string"},"question":{"type":"string"},"gates":{"type":"array","items":{"type":"string"}}}},
+             "impact": {"type":"object","description":"as impact --format json prints it, with the limits and the digest of the house that would have it","required":["tried","impacts","limits","digest","judged","machines"],"properties":{"tried":{"type":"array","items":{"type":"string"}},"impacts":{"type":"array","items":{"type":"object"}},"limits":{"type":"string"},"digest":{"type":"string"},"judged":{"type":"integer"},"machines":{"type":"integer"}}},
+             "photo": {"type":"object","required":["entry","digest"],"properties":{"entry":{"type":"string"},"digest":{"type":"string"},"width":{"type":"integer"},"height":{"type":"integer"},"size":{"type":"integer"},"by":{"type":"string"},"at":{"type":"string","format":"date-time"},"positionLeftOut":{"type":"boolean"}}},
+             "photos": {"type":"array","items":{"$ref":"#/components/schemas/photo"}},
              "blockers": {"type":"array","items":{"type":"object","properties":{"check":{"type":"string"},"machines":{"type":"integer"}}}},
              "events": {"type":"array","items":{"type":"object","properties":{"id":{"type":"string"},"at":{"type":"string"},"account":{"type":"string"},"action":{"type":"string"},"machine":{"type":["string","null"]},"detail":{"type":"string"}}}},
              "account": {"type":"object","properties":{"id":{"type":"string"},"name":{"type":"string"},"role":{"enum":["technician","inspector","lead"]},"active":{"type":"boolean"}}},
@@ -61,6 +68,7 @@ final class OpenApi {
             ObjectNode all = (ObjectNode) new ObjectMapper().readTree(SCHEMAS);
             all.putObject("record").put("type", "object").put("description", "a job record; chock schema prints its form");
             all.putObject("ndjson").put("type", "string");
+            all.putObject("image").put("description", "a photo");
             return all;
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
@@ -91,7 +99,11 @@ final class OpenApi {
         }
         if (route.body != null) {
             ObjectNode content = operation.putObject("requestBody").put("required", true).putObject("content");
-            schema(content.putObject("application/json"), route.body);
+            if (route.body.equals("image")) {
+                List.of("image/jpeg", "image/png", "image/webp").forEach(type -> schema(content.putObject(type), route.body));
+            } else {
+                schema(content.putObject("application/json"), route.body);
+            }
             if (route.body.equals("record")) {
                 schema(content.putObject("application/yaml"), route.body);
             }
@@ -99,7 +111,7 @@ final class OpenApi {
         ObjectNode responses = operation.putObject("responses");
         ObjectNode good = responses.putObject(String.valueOf(route.status)).put("description", "Done");
         if (route.answer != null) {
-            schema(good.putObject("content").putObject(route.answer.equals("ndjson") ? "application/x-ndjson" : "application/json"), route.answer);
+            schema(good.putObject("content").putObject(route.answer.equals("ndjson") ? "application/x-ndjson" : route.answer.equals("image") ? "image/jpeg" : "application/json"), route.answer);
         }
         schema(responses.putObject("default").put("description", "Not done, and why (RFC 9457)").putObject("content").putObject(Problem.TYPE), "problem");
         return operation;

@@ -8,12 +8,14 @@ import chock.assess.State;
 import chock.board.store.Events;
 import chock.board.store.Floor;
 import chock.board.store.Kept;
+import chock.board.store.Photos.Photo;
 import chock.board.store.Store;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.Machine;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import chock.report.Wording;
@@ -49,23 +51,27 @@ final class Pages {
     private static final int A_PAGE = 40;
     private static final int SHOWN = 30;
 
-    private final TemplateEngine templates = TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "chock.board");
+    private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "chock.board");
     private final Store store;
     private final Shop shop;
     private final Judging judging;
     private final People people;
     private final Guard guard;
+    private final HouseTrial trial;
+    private final Album album;
     private final Clock clock;
     private final ZoneId zone;
     private final SigningDesk desk;
     private final SignPages signing;
 
-    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, SigningDesk desk, Clock clock, ZoneId zone) {
+    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, SigningDesk desk, HouseTrial trial, Clock clock, ZoneId zone) {
         this.store = store;
         this.shop = shop;
         this.judging = judging;
         this.people = people;
         this.guard = guard;
+        this.trial = trial;
+        this.album = new Album(store, clock);
         this.clock = clock;
         this.zone = zone;
         this.desk = desk;
@@ -91,6 +97,11 @@ final class Pages {
         routes.post("/people/{id}", this::changePerson, Action.MANAGE_ACCOUNTS);
         routes.get("/journal", this::journal, Action.READ_JOURNAL);
         signing.on(routes);
+        new AnswerPages(shop, judging, clock).on(routes);
+        new RunPages(shop, judging, clock).on(routes);
+        new RulePages(judging, trial).on(routes);
+        new SheetPages(shop, judging, clock).on(routes);
+        new PhotoPages(shop, judging, album, clock).on(routes);
     }
 
     void limitStrangers(Context ctx) {
@@ -107,9 +118,9 @@ final class Pages {
         return new Views.Frame(title, Guard.visitor(ctx), "");
     }
 
-    void show(Context ctx, String template, Object view) {
+    static void show(Context ctx, String template, Object view) {
         StringOutput out = new StringOutput();
-        templates.render(template + ".jte", view, out);
+        TEMPLATES.render(template + ".jte", view, out);
         ctx.contentType("text/html; charset=utf-8").result(out.toString());
     }
 
@@ -160,11 +171,11 @@ final class Pages {
         }
     }
 
-    private static String text(Context ctx, String name) {
+    static String text(Context ctx, String name) {
         return Optional.ofNullable(ctx.formParam(name)).orElse("");
     }
 
-    private static String query(Context ctx, String name) {
+    static String query(Context ctx, String name) {
         return Optional.ofNullable(ctx.queryParam(name)).orElse("");
     }
 
@@ -195,7 +206,7 @@ final class Pages {
         return card == null ? check : card.question();
     }
 
-    private static List<Views.Choice> gates(String chosen, boolean orAny) {
+    static List<Views.Choice> gates(String chosen, boolean orAny) {
         Stream<Views.Choice> all = Arrays.stream(Gate.values()).map(g -> new Views.Choice(g.id(), g.id(), g.id().equals(chosen)));
         return (orAny ? Stream.concat(Stream.of(new Views.Choice("", "any gate", chosen == null || chosen.isEmpty())), all) : all).toList();
     }
@@ -232,20 +243,20 @@ final class Pages {
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
                 .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict, f -> f.state() == s, kept.id(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
-        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite);
+        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
                 assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
                 findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict)));
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC));
     }
 
     private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {
         return verdict.findings().stream().filter(which).map(f -> Views.FindingLine.of(f, id, verdict.gate().id(), mayWrite)).toList();
     }
 
-    private static String name(JobRecord record) {
+    static String name(JobRecord record) {
         return record.machine().marque() + " " + record.machine().model();
     }
 
@@ -257,14 +268,16 @@ final class Pages {
         return event.isEmpty() ? "" : store.read(lines -> lines.events().find(event)).filter(e -> id.equals(e.machine())).map(Events.Event::detail).orElse("");
     }
 
-    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite) {
+    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite, Map<String, List<Photo>> photos) {
         Map<String, String> correctedBy = new HashMap<>();
         record.entries().stream().filter(e -> e.corrects() != null).forEach(e -> correctedBy.put(e.corrects(), e.id()));
         List<Entry> newest = new ArrayList<>(record.entries());
         java.util.Collections.reverse(newest);
         newest.sort(java.util.Comparator.comparing((Entry e) -> e.at().earliest()).reversed());
         return newest.stream().map(e -> Views.Line.of(e, record.nameOf(e.by()), correctedBy.getOrDefault(e.id(), ""),
-                mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "")).toList();
+                mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "",
+                photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()))).toList(),
+                mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
     }
 
     /** What the form speaks of: worked out anew from the check and the place, or the entry corrected; never taken from the form. */

@@ -89,27 +89,28 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns) { }
 
     record Group(String state, String meaning, List<FindingLine> findings) { }
 
     /** @param places where to write it down: one link for each place that is not met, or for each where all are */
     record FindingLine(String check, String state, String sign, boolean critical, String says, List<String> also, List<String> notes, String basis, String limit, String remedy,
-                       String caution, List<Link> places) {
+                       String caution, List<Link> places, String why) {
         static FindingLine of(Finding f, String machine, String gate, boolean mayWrite) {
             List<Link> places = !mayWrite ? List.of() : f.places().stream().filter(p -> f.state() == State.MET || p.state() != State.MET)
                     .map(p -> new Link("/machines/" + Query.encoded(machine) + "/write?check=" + Query.encoded(f.check()) + "&at=" + Query.encoded(p.point()) + "&gate=" + Query.encoded(gate), Points.title(p.point()))).toList();
             return new FindingLine(f.check(), f.state().id(), Wording.sign(f.state()), f.critical(), f.says(), List.copyOf(Wording.elsewhere(f)), List.copyOf(Wording.notes(f)), Wording.basis(f),
-                    f.limit() == null ? "" : f.limit().words(), f.state() == State.MET || f.remedy() == null ? "" : f.remedy(), f.caution() == null ? "" : f.caution(), places);
+                    f.limit() == null ? "" : f.limit().words(), f.state() == State.MET || f.remedy() == null ? "" : f.remedy(), f.caution() == null ? "" : f.caution(), places, "/machines/" + Query.encoded(machine) + "/why?check=" + Query.encoded(f.check()) + "&gate=" + Query.encoded(gate));
         }
     }
 
     /** A line of the time line. */
-    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink) {
-        static Line of(Entry e, String by, String correctedBy, String link) {
+    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink,
+                List<Link> photos, String photoLink) {
+        static Line of(Entry e, String by, String correctedBy, String link, List<Link> photos, String photoLink) {
             return new Line(e.id(), e.at().toString(), by, e.deed().key().replace('-', ' '), e.what() == null ? "" : e.what().replace('-', ' '), e.point() == null ? "" : Points.words(e.point()),
                     e.is() == null ? "" : e.is().toString().replace('-', ' '), e.with() == null ? "" : e.with(), e.corrects() == null ? "" : e.corrects() + ": " + e.reason(),
-                    correctedBy, e.note() == null ? "" : e.note(), link);
+                    correctedBy, e.note() == null ? "" : e.note(), link, photos, photoLink);
         }
     }
 

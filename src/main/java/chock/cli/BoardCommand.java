@@ -57,6 +57,8 @@ final class BoardCommand implements Callable<Integer> {
     @Option(names = "--demo", description = "Fill an empty store with seventy invented machines.")
     private boolean demo;
 
+    @Mixin private HouseOption house;
+
     BoardCommand(Bench bench) {
         this.bench = bench;
     }
@@ -104,7 +106,7 @@ final class BoardCommand implements Callable<Integer> {
 
     private Board board(Store opened, chock.signoff.Shop workshop, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, workshop == null ? new HouseOption().inForce(bench) : Workshop.book(workshop, bench), workshop, where, bench.clock(), clockFace, Chock.Version.number(), line -> {
+            return new Board(opened, house.isGiven() || workshop == null ? house.inForce(bench) : Workshop.book(workshop, bench), workshop, where, bench.clock(), clockFace, Chock.Version.number(), line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });

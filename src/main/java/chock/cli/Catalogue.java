@@ -1,6 +1,7 @@
 package chock.cli;
 
 import chock.record.Gate;
+import chock.report.CheckInWords;
 import chock.report.Page;
 import chock.rulebook.Card;
 import chock.rulebook.Overdue;

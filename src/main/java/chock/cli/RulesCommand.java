@@ -1,5 +1,8 @@
 package chock.cli;
 
+import chock.rehearse.Scenarios;
+import chock.report.CatalogueJson;
+import chock.report.CheckInWords;
 import chock.report.Json;
 import chock.rulebook.Card;
 import chock.rulebook.HouseBook;
@@ -61,7 +64,7 @@ final class RulesCommand implements Callable<Integer> {
         } else {
             Card card = named(book).orElseThrow(() -> new ParameterException(spec.commandLine(), "There is no check '" + id + "'. " + near(book)));
             Scenarios scenarios = scenarios(book);
-            bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.of(card, book, scenarios)) : Catalogue.of(CheckInWords.of(card, book, scenarios), bench.bold()));
+            bench.print(format == Format.JSON ? Json.pretty(CatalogueJson.of(card, book, scenarios.of(card.id()))) : Catalogue.of(CheckInWords.of(card, book, scenarios.of(card.id())), bench.bold()));
         }
         return 0;
     }

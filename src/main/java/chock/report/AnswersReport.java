@@ -5,7 +5,6 @@ import chock.assess.Closest;
 import chock.assess.Explanation;
 import chock.assess.GateVerdict;
 import chock.assess.Points;
-import chock.assess.State;
 import chock.quantity.Quantity;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -40,46 +39,21 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
     }
 
     private static void explain(Explanation explanation, Page page) {
-        page.gap().heading("WHY " + explanation.check()).put(2, explanation.question());
-        if (explanation.places().isEmpty()) {
-            page.put(2, "Not asked: it is asked of " + explanation.applies() + "; this machine has none.");
+        WhyWords why = WhyWords.of(explanation);
+        page.gap().heading("WHY " + why.check()).put(2, why.question());
+        if (!why.none().isEmpty()) {
+            page.put(2, why.none());
         }
-        for (Explanation.AtPlace place : explanation.places()) {
-            page.put(2, Points.title(place.point()) + ": " + place.state().id());
-            page.put(4, "Asked, because it is asked of " + explanation.applies() + ". Rule " + place.rule() + (place.because().isEmpty() ? "." : " found:"));
-            place.because().forEach(fact -> page.put(6, "- ", fact + "."));
-            place.wants().forEach(want -> wanted(want, page));
-            if (place.limit() != null) {
-                page.put(4, "Limit that decides: ", place.limit() + ".");
-                place.others().forEach(other -> page.put(6, "- ", other + "."));
+        for (WhyWords.Place place : why.places()) {
+            page.put(2, place.title() + ": " + place.state().id());
+            for (WhyWords.Said said : place.lines()) {
+                page.put(4, said.lead(), said.words());
+                said.below().forEach(one -> page.put(6, "- ", one));
             }
-            place.lacks().forEach(lack -> page.put(4, "Lacks: ", lack + "."));
-            place.compared().forEach(one -> compared(one, page));
-            page.put(4, "So it is ", place.state().id() + ": " + Wording.meaning(place.state()) + ".");
         }
-        if (explanation.places().stream().anyMatch(p -> p.state() != State.MET)) {
-            page.put(2, "To clear: ", explanation.remedy());
+        if (!why.remedy().isEmpty()) {
+            page.put(2, "To clear: ", why.remedy());
         }
-    }
-
-    private static void wanted(Explanation.WantedHere want, Page page) {
-        page.put(4, "Wants " + want.asks() + "; holds " + want.holds() + ".");
-        if (want.considered().isEmpty()) {
-            page.put(6, "- ", "no entry says anything about it.");
-        }
-        for (Explanation.Considered one : want.considered()) {
-            String fate = switch (one.fate()) {
-                case DECIDES -> "decides";
-                case STANDS -> "stands";
-                case SET_ASIDE -> "set aside";
-            };
-            page.put(6, "- ", one.entry() + " " + fate + ": " + one.says() + (one.why().isEmpty() ? "" : "; " + String.join("; ", one.why())) + ".");
-        }
-    }
-
-    private static void compared(Explanation.Compared one, Page page) {
-        String entries = one.evidence().isEmpty() ? "" : " (" + String.join(", ", one.evidence()) + ")";
-        page.put(4, "Compared: ", one.says() + (one.margin() == null ? "" : "; " + one.margin()) + entries + (one.how() == null ? "" : "; worked out by rule " + one.how()) + ": " + one.state().id() + ".");
     }
 
     private static void notAsked(GateVerdict gate, Page page) {
@@ -126,7 +100,8 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
         }
     }
 
-    private static ObjectNode json(Explanation explanation) {
+    /** One explanation, as {@code assess --why} prints it for scripts. */
+    public static ObjectNode json(Explanation explanation) {
         ObjectNode node = JsonNodeFactory.instance.objectNode().put("check", explanation.check()).put("question", explanation.question()).put("askedOf", explanation.applies());
         ArrayNode places = node.putArray("places");
         for (Explanation.AtPlace place : explanation.places()) {

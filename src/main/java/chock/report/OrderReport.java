@@ -8,6 +8,7 @@ import chock.rulebook.Card;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,13 +35,17 @@ public final class OrderReport {
             order.cycle().forEach(part -> page.put(2, "! ", part));
             page.put(0, "Until that is mended no order can be given; the findings still hold.");
         }
-        Card.Needs needs = null;
-        for (Step step : order.steps()) {
-            if (step.kind() != Kind.SETTLE && step.needs() != needs) {
-                needs = step.needs();
-                page.gap().heading(phase(needs, order.gate()));
+        for (Line line : lines()) {
+            if (line.phase() != null) {
+                page.gap().heading(line.phase());
             }
-            step(step, page);
+            page.put(1, String.format("%3d. ", line.step().number()), line.kind());
+            page.put(6, line.step().says());
+            line.notes().forEach(note -> page.put(6, "- ", note));
+            page.put(6, "- ", String.join(", ", line.step().checks()));
+            if (!line.caution().isEmpty()) {
+                page.put(6, "Caution: ", line.caution());
+            }
         }
         if (!order.steps().isEmpty() && !minutes.isEmpty()) {
             page.gap().put(0, total());
@@ -49,7 +54,8 @@ public final class OrderReport {
         return page.toString();
     }
 
-    private String title() {
+    /** What remains, in a line. */
+    public String title() {
         if (!order.cycle().isEmpty()) {
             return "NO ORDER for " + order.gate() + ": the rule book is at fault, its steps undo each other";
         }
@@ -65,23 +71,41 @@ public final class OrderReport {
         };
     }
 
-    private void step(Step step, Page page) {
+    /**
+     * A step in words.
+     *
+     * @param phase what must be allowed from here on, or null when it is as before
+     * @param kind what kind of step, its minutes, and what a second person can do meanwhile
+     * @param notes why, and what to know of it
+     * @param caution where people get hurt, or empty
+     */
+    public record Line(Step step, String phase, String kind, List<String> notes, String caution) { }
+
+    /** Every step in the words that terminal and page share. */
+    public List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        Card.Needs needs = null;
+        for (Step step : order.steps()) {
+            boolean turns = step.kind() != Kind.SETTLE && step.needs() != needs;
+            needs = turns ? step.needs() : needs;
+            lines.add(line(step, turns ? phase(needs, order.gate()) : null));
+        }
+        return lines;
+    }
+
+    private Line line(Step step, String phase) {
         String beside = step.besides() == null ? "" : " (meanwhile a second person, beside step " + step.besides() + ")";
         String time = minutes(step).map(m -> ", " + m + " min").orElse("");
-        page.put(1, String.format("%3d. ", step.number()), step.kind().words() + time + beside);
-        page.put(6, step.says());
-        step.because().forEach(why -> page.put(6, "- ", "now: " + why + (why.endsWith(".") ? "" : ".")));
+        List<String> notes = new ArrayList<>();
+        step.because().forEach(why -> notes.add("now: " + why + (why.endsWith(".") ? "" : ".")));
         if (step.again()) {
-            page.put(6, "- ", "proven now; the work before this undoes it.");
+            notes.add("proven now; the work before this undoes it.");
         }
         if (step.kind() == Kind.PUT_RIGHT && step.what() == null) {
-            page.put(6, "- ", "which work it takes is not known yet: whatever work there may undo comes back below. Ask for the order again when it is done.");
+            notes.add("which work it takes is not known yet: whatever work there may undo comes back below. Ask for the order again when it is done.");
         }
-        page.put(6, "- ", String.join(", ", step.checks()));
-        if (step.caution() != null) {
-            Step first = order.steps().stream().filter(s -> step.caution().equals(s.caution())).findFirst().orElse(step);
-            page.put(6, "Caution: ", first == step ? step.caution() : "as at step " + first.number() + ".");
-        }
+        Step first = order.steps().stream().filter(s -> step.caution() != null && step.caution().equals(s.caution())).findFirst().orElse(step);
+        return new Line(step, phase, step.kind().words() + time + beside, notes, step.caution() == null ? "" : first == step ? step.caution() : "as at step " + first.number() + ".");
     }
 
     private Optional<Integer> minutes(Step step) {

@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.record.Fault;
 import chock.record.UnusableInput;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -89,6 +91,25 @@ public record HouseBook(String name, String digest, String folder, SortedMap<Str
                 faults.add(new Fault(folder + "/" + name, 0, "", "it cannot be read", ""));
             }
         }
+    }
+
+    /** A house that asks for nothing yet. */
+    public static HouseBook named(String name) {
+        SortedMap<String, String> files = new TreeMap<>(Map.of(NAME, "name: " + TextNode.valueOf(name) + "\n"));
+        return new HouseBook(name, RuleBookLoader.digest(files), "house", files);
+    }
+
+    /** Its limits, as written in {@code limits.yaml}; empty when it tightens none. */
+    public String limits() {
+        return files.getOrDefault(LIMITS, "");
+    }
+
+    /** This house with further rows under its limits; its digest is that of the folder that holds them. */
+    public HouseBook withLimits(String rows) {
+        SortedMap<String, String> changed = new TreeMap<>(files);
+        String before = limits();
+        changed.put(LIMITS, before + (before.isEmpty() || before.endsWith("\n") ? "" : "\n") + rows);
+        return new HouseBook(name, RuleBookLoader.digest(changed), folder, changed);
     }
 
     /** The folder of the house's scenarios; it need not be there. */

@@ -71,7 +71,9 @@ class HostileCallerTest {
         String id = URLEncoder.encode("HV-" + EVIL, StandardCharsets.UTF_8).replace("+", "%20");
         String evil = URLEncoder.encode(EVIL, StandardCharsets.UTF_8);
         List<String> pages = List.of("/", "/?q=" + evil + "&check=" + evil, "/?gate=" + evil, "/?order=" + evil, "/?page=" + evil, "/people", "/journal", "/machines/" + id + "?entries=all", "/machines/" + id + "?wrote=" + evil,
-                "/machines/" + id + "/write?gate=" + evil, "/machines/" + id + "/write?at=" + evil, "/machines/" + id + "/write?corrects=e1", "/machines/" + id + "/write?check=" + evil + "&at=" + evil, "/" + id);
+                "/machines/" + id + "/write?gate=" + evil, "/machines/" + id + "/write?at=" + evil, "/machines/" + id + "/write?corrects=e1", "/machines/" + id + "/write?check=" + evil + "&at=" + evil, "/" + id,
+                "/machines/" + id + "/order", "/machines/" + id + "/order?gate=" + evil, "/machines/" + id + "/why?check=brakes.pad-thickness", "/machines/" + id + "/why?check=tyres.age", "/machines/" + id + "/why?check=" + evil,
+                "/machines/" + id + "/sheet", "/machines/" + id + "/photo?entry=e1", "/machines/" + id + "/photo?entry=" + evil, "/rules?q=" + evil, "/rules?system=" + evil, "/rules/" + evil, "/house?limit=" + evil, "/house?limit=" + evil + "&value=" + evil + "&reason=" + evil + "&house=" + evil);
         int shown = 0;
         for (String page : pages) {
             HttpResponse<String> answer = lead.get(page);
@@ -81,6 +83,11 @@ class HostileCallerTest {
             shown += answer.body().contains("&lt;script") ? 1 : 0;
         }
         assertThat(shown).as("pages that show the words").isGreaterThanOrEqualTo(6);
+        for (String run : List.of("/run?volume=60", "/run?volume=" + evil + "&runs=" + evil)) {
+            String planner = lead.get("/machines/" + id + run).body();
+            assertThat(planner).contains("&lt;script").doesNotContain("<script>").doesNotContain("<img");
+            assertThat(planner.split("<script")).as("its own script and no other").hasSize(2);
+        }
         HttpResponse<String> refused = lead.post("/machines/" + id + "/write", "seen", "1", "work", EVIL, "point", EVIL, "note", EVIL, "when", EVIL, "gate", EVIL);
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("&lt;script").doesNotContain("<script");

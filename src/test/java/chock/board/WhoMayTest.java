@@ -20,16 +20,17 @@ class WhoMayTest {
     private static final Map<String, String> TABLE = new LinkedHashMap<>();
 
     static {
-        for (String open : new String[] {"GET /style.css", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session", "GET /verify", "POST /verify", "POST /api/verify"}) {
+        for (String open : new String[] {"GET /style.css", "GET /live-2.0.4.js", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session", "GET /verify", "POST /verify", "POST /api/verify"}) {
             TABLE.put(open, "everybody");
         }
-        for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /machines/{id}/record", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
+        for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /rules", "GET /rules/{check}", "GET /api/rules", "GET /api/rules/{check}", "GET /machines/{id}/photo", "POST /machines/{id}/photo", "GET /machines/{id}/photos/{digest}", "GET /api/machines/{id}/photos", "POST /api/machines/{id}/photos", "GET /api/machines/{id}/photos/{digest}",
+            "GET /machines/{id}/sheet", "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
             "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "GET /api/blockers",
             "GET /machines/{id}/papers/{paper}", "GET /sign-offs", "GET /sign-offs/{id}", "GET /sign-offs/{id}/file", "GET /api/sign-offs", "GET /api/sign-offs/{id}"}) {
             TABLE.put(read, ALL);
         }
-        for (String upper : new String[] {"GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events", "GET /machines/{id}/sign", "POST /machines/{id}/sign",
-            "POST /api/machines/{id}/sign-offs", "GET /ledger", "GET /api/ledger"}) {
+        for (String upper : new String[] {"POST /machines/{id}/seeks", "POST /machines/{id}/instruments", "GET /house", "GET /house/limits.yaml", "GET /api/impact", "GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events",
+            "GET /machines/{id}/sign", "POST /machines/{id}/sign", "POST /api/machines/{id}/sign-offs", "GET /ledger", "GET /api/ledger"}) {
             TABLE.put(upper, UPPER);
         }
         for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics", "POST /people/{id}/key", "GET /api/keys", "PATCH /api/accounts/{id}/key"}) {
@@ -70,7 +71,7 @@ class WhoMayTest {
         int tried = 0;
         for (Map.Entry<String, String> row : TABLE.entrySet()) {
             String method = row.getKey().split(" ")[0];
-            String path = row.getKey().split(" ")[1].replace("/accounts/{id}", "/accounts/none").replace("/people/{id}", "/people/none").replace("{id}", "HV-0142").replace("{paper}", "tag.pdf");
+            String path = row.getKey().split(" ")[1].replace("/accounts/{id}", "/accounts/none").replace("/people/{id}", "/people/none").replace("{id}", "HV-0142").replace("{paper}", "tag.pdf").replace("{check}", "tyres.age").replace("{digest}", "0".repeat(64));
             if (path.equals("/api/session") && method.equals("DELETE") || path.equals("/sign-out")) {
                 continue;
             }

@@ -2,6 +2,8 @@ package chock.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chock.rehearse.Scenarios;
+import chock.report.CheckInWords;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,7 +26,7 @@ class CataloguePagesTest {
         Scenarios scenarios = Scenarios.below(Path.of("features"), "features");
         SortedMap<String, String> pages = new TreeMap<>();
         pages.put("README.md", Catalogue.index(BOOK));
-        BOOK.cards().values().forEach(card -> pages.put(Catalogue.file(card), Catalogue.page(CheckInWords.of(card, BOOK, scenarios))));
+        BOOK.cards().values().forEach(card -> pages.put(Catalogue.file(card), Catalogue.page(CheckInWords.of(card, BOOK, scenarios.of(card.id())))));
         return pages;
     }
 
@@ -65,7 +67,7 @@ class CataloguePagesTest {
     @Test
     void theTerminalSaysTheSameAsThePage() throws IOException {
         Scenarios scenarios = Scenarios.below(Path.of("features"), "features");
-        CheckInWords check = CheckInWords.of(BOOK.cards().get("brakes.pad-thickness"), BOOK, scenarios);
+        CheckInWords check = CheckInWords.of(BOOK.cards().get("brakes.pad-thickness"), BOOK, scenarios.of("brakes.pad-thickness"));
         String shown = Run.of("rules", "brakes.pad-thickness").out().replaceAll("\\s+", " ");
         String page = Catalogue.page(check);
         assertThat(check.rows()).hasSizeGreaterThan(10).allSatisfy(row -> {

@@ -2,6 +2,9 @@ package chock.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chock.rehearse.Scenarios;
+import chock.report.CatalogueJson;
+import chock.report.CheckInWords;
 import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -21,7 +24,7 @@ class OtherCommandsTest {
         assertThat(book.cards()).isNotEmpty();
         for (Card card : book.cards().values()) {
             assertThat(catalogue).contains("\n  " + card.id());
-            String explained = Catalogue.of(CheckInWords.of(card, book, scenarios), false);
+            String explained = Catalogue.of(CheckInWords.of(card, book, scenarios.of(card.id())), false);
             assertThat(explained).startsWith(card.id()).contains("Asked of:", "Evidence:", "Holds:", "Undone by:", "To clear:", "Written:", "Shown in:");
             assertThat(explained.contains("Limit:")).as(card.id()).isEqualTo(card.limit() != null);
             assertThat(explained.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));

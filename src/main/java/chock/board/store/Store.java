@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.flywaydb.core.Flyway;
@@ -22,13 +23,16 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 public final class Store implements AutoCloseable {
     private static final String POSTGRESQL = "jdbc:postgresql:";
     private static final String FILE = "board.sqlite";
+    private static final String PHOTOS = "photos";
 
     private final HikariDataSource connections;
     private final Jdbi jdbi;
+    private final Shelf shelf;
 
-    private Store(HikariDataSource connections) {
+    private Store(HikariDataSource connections, Path photos) {
         this.connections = connections;
         this.jdbi = Jdbi.create(connections);
+        this.shelf = new Shelf(photos, jdbi);
     }
 
     /**
@@ -54,7 +58,7 @@ public final class Store implements AutoCloseable {
             connections.close();
             throw UnusableInput.of(shown(where), "the store cannot be brought up to date: " + e.getMessage().strip().replaceAll("\\s+", " "), "Use a version of chock that is not older than the store");
         }
-        return new Store(connections);
+        return new Store(connections, postgresql ? null : Path.of(where).resolve(PHOTOS));
     }
 
     /** Without name and password of the user, which may stand in an address. */
@@ -106,8 +110,8 @@ public final class Store implements AutoCloseable {
     private static void migrate(HikariDataSource connections, boolean postgresql) {
         Map<String, String> words = postgresql
                 ? Map.of("refusing", "CREATE FUNCTION refuse_change() RETURNS trigger AS $refuse$ BEGIN RAISE EXCEPTION 'this line is never changed'; END $refuse$ LANGUAGE plpgsql",
-                        "refuse", "FOR EACH ROW EXECUTE FUNCTION refuse_change()")
-                : Map.of("refusing", "SELECT 1", "refuse", "BEGIN SELECT RAISE(ABORT, 'this line is never changed'); END");
+                        "refuse", "FOR EACH ROW EXECUTE FUNCTION refuse_change()", "bytes", "BYTEA")
+                : Map.of("refusing", "SELECT 1", "refuse", "BEGIN SELECT RAISE(ABORT, 'this line is never changed'); END", "bytes", "BLOB");
         Flyway.configure().dataSource(connections).locations("classpath:board/migrations").placeholders(words)
                 .validateMigrationNaming(true).load().migrate();
     }
@@ -127,8 +131,19 @@ public final class Store implements AutoCloseable {
         jdbi.useTransaction(handle -> work.accept(new Lines(handle)));
     }
 
+    /** Keeps the bytes of a photo and answers their digest; which entry it belongs to is written after that. */
+    public String keepPhoto(byte[] bytes) {
+        return shelf.put(bytes);
+    }
+
+    /** The bytes of a photo, or empty when they are not there, or are no longer those that were kept. */
+    public Optional<byte[]> photo(String digest) {
+        return shelf.get(digest);
+    }
+
     /**
-     * Copies the whole into one file while the board runs.
+     * Copies the whole while the board runs: everything written into one file, and photos that are not there yet into the
+     * folder {@code photos} beside it.
      *
      * @throws UnusableInput when the file is there already, or the store is not SQLite
      */
@@ -141,6 +156,7 @@ public final class Store implements AutoCloseable {
         }
         folder(String.valueOf(file.toAbsolutePath().getParent()));
         jdbi.useHandle(handle -> handle.createUpdate("VACUUM INTO :file").bind("file", file.toString()).execute());
+        shelf.copyTo(file.toAbsolutePath().resolveSibling(PHOTOS));
     }
 
     @Override
@@ -178,6 +194,10 @@ public final class Store implements AutoCloseable {
 
         public Signings signings() {
             return new Signings(handle);
+        }
+
+        public Photos photos() {
+            return new Photos(handle);
         }
 
         public Replies replies() {

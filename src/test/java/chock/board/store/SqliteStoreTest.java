@@ -46,13 +46,16 @@ class SqliteStoreTest extends StoreSuite {
     @Test
     void a_copy_made_while_it_runs_is_whole() {
         Path copy = folder.resolve("night/board.sqlite");
+        String digest;
         try (Store store = Store.open(where())) {
             Bench.shop(store).take("lark", Bench.example("lark-released.yaml"), "ida", null);
+            digest = store.keepPhoto(new byte[] {7});
             store.copyTo(copy);
             assertThatThrownBy(() -> store.copyTo(copy)).isInstanceOf(UnusableInput.class).hasMessageContaining("is there already");
         }
         try (Store restored = Store.open(copy.getParent().toString())) {
             assertThat(Bench.shop(restored).find("HV-0142").orElseThrow().entries()).isNotEmpty();
+            assertThat(restored.photo(digest)).isPresent();
         }
     }
 

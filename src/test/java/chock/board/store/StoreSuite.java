@@ -65,6 +65,31 @@ abstract class StoreSuite {
     }
 
     @Test
+    void a_photo_is_kept_once_and_never_changed() {
+        String id = lark().machine();
+        byte[] bytes = {1, 2, 3};
+        String digest = store.keepPhoto(bytes);
+        assertThat(store.keepPhoto(bytes)).isEqualTo(digest).hasSize(64);
+        assertThat(store.photo(digest)).hasValueSatisfying(kept -> assertThat(kept).containsExactly(1, 2, 3));
+        assertThat(store.photo("0".repeat(64))).isEmpty();
+        assertThat(store.photo("../../" + digest)).isEmpty();
+        Photos.Photo photo = new Photos.Photo(id, "e1", digest, 4, 3, 3, "ida", Bench.NOON);
+        assertThat(store.<Boolean>write(lines -> lines.photos().add(photo))).isTrue();
+        assertThat(store.<Boolean>write(lines -> lines.photos().add(photo))).as("again").isFalse();
+        List<Photos.Photo> all = store.read(lines -> lines.photos().of(id));
+        assertThat(all).containsExactly(photo);
+        assertThatThrownBy(() -> store.write(lines -> lines.photos().add(new Photos.Photo(id, "no-such", digest, 4, 3, 3, "ida", Bench.NOON)))).as("an entry that is not there").isInstanceOf(RuntimeException.class);
+        for (String change : List.of("UPDATE photo SET entry = 'e2'", "DELETE FROM photo")) {
+            assertThatThrownBy(() -> store.change(lines -> lines.handle().execute(change))).as(change).hasMessageContaining("never changed");
+        }
+        store.close();
+        store = Store.open(where);
+        java.util.Optional<Photos.Photo> found = store.read(lines -> lines.photos().find(id, digest));
+        assertThat(found).contains(photo);
+        assertThat(store.photo(digest)).isPresent();
+    }
+
+    @Test
     void every_example_comes_back_with_the_same_verdicts_as_json_and_as_yaml() throws Exception {
         List<Path> examples;
         try (Stream<Path> files = Files.list(Path.of("docs/examples"))) {

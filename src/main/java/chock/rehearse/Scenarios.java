@@ -1,4 +1,4 @@
-package chock.cli;
+package chock.rehearse;
 
 import chock.record.UnusableInput;
 import io.cucumber.gherkin.GherkinParser;
@@ -29,11 +29,11 @@ import java.util.stream.Stream;
  *
  * @param byCheck names of scenarios by file, by id of the check
  */
-record Scenarios(SortedMap<String, SortedMap<String, List<String>>> byCheck) {
+public record Scenarios(SortedMap<String, SortedMap<String, List<String>>> byCheck) {
     private static final String FOLDER = "features";
 
     /** Those inside the program. */
-    static Scenarios shipped() {
+    public static Scenarios shipped() {
         URL folder = Scenarios.class.getResource("/" + FOLDER);
         if (folder == null) {
             throw new IllegalStateException("the program was built without its features");
@@ -56,7 +56,7 @@ record Scenarios(SortedMap<String, SortedMap<String, List<String>>> byCheck) {
      * @param shown how the folder is named to the reader
      * @throws UnusableInput when a file is not written as scenarios are
      */
-    static Scenarios below(Path folder, String shown) throws IOException {
+    public static Scenarios below(Path folder, String shown) throws IOException {
         Scenarios all = new Scenarios(new TreeMap<>());
         if (!Files.isDirectory(folder)) {
             return all;
@@ -72,7 +72,7 @@ record Scenarios(SortedMap<String, SortedMap<String, List<String>>> byCheck) {
     }
 
     /** These and others. */
-    Scenarios and(Scenarios others) {
+    public Scenarios and(Scenarios others) {
         SortedMap<String, SortedMap<String, List<String>>> all = new TreeMap<>(byCheck);
         others.byCheck.forEach((check, files) -> all.merge(check, files, (a, b) -> {
             SortedMap<String, List<String>> both = new TreeMap<>(a);
@@ -83,7 +83,7 @@ record Scenarios(SortedMap<String, SortedMap<String, List<String>>> byCheck) {
     }
 
     /** By file, in order of name. */
-    SortedMap<String, List<String>> of(String check) {
+    public SortedMap<String, List<String>> of(String check) {
         return byCheck.getOrDefault(check, new TreeMap<>());
     }
 

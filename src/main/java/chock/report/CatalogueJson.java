@@ -1,4 +1,4 @@
-package chock.cli;
+package chock.report;
 
 import chock.quantity.Quantity;
 import chock.record.Gate;
@@ -13,16 +13,18 @@ import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
 
 /** The rule book for scripts. Numbers are decimal strings, days are ISO dates. */
-final class CatalogueJson {
+public final class CatalogueJson {
     private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
 
     private CatalogueJson() { }
 
     /** Every check. */
-    static ObjectNode of(RuleBook book) {
+    public static ObjectNode of(RuleBook book) {
         ObjectNode node = MAKE.objectNode();
         node.putObject("rulebook").put("version", book.version()).put("digest", book.digest()).set("house",
                 book.house().<JsonNode>map(house -> MAKE.objectNode().put("name", house.name()).put("digest", house.digest())).orElse(NullNode.instance));
@@ -34,7 +36,7 @@ final class CatalogueJson {
     }
 
     /** One check. */
-    static ObjectNode of(Card card, RuleBook book) {
+    public static ObjectNode of(Card card, RuleBook book) {
         ObjectNode node = MAKE.objectNode().put("check", card.id()).put("question", card.question()).put("applies", card.applies());
         node.set("gates", texts(card.gates().stream().sorted().map(Gate::id).toList()));
         node.put("critical", card.critical()).put("place", card.place().pattern());
@@ -58,15 +60,15 @@ final class CatalogueJson {
     }
 
     /** One check, with the scenarios that show what it means. */
-    static ObjectNode of(Card card, RuleBook book, Scenarios scenarios) {
+    public static ObjectNode of(Card card, RuleBook book, SortedMap<String, List<String>> scenarios) {
         ObjectNode node = of(card, book);
         ArrayNode shown = node.putArray("scenarios");
-        scenarios.of(card.id()).forEach((file, names) -> names.forEach(name -> shown.addObject().put("file", file).put("name", name)));
+        scenarios.forEach((file, names) -> names.forEach(name -> shown.addObject().put("file", file).put("name", name)));
         return node;
     }
 
     /** The limits due to be looked up again. */
-    static ObjectNode overdue(RuleBook book, LocalDate day) {
+    public static ObjectNode overdue(RuleBook book, LocalDate day) {
         ObjectNode node = MAKE.objectNode().put("asOf", day.toString()).put("reviewEvery", book.reviewEvery().toString());
         ArrayNode overdue = node.putArray("overdue");
         book.overdue(day).forEach(o -> overdue.add(limit(o.limit()).put("due", day(o.due())).put("file", o.limit().file()).put("line", o.limit().line())));

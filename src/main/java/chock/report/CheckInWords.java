@@ -1,4 +1,4 @@
-package chock.cli;
+package chock.report;
 
 import chock.record.Deed;
 import chock.record.Gate;
@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.stream.Collectors;
 
 /**
@@ -21,13 +22,14 @@ import java.util.stream.Collectors;
  * @param card the check
  * @param rows what there is to say, in order
  */
-record CheckInWords(Card card, List<Row> rows) {
+public record CheckInWords(Card card, List<Row> rows) {
     private static final int PLACES_SHOWN = 4;
 
     /** One thing to say of it, under its label. */
-    record Row(String label, String words) { }
+    public record Row(String label, String words) { }
 
-    static CheckInWords of(Card card, RuleBook book, Scenarios scenarios) {
+    /** @param scenarios names of the scenarios that show what it means, by file */
+    public static CheckInWords of(Card card, RuleBook book, SortedMap<String, List<String>> scenarios) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("Asked of", card.applies() + ", at " + gates(card)));
         rows.add(new Row("Places", places(card.place(), book)));
@@ -53,20 +55,20 @@ record CheckInWords(Card card, List<Row> rows) {
             rows.add(new Row("Formerly", String.join(", ", card.formerly())));
         }
         rows.add(new Row("Written", card.file()));
-        scenarios.of(card.id()).forEach((file, names) -> rows.add(new Row("Shown in", file + ": " + String.join("; ", names))));
+        scenarios.forEach((file, names) -> rows.add(new Row("Shown in", file + ": " + String.join("; ", names))));
         return new CheckInWords(card, List.copyOf(rows));
     }
 
     /** The part of its id before the dot. */
-    String system() {
+    public String system() {
         return system(card);
     }
 
-    static String system(Card card) {
+    public static String system(Card card) {
         return card.id().substring(0, card.id().indexOf('.'));
     }
 
-    static String gates(Card card) {
+    public static String gates(Card card) {
         return card.gates().stream().sorted().map(Gate::id).collect(Collectors.joining(", "));
     }
 
@@ -104,7 +106,7 @@ record CheckInWords(Card card, List<Row> rows) {
     }
 
     /** Limits of the check's own name first, then those of a variant: a limit that continues its name or the check's, and is no other check's. */
-    static List<Limit> limits(Card card, RuleBook book) {
+    public static List<Limit> limits(Card card, RuleBook book) {
         if (card.limit() == null) {
             return List.of();
         }

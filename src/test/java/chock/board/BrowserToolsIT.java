@@ -1,0 +1,192 @@
+package chock.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Cookie;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * The tools of the board in a real browser: at a desk and on a phone, by keyboard, with a script and without. Wants
+ * Debian's {@code chromium} and {@code chromium-driver}; without them it fails.
+ */
+class BrowserToolsIT {
+    private static final Dimension DESK = new Dimension(1280, 900);
+    private static final Dimension PHONE = new Dimension(390, 844);
+    private static final Path PICTURES = Path.of("target/board-pictures");
+    private static final String RUN = "/run?goes=into-the-room&speed=idle&openings=shut&background=0&exhaust=not-measured&runs=5on&volume=300";
+
+    @TempDir
+    static Path folder;
+    private static Running running;
+    private static ChromeDriver browser;
+    private static String axe;
+    private static String machine;
+
+    @BeforeAll
+    static void start() throws Exception {
+        Path driver = Path.of("/usr/bin/chromedriver");
+        assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
+        running = new Running(folder.resolve("store"));
+        Visit lead = running.lead();
+        machine = "/machines/" + running.board.shop().take("lark", Bench.example("lark-faults.yaml"), "lead", null).machine();
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary("/usr/bin/chromium");
+        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"));
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.SEVERE);
+        options.setCapability("goog:loggingPrefs", logs);
+        browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).usingAnyFreePort().build(), options);
+        browser.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60)).scriptTimeout(Duration.ofSeconds(60));
+        Files.createDirectories(PICTURES);
+        try (InputStream script = BrowserToolsIT.class.getResourceAsStream("/axe.min.js")) {
+            axe = new String(script.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        go("/sign-in");
+        browser.manage().addCookie(new Cookie("chock", lead.cookie.substring("chock=".length())));
+    }
+
+    @AfterAll
+    static void stop() {
+        if (browser != null) {
+            browser.quit();
+        }
+        if (running != null) {
+            running.close();
+        }
+    }
+
+    private static void go(String path) {
+        browser.get("http://127.0.0.1:" + running.board.port() + path);
+    }
+
+    private static void size(Dimension size) {
+        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", size.getWidth(), "height", size.getHeight(), "deviceScaleFactor", 1, "mobile", size.equals(PHONE)));
+    }
+
+    private static void look(String name) throws Exception {
+        for (Dimension size : List.of(DESK, PHONE)) {
+            size(size);
+            Files.copy(browser.getScreenshotAs(OutputType.FILE).toPath(), PICTURES.resolve(name + (size.equals(PHONE) ? "-phone.png" : "-desk.png")), StandardCopyOption.REPLACE_EXISTING);
+            Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            assertThat(wide.intValue()).as(name + " runs off the side").isZero();
+        }
+        assertThat(complaints()).as(name).isEmpty();
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<String> complaints() {
+        Map<String, Object> results = (Map<String, Object>) browser.executeAsyncScript(axe + "\nconst done = arguments[arguments.length - 1];"
+                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r => done({passes: r.passes.length, found: r.violations.map(v => v.id + ': ' + v.help + ' ' + v.nodes.slice(0, 2).map(n => n.html))}));");
+        assertThat((Long) results.get("passes")).as("rules that had something to look at").isGreaterThan(5);
+        return (List<String>) results.get("found");
+    }
+
+    @Test
+    void every_page_is_fit_for_desk_phone_and_reader() throws Exception {
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("order", machine + "/order?gate=road-test");
+        pages.put("why", machine + "/why?check=brakes.pad-thickness&gate=road-test");
+        pages.put("run", machine + RUN);
+        pages.put("sheet", machine + "/sheet");
+        pages.put("photo", machine + "/photo?entry=e5");
+        pages.put("rules", "/rules?system=brakes");
+        pages.put("rule", "/rules/brakes.pad-thickness");
+        pages.put("house", "/house?limit=brakes.pad-thickness&value=3+mm&reason=hills");
+        pages.put("house-refused", "/house?limit=brakes.pad-thickness&value=1+mm&reason=hills");
+        for (Map.Entry<String, String> page : pages.entrySet()) {
+            go(page.getValue());
+            assertThat(browser.findElement(By.tagName("h1")).getText()).as(page.getKey()).isNotEqualTo("Not there").isNotEqualTo("Refused");
+            look("tools-" + page.getKey());
+        }
+        assertThat(browser.findElement(By.tagName("main")).getText()).contains("at least 1 mm is looser than at least 1.5 mm");
+    }
+
+    @Test
+    void the_chart_is_redrawn_while_one_types() {
+        size(DESK);
+        go(machine + RUN);
+        browser.manage().logs().get(LogType.BROWSER);
+        WebElement page = browser.findElement(By.tagName("html"));
+        String before = browser.findElement(By.cssSelector("#air svg")).getAttribute("outerHTML");
+        WebElement volume = browser.findElement(By.id("volume"));
+        volume.sendKeys(Keys.chord(Keys.CONTROL, "a"), "90");
+        new WebDriverWait(browser, Duration.ofSeconds(30)).until(there -> !browser.findElement(By.cssSelector("#air svg")).getAttribute("outerHTML").equals(before));
+        assertThat(page.isDisplayed()).as("the page itself was not loaded anew").isTrue();
+        assertThat(browser.findElement(By.id("air")).getText()).contains("a room of 90 m³");
+        assertThat(browser.findElement(By.id("says")).getText()).contains("This run would not do");
+        assertThat(browser.switchTo().activeElement().getAttribute("id")).as("who types keeps their place").isEqualTo("volume");
+        volume.sendKeys(Keys.chord(Keys.CONTROL, "a"), "sixty");
+        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.textToBePresentInElementLocated(By.id("air"), "'sixty' is not an amount"));
+        assertThat(browser.findElements(By.cssSelector("#air svg"))).isEmpty();
+        assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).as("what the browser refused or complained of").isEmpty();
+    }
+
+    @Test
+    void the_planner_works_by_keyboard_and_without_a_script() {
+        browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            size(DESK);
+            go(machine + RUN);
+            WebElement old = browser.findElement(By.id("says"));
+            browser.findElement(By.id("runs")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.25on", Keys.TAB, Keys.TAB, Keys.TAB);
+            WebElement at = browser.switchTo().activeElement();
+            assertThat(at.getAttribute("id")).isEqualTo("volume");
+            at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2000", Keys.ENTER);
+            new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.stalenessOf(old));
+            assertThat(browser.findElement(By.id("says")).getText()).isEqualTo("As far as the air goes, this run would do.");
+            assertThat(browser.findElement(By.cssSelector("#air svg")).isDisplayed()).isTrue();
+        } finally {
+            browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+
+    @Test
+    void a_step_of_the_order_is_written_down_and_shown_with_a_photo() throws Exception {
+        size(PHONE);
+        go(machine + "/order?gate=road-test");
+        WebElement write = browser.findElement(By.cssSelector(".step a.button"));
+        assertThat(write.getText()).startsWith("Write this");
+        String step = browser.findElement(By.cssSelector(".step h3")).getText();
+        write.click();
+        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("form.tall")));
+        assertThat(browser.getCurrentUrl()).as(step).contains("/write?");
+        Path photo = folder.resolve("pad.png");
+        ImageIO.write(new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
+        go(machine + "/photo?entry=e5");
+        browser.findElement(By.id("photo")).sendKeys(photo.toAbsolutePath().toString());
+        browser.findElement(By.cssSelector("main form button")).click();
+        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.urlContains("entries=all#e5"));
+        WebElement shown = browser.findElement(By.cssSelector("#e5 .photos img"));
+        browser.executeScript("arguments[0].scrollIntoView()", shown);
+        new WebDriverWait(browser, Duration.ofSeconds(30)).until(there -> ((Number) browser.executeScript("return arguments[0].naturalWidth", shown)).intValue() == 900);
+        look("tools-machine-with-photo");
+    }
+}
