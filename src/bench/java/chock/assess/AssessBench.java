@@ -35,8 +35,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 5, time = 4)
-@Measurement(iterations = 5, time = 4)
+@Warmup(iterations = 4, time = 3)
+@Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class AssessBench {
     private static final Instant DAY = Instant.parse("2026-11-25T12:00:00Z");

@@ -73,12 +73,12 @@ public final class Growth {
 
     private static double milliseconds(JobRecord record, RuleBook book) {
         List<Gate> gates = record.seeks();
-        for (long end = System.nanoTime() + 5_000_000_000L; System.nanoTime() < end; ) {
+        for (long end = System.nanoTime() + 3_000_000_000L; System.nanoTime() < end; ) {
             Assessor.assess(record, book, gates, DAY);
         }
         int times = 0;
         long start = System.nanoTime();
-        while (System.nanoTime() - start < 5_000_000_000L) {
+        while (System.nanoTime() - start < 3_000_000_000L) {
             Assessor.assess(record, book, gates, DAY);
             times++;
         }
