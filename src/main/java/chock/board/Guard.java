@@ -4,6 +4,8 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import io.javalin.security.RouteRole;
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -13,6 +15,7 @@ import java.util.Set;
 final class Guard {
     static final String VISITOR = "visitor";
     private static final int LARGEST_FORM = 100_000;
+    private static final long MOST_READ_AWAY = 40_000_000;
     static final String CSP = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     private final People people;
@@ -33,6 +36,7 @@ final class Guard {
         }
         boolean photo = ctx.path().matches("(/api)?/machines/[^/]+/photos?");
         if (ctx.req().getContentLengthLong() > (photo ? Board.LARGEST_PHOTO : Board.LARGEST)) {
+            readAway(ctx);
             throw new Refusal(413, photo ? "A photo of at most sixteen million bytes is taken." : "At most five million bytes are taken.");
         }
         if (ctx.isFormUrlencoded() && ctx.req().getContentLengthLong() > LARGEST_FORM) {
@@ -41,6 +45,20 @@ final class Guard {
         String host = ctx.header("Host");
         if (host == null || !address.hosts(ctx.req().getLocalPort()).contains(host)) {
             throw new Refusal(421, "This board is not reached under that name.");
+        }
+    }
+
+    /** Who is cut off while sending sees a broken connection, and not why. */
+    private static void readAway(Context ctx) {
+        byte[] some = new byte[65_536];
+        try {
+            InputStream in = ctx.req().getInputStream();
+            long left = MOST_READ_AWAY;
+            for (int n = in.read(some); n >= 0 && left > 0; n = in.read(some)) {
+                left -= n;
+            }
+        } catch (IOException e) {
+            // They hung up; there is nobody to tell.
         }
     }
 
