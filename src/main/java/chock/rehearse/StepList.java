@@ -105,9 +105,10 @@ record StepList(List<Step> steps, Map<String, Word> words) {
                 .filter(fit -> fit.strangeness() <= STRANGEST && fit.line() != null)
                 .map(fit -> new Near(keyword + " " + fit.line(), fit.strangeness()))
                 .sorted(Comparator.comparingDouble(Near::strangeness)).toList();
-        // What is stranger than strange is worth one guess, and not three.
+        // What is stranger than strange is worth one guess, and only where it speaks of the same thing.
         if (!near.isEmpty() && near.get(0).strangeness > STRANGE) {
-            return List.of(near.get(0).line);
+            String of = keyword + " " + line.strip().split("\\s+")[0] + " ";
+            return near.stream().map(Near::line).filter(guess -> guess.startsWith(of)).limit(1).toList();
         }
         return near.stream().filter(n -> n.strangeness <= STRANGE && n.strangeness <= near.get(0).strangeness + MUCH_STRANGER).map(Near::line).distinct().limit(MOST).toList();
     }
