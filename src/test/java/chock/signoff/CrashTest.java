@@ -86,7 +86,7 @@ class CrashTest {
 
         static Killed start(String name, Path folder, List<String> command) throws IOException {
             Path out = folder.resolve(name + ".out");
-            return new Killed(name, new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out.toFile()).start(), out);
+            return new Killed(name, new ProcessBuilder(command).redirectError(folder.resolve(name + ".err").toFile()).redirectOutput(out.toFile()).start(), out);
         }
 
         /** Kills it so many milliseconds after its first line; gives every line it printed to the end. */
@@ -95,9 +95,17 @@ class CrashTest {
                 Thread.sleep(1);
             }
             Thread.sleep(millis);
-            assertThat(process.isAlive()).as(() -> "it was still writing; it said " + said()).isTrue();
+            assertThat(process.isAlive()).as(() -> "it was still writing; it said " + complaint()).isTrue();
             process.destroyForcibly().waitFor();
             return said().substring(0, said().lastIndexOf('\n') + 1).lines().toList();
+        }
+
+        private String complaint() {
+            try {
+                return Files.readString(out.resolveSibling(name + ".err"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
 
         private String said() {

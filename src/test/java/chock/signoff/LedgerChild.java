@@ -32,6 +32,13 @@ final class LedgerChild {
             try (OpenLedger open = OpenLedger.at(ledger)) {
                 open.append(open.now(Instant.parse("2026-11-25T12:30:00Z")), "refused",
                         JsonNodeFactory.instance.objectNode().put("record", name).put("why", "line " + n + " " + "x".repeat(200)), null);
+            } catch (UnusableInput busy) {
+                // On a machine that hardly gets to it the others may hold the ledger for long; then it is done again, as the message says.
+                if (!busy.getMessage().contains("another chock has been writing")) {
+                    throw busy;
+                }
+                n--;
+                continue;
             }
             acknowledged.accept(n);
         }
