@@ -344,7 +344,7 @@ final class Api {
         } catch (JsonProcessingException e) {
             throw new Refusal(400, "This is not JSON: line " + (e.getLocation() == null ? 1 : e.getLocation().getLineNr()) + ".");
         } catch (IOException e) {
-            throw new IllegalStateException(e);
+            throw new Refusal(400, "This is not JSON in UTF-8.");
         }
     }
 

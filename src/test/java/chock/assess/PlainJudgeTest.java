@@ -13,6 +13,7 @@ import chock.record.Value;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -90,7 +91,7 @@ class PlainJudgeTest {
         return states;
     }
 
-    /** Every reading that is held against a limit, moved onto it: which side that is, and whether the instrument can tell. */
+    /** Every reading that is held against a limit, moved onto it and a tenth beyond: which side that is, and whether the instrument can tell. */
     @Test
     void readingsAtTheLimitAreJudgedAlike() throws IOException {
         Map<State, LongAdder> seen = counters();
@@ -100,10 +101,14 @@ class PlainJudgeTest {
             LimitFor limit = standing.wanted().limit();
             Entry e = standing.evidence().entry();
             if (standing.wanted().judged() && limit != null && limit.applied() != null && e.is() instanceof Value.Amount amount) {
-                Quantity bound = limit.applied().bounds().low() == null ? limit.applied().bounds().high() : limit.applied().bounds().low();
-                Value there = new Value.Amount(new Measured(bound.to(amount.measured().value().unit()), amount.measured().uncertainty()));
-                List<Entry> entries = record.entries().stream().map(o -> o != e ? o : new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), there, e.with(), null, null, null, 0)).toList();
-                compare(RandomRecords.with(record, entries), seen);
+                boolean low = limit.applied().bounds().low() != null;
+                Quantity bound = low ? limit.applied().bounds().low() : limit.applied().bounds().high();
+                for (String share : List.of("1", low ? "0.9" : "1.1")) {
+                    Quantity moves = bound.to(amount.measured().value().unit()).times(new BigDecimal(share));
+                    Value there = new Value.Amount(new Measured(moves, amount.measured().uncertainty()));
+                    List<Entry> entries = record.entries().stream().map(o -> o != e ? o : new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), there, e.with(), null, null, null, 0)).toList();
+                    compare(RandomRecords.with(record, entries), seen);
+                }
                 moved++;
             }
         }
