@@ -78,19 +78,27 @@ class SignedTodayIT {
         assertThat(blocked.err()).startsWith("Refused: ").contains("is blocked at road-test");
     }
 
-    /** The file may grow by less than a line more, as on a disk that is full: the ledger stays what it was, and says so. */
+    /** No file may grow by a line more, as on a disk that is full: the ledger stays what it was, nothing half is left, and the program says so. */
     private static void onAFullDiskNothingIsSaidToBeSigned(String record, String lead) throws IOException, InterruptedException {
         Path ledger = FOLDER.resolve("ledger.txt");
         byte[] before = Files.readAllBytes(ledger);
+        List<String> files = files();
         List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -f " + (before.length + 511) / 512 + "; exec \"$@\"", "sh"));
         command.addAll(program());
         command.addAll(List.of("sign", record, "--gate", "non-runner", "--key", lead, "--passphrase-env", "WORDS"));
         Ended full = run(command);
         assertThat(full.status()).as(full.err()).isEqualTo(2);
-        assertThat(full.err()).contains("ledger.txt: it cannot be written").doesNotContain("\tat ");
+        assertThat(full.err()).contains("it cannot be written: ").contains("Nothing was changed").doesNotContain("\tat ");
         assertThat(full.out()).doesNotContain("SIGNED");
         assertThat(Files.readAllBytes(ledger)).isEqualTo(before);
+        assertThat(files()).isEqualTo(files);
         assertThat(well("ledger", "verify").out()).startsWith("SOUND: 2 lines");
+    }
+
+    private static List<String> files() throws IOException {
+        try (Stream<Path> all = Files.list(FOLDER)) {
+            return all.map(file -> file.getFileName().toString()).sorted().toList();
+        }
     }
 
     /** The record with every day since 2020 moved so that its last entry is of yesterday. */
