@@ -24,6 +24,7 @@ import org.kie.api.builder.KieBuilder;
 import org.kie.api.builder.KieFileSystem;
 import org.kie.api.builder.Message;
 import org.kie.internal.builder.InternalKieBuilder;
+import org.kie.internal.builder.conf.ParallelRulesBuildThresholdOption;
 
 /**
  * Turns DRL into the classes of Drools' executable model. The build runs it once over {@code rules/}, so that no
@@ -61,6 +62,8 @@ public final class RuleCompiler {
     public static void main(String[] folders) throws IOException, NoSuchAlgorithmException {
         Path rules = Path.of(folders[0]);
         Path classes = Path.of(folders[1]);
+        // Rules compiled side by side number their patterns in the order the threads come by, and no two builds are equal.
+        System.setProperty(ParallelRulesBuildThresholdOption.PROPERTY_NAME, Integer.toString(Integer.MAX_VALUE));
         boolean anew = compile(rules, classes);
         pack(rules, classes.resolve(Packed.NAME), anew);
     }
