@@ -51,6 +51,7 @@ public final class Board implements AutoCloseable {
     private final Guard guard;
     private final Pages pages;
     private final HouseTrial trial;
+    private final CheckRehearsal rehearsal;
     private final Judging judging;
     private final SigningDesk desk;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
@@ -89,7 +90,8 @@ public final class Board implements AutoCloseable {
         this.guard = new Guard(people, address);
         this.journal = new Journal(log);
         this.trial = new HouseTrial(store, shop, judging, clock, zone);
-        this.pages = new Pages(store, shop, judging, people, guard, desk, trial, clock, zone);
+        this.rehearsal = new CheckRehearsal(judging, clock);
+        this.pages = new Pages(store, shop, judging, people, guard, desk, trial, rehearsal, clock, zone);
         this.firstSecret = people.first();
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
@@ -97,7 +99,7 @@ public final class Board implements AutoCloseable {
         List<Route> api = new ArrayList<>(new Api(store, shop, judging, people, guard, clock).routes());
         api.addAll(new AnswerApi(shop, judging, clock).routes());
         api.addAll(new PhotoPages(shop, judging, new Album(store, clock), clock).routes());
-        api.addAll(new RuleApi(judging, trial).routes());
+        api.addAll(new RuleApi(judging, trial, rehearsal).routes());
         api.addAll(new SignApi(store, shop, desk, pages, clock).routes());
         String described = OpenApi.of(api, version);
         this.server = Javalin.create(config -> configure(config, address, api, described));
@@ -286,6 +288,7 @@ public final class Board implements AutoCloseable {
         server.stop();
         again.shutdown();
         trial.close();
+        rehearsal.close();
         try {
             again.awaitTermination(10, TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -58,19 +58,21 @@ final class Pages {
     private final People people;
     private final Guard guard;
     private final HouseTrial trial;
+    private final CheckRehearsal rehearsal;
     private final Album album;
     private final Clock clock;
     private final ZoneId zone;
     private final SigningDesk desk;
     private final SignPages signing;
 
-    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, SigningDesk desk, HouseTrial trial, Clock clock, ZoneId zone) {
+    Pages(Store store, Shop shop, Judging judging, People people, Guard guard, SigningDesk desk, HouseTrial trial, CheckRehearsal rehearsal, Clock clock, ZoneId zone) {
         this.store = store;
         this.shop = shop;
         this.judging = judging;
         this.people = people;
         this.guard = guard;
         this.trial = trial;
+        this.rehearsal = rehearsal;
         this.album = new Album(store, clock);
         this.clock = clock;
         this.zone = zone;
@@ -99,7 +101,7 @@ final class Pages {
         signing.on(routes);
         new AnswerPages(shop, judging, clock).on(routes);
         new RunPages(shop, judging, clock).on(routes);
-        new RulePages(judging, trial).on(routes);
+        new RulePages(judging, trial, rehearsal).on(routes);
         new SheetPages(shop, judging, clock).on(routes);
         new PhotoPages(shop, judging, album, clock).on(routes);
     }

@@ -4,6 +4,7 @@ import chock.assess.Impact;
 import chock.assess.State;
 import chock.record.Gate;
 import chock.record.UnusableInput;
+import chock.rehearse.Rehearsed;
 import chock.rehearse.Scenarios;
 import chock.report.CheckInWords;
 import chock.report.Wording;
@@ -13,6 +14,7 @@ import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,10 +32,12 @@ final class RulePages {
 
     private final Judging judging;
     private final HouseTrial trial;
+    private final CheckRehearsal rehearsal;
 
-    RulePages(Judging judging, HouseTrial trial) {
+    RulePages(Judging judging, HouseTrial trial, CheckRehearsal rehearsal) {
         this.judging = judging;
         this.trial = trial;
+        this.rehearsal = rehearsal;
     }
 
     record Catalogue(Views.Frame frame, String q, List<Views.Choice> gates, List<Views.Choice> systems, int all, String book, List<Part> parts) { }
@@ -42,8 +46,25 @@ final class RulePages {
 
     record Item(String link, String id, String question, String gates, boolean critical) { }
 
-    /** @param tighten where to try its limit, or empty */
-    record Check(Views.Frame frame, String id, String question, boolean critical, List<Row> rows, List<Shown> shown, String held, String tighten) { }
+    /**
+     * @param shown its scenarios by file, before they were ever rehearsed
+     * @param tighten where to try its limit, or empty
+     * @param rehearse where to send the wish to rehearse, or empty where there is nothing to
+     * @param running whether it is being rehearsed just now
+     * @param rehearsed what came of it by file, or empty before the first time
+     */
+    record Check(Views.Frame frame, String id, String question, boolean critical, List<Row> rows, List<Shown> shown, String held, String tighten, String rehearse, boolean running, String lastly, List<Played> rehearsed) { }
+
+    /** A file and what came of its scenarios. */
+    record Played(String file, List<Scene> scenarios) { }
+
+    /**
+     * Scenarios of one name, as the rows of an outline are.
+     *
+     * @param rows how many, in words, or empty for one alone
+     * @param slips what was expected, and what was found instead
+     */
+    record Scene(String name, String rows, boolean holds, List<String> slips) { }
 
     record Row(String label, List<String> words) { }
 
@@ -63,6 +84,7 @@ final class RulePages {
     void on(RoutesConfig routes) {
         routes.get("/rules", this::catalogue, Action.READ);
         routes.get("/rules/{check}", this::check, Action.READ);
+        routes.post("/rules/{check}/rehearsal", this::rehearse, Action.READ);
         routes.get("/house", this::house, Action.TRY_LIMIT);
         routes.get("/house/limits.yaml", this::download, Action.TRY_LIMIT);
     }
@@ -98,9 +120,44 @@ final class RulePages {
         Card card = card(judging.book(), id).orElseThrow(Refusal::notFound);
         Map<String, List<String>> rows = new LinkedHashMap<>();
         CheckInWords.of(card, judging.book(), new TreeMap<>()).rows().forEach(row -> rows.computeIfAbsent(row.label(), l -> new ArrayList<>()).add(row.words()));
+        SortedMap<String, List<String>> shown = scenarios(card);
+        Optional<CheckRehearsal.Last> last = rehearsal.last(card.id());
         boolean tightens = card.limit() != null && HouseTrial.limit(judging.book(), card.limit()).isPresent() && Guard.visitor(ctx).may(Action.TRY_LIMIT);
         Pages.show(ctx, "rule", new Check(Pages.frame(ctx, card.id()), card.id(), card.question(), card.critical(), rows.entrySet().stream().map(e -> new Row(e.getKey(), e.getValue())).toList(),
-                scenarios(card).entrySet().stream().map(e -> new Shown(e.getKey(), e.getValue())).toList(), "/?check=" + Query.encoded(card.id()), tightens ? "/house?limit=" + Query.encoded(card.limit()) : ""));
+                shown.entrySet().stream().map(e -> new Shown(e.getKey(), e.getValue())).toList(), "/?check=" + Query.encoded(card.id()), tightens ? "/house?limit=" + Query.encoded(card.limit()) : "",
+                shown.isEmpty() && judging.book().house().isEmpty() ? "" : link(card.id()) + "/rehearsal", rehearsal.runs(card.id()), last.map(this::lastly).orElse("Not rehearsed since the board was started."), last.map(RulePages::played).orElse(List.of())));
+    }
+
+    private void rehearse(Context ctx) {
+        Card card = card(judging.book(), ctx.pathParam("check")).orElseThrow(Refusal::notFound);
+        rehearsal.ask(card.id(), WAIT);
+        ctx.redirect(link(card.id()) + "#scenarios", HttpStatus.SEE_OTHER);
+    }
+
+    private String lastly(CheckRehearsal.Last last) {
+        String when = "Last rehearsed " + Wording.moment(last.at(), trial.zone()) + " with rule book " + last.digest().replaceFirst("^sha256:", "").substring(0, 12) + ": ";
+        if (last.shown().isEmpty()) {
+            return when + "no scenario shows this check.";
+        }
+        return when + (last.holds() ? last.shown().size() == 1 ? "it holds." : "all " + last.shown().size() + " hold." : last.shown().size() - last.holding() + " of " + last.shown().size() + " do not hold.")
+                + (last.cut() ? " No more than " + CheckRehearsal.MOST + " are rehearsed here; chock rehearse runs them all." : "")
+                + (!last.holds() && judging.book().house().isPresent() ? " One inside the program that speaks of a limit the house has tightened need not hold." : "");
+    }
+
+    private static List<Played> played(CheckRehearsal.Last last) {
+        Map<String, Map<String, List<Rehearsed.Shown>>> files = new LinkedHashMap<>();
+        last.shown().forEach(one -> files.computeIfAbsent(one.file(), f -> new LinkedHashMap<>()).computeIfAbsent(one.name(), n -> new ArrayList<>()).add(one));
+        return files.entrySet().stream().map(file -> new Played(file.getKey(), file.getValue().entrySet().stream().map(name -> scene(name.getKey(), name.getValue())).toList())).toList();
+    }
+
+    private static Scene scene(String name, List<Rehearsed.Shown> rows) {
+        long held = rows.stream().filter(Rehearsed.Shown::holds).count();
+        String counted = rows.size() == 1 ? "" : held == rows.size() ? ", " + rows.size() + " rows" : " in " + (rows.size() - held) + " of " + rows.size() + " rows";
+        return new Scene(name, counted, held == rows.size(), rows.stream().filter(row -> !row.holds()).flatMap(row -> slips(row).stream()).toList());
+    }
+
+    private static List<String> slips(Rehearsed.Shown row) {
+        return row.slips().isEmpty() ? List.of("Line " + row.line() + ": it expects nothing") : row.slips().stream().map(slip -> "Line " + row.line() + ", expected: " + slip.step() + ". Found: " + slip.found()).toList();
     }
 
     /** The check of this id, or the one that had it before. */

@@ -76,6 +76,15 @@ record FeatureFile(String name, String text) implements Resource {
         return all.stream().distinct().toList();
     }
 
+    /** Those in the folder of a house; none when it has no such folder. */
+    static List<FeatureFile> ofHouse(Path folder) {
+        try {
+            return Files.isDirectory(folder) ? below(folder, folder.toString()) : List.of();
+        } catch (IOException e) {
+            throw UnusableInput.of(folder.toString(), "it cannot be read as text", "Save every file in it as UTF-8");
+        }
+    }
+
     private static Path path(String name) {
         try {
             return Path.of(name);

@@ -12,6 +12,7 @@ import io.cucumber.core.plugin.JUnitFormatter;
 import io.cucumber.core.plugin.JsonFormatter;
 import io.cucumber.core.runtime.Runtime;
 import io.cucumber.plugin.Plugin;
+import io.cucumber.tagexpressions.TagExpressionParser;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URI;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Runs scenarios against a rule book. */
 public final class Rehearsal {
@@ -56,6 +58,23 @@ public final class Rehearsal {
      */
     public static Rehearsed run(RuleBook book, List<String> names, Form form, OutputStream to) {
         List<FeatureFile> files = names.isEmpty() ? FeatureFile.shipped() : FeatureFile.named(names);
+        return run(book, files, new RuntimeOptionsBuilder().setThreads(THREADS), form, to);
+    }
+
+    /**
+     * Runs the scenarios that show what a check means, one after the other: those inside the program, and those in the
+     * folder of the house in force.
+     *
+     * @param most how many at most, a row of an outline counting as one
+     * @throws UnusableInput when a file of the house cannot be read, or is not written as scenarios are
+     */
+    public static Rehearsed ofCheck(RuleBook book, String check, int most) {
+        Stream<FeatureFile> house = book.house().stream().flatMap(own -> FeatureFile.ofHouse(own.features()).stream());
+        List<FeatureFile> files = Stream.concat(FeatureFile.shipped().stream(), house).filter(file -> file.text().contains("@" + check)).toList();
+        return run(book, files, new RuntimeOptionsBuilder().setThreads(1).setCount(most).addTagFilter(TagExpressionParser.parse("@" + check)), null, null);
+    }
+
+    private static Rehearsed run(RuleBook book, List<FeatureFile> files, RuntimeOptionsBuilder options, Form form, OutputStream to) {
         List<Feature> features = parsed(files);
         BenchMaker benches = new BenchMaker(book);
         Prompter prompter = new Prompter(benches);
@@ -64,7 +83,7 @@ public final class Rehearsal {
             plugins.add(form.writing(to));
         }
         Runtime.builder()
-                .withRuntimeOptions(new RuntimeOptionsBuilder().addGlue(URI.create("classpath:/chock/rehearse")).setThreads(THREADS).setMonochrome().setPublishQuiet(true).build())
+                .withRuntimeOptions(options.addGlue(URI.create("classpath:/chock/rehearse")).setMonochrome().setPublishQuiet(true).build())
                 .withObjectFactorySupplier(benches)
                 .withFeatureSupplier(() -> features)
                 .withAdditionalPlugins(plugins.toArray(Plugin[]::new))

@@ -177,4 +177,83 @@ class RulePagesTest {
             assertThatThrownBy(() -> trial.with(new HouseTrial.Wish("brakes.pad-thickness", "1 mm", true, "hills", "Ida Marrow", ""))).isInstanceOf(UnusableInput.class).hasMessageContaining("looser");
         }
     }
+
+    /** Rehearses on the page, however long the scenarios take. */
+    private static String rehearsed(Visit who, String check) {
+        HttpResponse<String> sent = who.post("/rules/" + check + "/rehearsal");
+        assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
+        assertThat(sent.headers().firstValue("Location")).contains("/rules/" + check + "#scenarios");
+        String page = who.get("/rules/" + check).body();
+        for (int i = 0; i < 20 && page.contains("being rehearsed"); i++) {
+            who.post("/rules/" + check + "/rehearsal");
+            page = who.get("/rules/" + check).body();
+        }
+        return page;
+    }
+
+    @Test
+    void scenarios_are_rehearsed_at_the_page_and_what_came_of_it_stays() throws Exception {
+        Visit tom = running.person(lead, "tom", "Tom Fell", "technician");
+        assertThat(tom.get("/rules/brakes.disc-thickness").body()).contains("Not rehearsed since the board was started.").contains("Rehearse these scenarios").contains("It decides nothing").doesNotContain("<strong>holds</strong>");
+        assertThat(tom.get("/api/rules/brakes.disc-thickness").body()).contains("\"lastRehearsal\":null");
+        String before = tom.get("/api/machines").body();
+        String page = rehearsed(tom, "brakes.disc-thickness");
+        String digest = Bench.book().digest();
+        assertThat(page).contains("Last rehearsed 2026-11-25 12:00").contains("with rule book " + digest.substring("sha256:".length(), 19) + ": all ").contains("<li>thick enough: <strong>holds</strong>").contains("on both sides of the mark: <strong>holds</strong>, ").doesNotContain("does not hold").doesNotContain("Not rehearsed");
+        assertThat(lead.get("/rules/brakes.disc-thickness").body()).as("for everybody").contains("Last rehearsed");
+        JsonNode last = new ObjectMapper().readTree(tom.get("/api/rules/brakes.disc-thickness").body()).get("lastRehearsal");
+        assertThat(last.get("digest").textValue()).isEqualTo(digest);
+        assertThat(last.get("holds").booleanValue()).isTrue();
+        assertThat(last.get("cut").booleanValue()).isFalse();
+        assertThat(last.get("scenarios").size()).isGreaterThan(RulePages.scenarios(Bench.book().cards().get("brakes.disc-thickness")).values().stream().mapToInt(List::size).sum());
+        assertThat(new ObjectMapper().readTree(tom.json("POST", "/api/rules/brakes.disc-thickness/rehearsal", "{}").body()).get("scenarios")).isEqualTo(last.get("scenarios"));
+        assertThat(tom.get("/api/machines").body()).isEqualTo(before);
+    }
+
+    @Test
+    void a_rehearsal_needs_a_check_and_the_token_of_the_form() {
+        assertThat(lead.post("/rules/no.such/rehearsal").statusCode()).isEqualTo(404);
+        assertThat(lead.json("POST", "/api/rules/no.such/rehearsal", "{}").statusCode()).isEqualTo(404);
+        assertThat(lead.send("POST", "/rules/tyres.age/rehearsal", "application/x-www-form-urlencoded", new byte[0]).statusCode()).isEqualTo(403);
+        assertThat(lead.get("/rules/tyres.age/rehearsal").statusCode()).isEqualTo(405);
+        assertThat(lead.get("/rules/tyres.age").body()).contains("Not rehearsed");
+    }
+
+    @Test
+    void what_does_not_hold_says_what_was_expected_and_found_and_a_house_brings_its_own() throws Exception {
+        Path house = Files.createDirectories(folder.resolve("strict"));
+        Files.writeString(house.resolve("house.yaml"), "name: Hollow Vale\n");
+        Files.writeString(house.resolve("limits.yaml"), Files.readString(Path.of("docs/examples/house/limits.yaml")).replace("2026-11-25", "2026-11-01"));
+        Files.writeString(Files.createDirectories(house.resolve("features")).resolve("own.feature"), """
+                Feature: Pads of the house
+                  @brakes.pad-thickness
+                  Scenario: <b>bold</b> pads
+                    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+                    And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
+                    And front-brake/caliper/outer-pad measured thickness 3.1 mm ± 0.1 mm
+                    Then brakes.pad-thickness is met
+                  @brakes.pad-thickness
+                  Scenario: says nothing
+                    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+                """);
+        try (Running strict = new Running(folder.resolve("strict-store"), Bench.book().with(HouseBook.read(house)), null)) {
+            String page = rehearsed(strict.lead(), "brakes.pad-thickness");
+            assertThat(page).contains("do not hold.").contains("a limit the house has tightened need not hold").contains("<strong>does not hold</strong> in ").contains("expected: Then brakes.pad-thickness is met").contains("Found: ")
+                    .contains("&lt;b&gt;bold&lt;/b&gt; pads: <strong>holds</strong>").contains("says nothing: <strong>does not hold</strong>").contains("it expects nothing");
+        }
+    }
+
+    @Test
+    void one_check_is_rehearsed_at_a_time() {
+        try (CheckRehearsal rehearsal = new CheckRehearsal(new Judging(Bench.book()), Bench.CLOCK)) {
+            assertThat(rehearsal.ask("tyres.tread-depth", Duration.ZERO)).as("not in no time").isEmpty();
+            assertThat(rehearsal.runs("tyres.tread-depth")).isTrue();
+            assertThatThrownBy(() -> rehearsal.ask("tyres.age", Duration.ZERO)).isInstanceOf(Refusal.class).hasMessageContaining("Another check is being rehearsed");
+            assertThat(rehearsal.last("tyres.tread-depth")).isEmpty();
+            CheckRehearsal.Last done = rehearsal.ask("tyres.tread-depth", Duration.ofMinutes(2)).orElseThrow();
+            assertThat(done.holds()).isTrue();
+            assertThat(rehearsal.last("tyres.tread-depth")).contains(done);
+            assertThat(rehearsal.ask("tyres.age", Duration.ofMinutes(2)).orElseThrow().at()).isEqualTo(Bench.NOON);
+        }
+    }
 }

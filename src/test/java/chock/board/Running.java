@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.board.store.Store;
+import chock.rulebook.RuleBook;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -24,6 +25,10 @@ final class Running implements AutoCloseable {
 
     /** @param workshop whose sign-offs are made there, or null */
     Running(Path folder, chock.signoff.Shop workshop) {
+        this(folder, Bench.book(), workshop);
+    }
+
+    Running(Path folder, RuleBook book, chock.signoff.Shop workshop) {
         Clock clock = new Clock() {
             @Override
             public ZoneId getZone() {
@@ -40,7 +45,7 @@ final class Running implements AutoCloseable {
                 return now;
             }
         };
-        board = new Board(Store.open(folder.toString()), Bench.book(), workshop, Address.here(0), clock, ZoneId.of("Europe/London"), "test", log::add);
+        board = new Board(Store.open(folder.toString()), book, workshop, Address.here(0), clock, ZoneId.of("Europe/London"), "test", log::add);
         leadSecret = board.firstSecret().orElse("");
     }
 
