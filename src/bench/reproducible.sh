@@ -5,9 +5,9 @@
 set -eu
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-here=$(pwd)
+git clone -q "$(pwd)" "$work/a"
+git clone -q "$work/a" "$work/another-folder-with-a-longer-name"
 build() {
-  git clone -q "$here" "$work/$1"
   (cd "$work/$1" && shift && TZ=$1 LC_ALL=$2 && export TZ LC_ALL && shift 2 && mvn -B -q package -DskipTests "$@" > build.log 2>&1) \
     || { tail -20 "$work/$1/build.log" >&2; exit 3; }
 }
