@@ -206,7 +206,7 @@ final class Api {
         Function<Shop.Done, String> body = done -> done(done).toString();
         try {
             Shop.Done done = write.apply(new Shop.Once(by.id(), key, digest, body), by);
-            ctx.status(201).header("ETag", tag(done.version())).header("Location", "/api/machines/" + done.machine()).contentType("application/json").result(body.apply(done));
+            ctx.status(201).header("ETag", tag(done.version())).header("Location", "/api/machines/" + Query.encoded(done.machine())).contentType("application/json").result(body.apply(done));
         } catch (Shop.WrittenSince | Shop.Taken e) {
             // The same write may have been done a moment ago by its twin.
             Optional<Reply> twin = key == null ? Optional.empty() : store.read(lines -> lines.replies().find(by.id(), key));

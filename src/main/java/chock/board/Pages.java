@@ -278,7 +278,7 @@ final class Pages {
         newest.sort(java.util.Comparator.comparing((Entry e) -> e.at().earliest()).reversed());
         return newest.stream().map(e -> Views.Line.of(e, record.nameOf(e.by()), correctedBy.getOrDefault(e.id(), ""),
                 mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "",
-                photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()))).toList(),
+                photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()) + (e.point() == null ? "" : ": " + Points.title(e.point())))).toList(),
                 mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
     }
 
