@@ -23,9 +23,13 @@ public final class SigningKey {
         this.id = PublicKeys.thumbprint(x);
     }
 
-    /** A new key. */
+    /** A new key. Its id does not begin with a dash: typed after a command it would be taken for an option. */
     public static SigningKey create() {
-        return new SigningKey(new Ed25519PrivateKeyParameters(new SecureRandom()));
+        SigningKey key;
+        do {
+            key = new SigningKey(new Ed25519PrivateKeyParameters(new SecureRandom()));
+        } while (key.id.startsWith("-"));
+        return key;
     }
 
     /** Thumbprint of the public key (RFC 7638). */
