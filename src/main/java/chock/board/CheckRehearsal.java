@@ -11,11 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * The scenarios of a check run against the rule book in force, one check at a time. What came of it is kept until the board
@@ -27,11 +22,7 @@ final class CheckRehearsal implements AutoCloseable {
 
     private final Judging judging;
     private final Clock clock;
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "rehearsing");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Beside beside = new Beside("rehearsing");
     private final Map<String, Last> last = new ConcurrentHashMap<>();
     private String check;
     private CompletableFuture<Last> running;
@@ -83,19 +74,7 @@ final class CheckRehearsal implements AutoCloseable {
      * @throws Refusal when another check is being rehearsed
      */
     Optional<Last> ask(String id, Duration wait) {
-        try {
-            return Optional.of(started(id).get(wait.toMillis(), TimeUnit.MILLISECONDS));
-        } catch (TimeoutException e) {
-            return Optional.empty();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof UnusableInput unusable) {
-                throw unusable;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
+        return Beside.within(started(id), wait);
     }
 
     private synchronized CompletableFuture<Last> started(String id) {
@@ -106,23 +85,17 @@ final class CheckRehearsal implements AutoCloseable {
             throw new Refusal(429, "Another check is being rehearsed at this moment. Wait a little, then ask again.", 5);
         }
         Instant now = clock.instant();
-        CompletableFuture<Last> next = new CompletableFuture<>();
         check = id;
-        running = next;
-        worker.execute(() -> {
-            try {
-                Last done = new Last(now, judging.book().digest(), Rehearsal.ofCheck(judging.book(), id, MOST).shown());
-                last.put(id, done);
-                next.complete(done);
-            } catch (RuntimeException e) {
-                next.completeExceptionally(e);
-            }
+        running = beside.begin(() -> {
+            Last done = new Last(now, judging.book().digest(), Rehearsal.ofCheck(judging.book(), id, MOST).shown());
+            last.put(id, done);
+            return done;
         });
-        return next;
+        return running;
     }
 
     @Override
     public void close() {
-        worker.shutdownNow();
+        beside.close();
     }
 }

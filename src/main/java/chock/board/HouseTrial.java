@@ -16,11 +16,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -40,11 +35,7 @@ final class HouseTrial implements AutoCloseable {
     private final Clock clock;
     private final ZoneId zone;
     /** One at a time: it takes much of what the board has. */
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "trying a limit");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Beside beside = new Beside("trying a limit");
     private Running last;
     private RuleBook shipped;
 
@@ -137,16 +128,7 @@ final class HouseTrial implements AutoCloseable {
      */
     Asked ask(Wish wish, Duration wait) {
         Running mine = running(wish);
-        try {
-            return new Asked(mine.done.get(wait.toMillis(), TimeUnit.MILLISECONDS), mine.judged.get(), mine.of);
-        } catch (TimeoutException e) {
-            return new Asked(null, mine.judged.get(), mine.of);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause());
-        }
+        return new Asked(Beside.within(mine.done, wait).orElse(null), mine.judged.get(), mine.of);
     }
 
     /** @param done what it would do, or null while only so many of the machines are judged */
@@ -157,7 +139,7 @@ final class HouseTrial implements AutoCloseable {
         private final Instant began;
         private final int of;
         private final AtomicInteger judged = new AtomicInteger();
-        private final CompletableFuture<Done> done = new CompletableFuture<>();
+        private CompletableFuture<Done> done;
 
         Running(Wish wish, Instant began, int of) {
             this.wish = wish;
@@ -177,14 +159,8 @@ final class HouseTrial implements AutoCloseable {
         }
         List<String> ids = store.read(lines -> lines.records().ids());
         Running next = new Running(wish, now, Math.min(MOST, ids.size()));
+        next.done = beside.begin(() -> judged(next, other, ids));
         last = next;
-        worker.execute(() -> {
-            try {
-                next.done.complete(judged(next, other, ids));
-            } catch (RuntimeException e) {
-                next.done.completeExceptionally(e);
-            }
-        });
         return next;
     }
 
@@ -206,6 +182,6 @@ final class HouseTrial implements AutoCloseable {
 
     @Override
     public void close() {
-        worker.shutdownNow();
+        beside.close();
     }
 }

@@ -100,6 +100,10 @@ public final class Shop {
         Instant now = clock.instant();
         ObjectNode written = RecordReader.written(fileName, bytes);
         JobRecord record = RecordReader.read(fileName, bytes, judging.book().vocabulary(), now);
+        if (record.id().matches("\\.{1,2}")) {
+            // No address leads there: browsers take it for a way up.
+            throw UnusableInput.of(fileName, "'" + record.id() + "' is no number to call a machine by", "Give the record a number of its own, such as HV-0142");
+        }
         Kept kept = kept(record.id(), written);
         Summary summary = judging.summary(record, now);
         return store.write(lines -> {

@@ -18,7 +18,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Sign-offs, verifying and the ledger for programs. */
 final class SignApi {
@@ -51,20 +50,13 @@ final class SignApi {
 
     private void list(Context ctx) {
         int page = Api.page(ctx);
-        String state = given(ctx, "state");
-        if (!List.of("", "stands", "lapsed", "void").contains(state)) {
-            throw new Refusal(422, "'" + state + "' is no state of a sign-off; write stands, lapsed or void.");
-        }
         Instant now = clock.instant();
-        List<Signings.Line> lines = store.read(all -> all.signings().list(new Signings.Sieve(given(ctx, "machine"), state), now, (page - 1) * A_PAGE, A_PAGE + 1));
+        Signings.Sieve sieve = SignPages.sieve(ctx);
+        List<Signings.Line> lines = store.read(all -> all.signings().list(sieve, now, (page - 1) * A_PAGE, A_PAGE + 1));
         ObjectNode answer = JsonNodeFactory.instance.objectNode();
         ArrayNode list = answer.putArray("signOffs");
         lines.stream().limit(A_PAGE).forEach(line -> list.add(node(line, now)));
         Api.json(ctx, answer.put("next", lines.size() > A_PAGE ? "/api/sign-offs?" + Query.with(ctx, "page", String.valueOf(page + 1)) : null));
-    }
-
-    private static String given(Context ctx, String name) {
-        return Optional.ofNullable(ctx.queryParam(name)).orElse("");
     }
 
     private static ObjectNode node(Signings.Line line, Instant now) {
@@ -118,7 +110,7 @@ final class SignApi {
 
     private void ledger(Context ctx) {
         int page = Api.page(ctx);
-        SigningDesk.Page found = desk.ledger(given(ctx, "machine"), (page - 1) * A_PAGE, A_PAGE);
+        SigningDesk.Page found = desk.ledger(SignPages.given(ctx, "machine").strip(), (page - 1) * A_PAGE, A_PAGE);
         ObjectNode answer = JsonNodeFactory.instance.objectNode().put("sound", found.holds()).put("says", found.sound());
         ArrayNode lines = answer.putArray("lines");
         found.lines().stream().map(LedgerLine::said).forEach(lines::add);

@@ -43,6 +43,7 @@ import java.util.stream.Stream;
 final class SignPages {
     static final int LARGEST_SIGN_OFF = 1_000_000;
     private static final int A_PAGE = 50;
+    private static final List<String> STATES = List.of("", "stands", "lapsed", "void");
 
     private final Pages pages;
     private final SigningDesk desk;
@@ -82,7 +83,8 @@ final class SignPages {
         return shop.find(ctx.pathParam("id")).orElseThrow(Refusal::notFound);
     }
 
-    private static String given(Context ctx, String name) {
+    /** What stands in the address under this name, or nothing. */
+    static String given(Context ctx, String name) {
         return Optional.ofNullable(ctx.queryParam(name)).orElse("");
     }
 
@@ -159,14 +161,20 @@ final class SignPages {
 
     private void list(Context ctx) {
         int page = Api.page(ctx);
+        Instant now = clock.instant();
+        Signings.Sieve sieve = sieve(ctx);
+        List<Signings.Line> lines = store.read(all -> all.signings().list(sieve, now, (page - 1) * A_PAGE, A_PAGE + 1));
+        pages.show(ctx, "signoffs", new SignViews.Listed(Pages.frame(ctx, "Sign-offs"), given(ctx, "machine"), STATES.stream().map(s -> new Views.Choice(s, s.isEmpty() ? "all" : s, s.equals(sieve.state()))).toList(),
+                lines.stream().limit(A_PAGE).map(line -> stands(line, now, zone)).toList(), before(ctx, "/sign-offs", page), lines.size() > A_PAGE ? "/sign-offs?" + Query.with(ctx, "page", String.valueOf(page + 1)) : ""));
+    }
+
+    /** Which sign-offs are asked for. */
+    static Signings.Sieve sieve(Context ctx) {
         String state = given(ctx, "state");
-        if (!List.of("", "stands", "lapsed", "void").contains(state)) {
+        if (!STATES.contains(state)) {
             throw new Refusal(422, "'" + state + "' is no state of a sign-off; write stands, lapsed or void.");
         }
-        Instant now = clock.instant();
-        List<Signings.Line> lines = store.read(all -> all.signings().list(new Signings.Sieve(given(ctx, "machine").strip(), state), now, (page - 1) * A_PAGE, A_PAGE + 1));
-        pages.show(ctx, "signoffs", new SignViews.Listed(Pages.frame(ctx, "Sign-offs"), given(ctx, "machine"), Stream.of("", "stands", "lapsed", "void").map(s -> new Views.Choice(s, s.isEmpty() ? "all" : s, s.equals(state))).toList(),
-                lines.stream().limit(A_PAGE).map(line -> stands(line, now, zone)).toList(), before(ctx, "/sign-offs", page), lines.size() > A_PAGE ? "/sign-offs?" + Query.with(ctx, "page", String.valueOf(page + 1)) : ""));
+        return new Signings.Sieve(given(ctx, "machine").strip(), state);
     }
 
     private static String before(Context ctx, String path, int page) {

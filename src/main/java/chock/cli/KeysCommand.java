@@ -34,7 +34,9 @@ final class KeysCommand implements Runnable {
     private KeysCommand() { }
 
     static CommandLine with(Bench bench) {
-        return new CommandLine(new KeysCommand()).addSubcommand(new New(bench)).addSubcommand(new ListKeys(bench)).addSubcommand(new Trust(bench)).addSubcommand(new Revoke(bench));
+        // One id in 64 begins with a dash; it is no option for that.
+        CommandLine revoke = new CommandLine(new Revoke(bench)).setUnmatchedOptionsArePositionalParams(true).setPosixClusteredShortOptionsAllowed(false);
+        return new CommandLine(new KeysCommand()).addSubcommand(new New(bench)).addSubcommand(new ListKeys(bench)).addSubcommand(new Trust(bench)).addSubcommand(revoke);
     }
 
     @Override

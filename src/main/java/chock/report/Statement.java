@@ -15,7 +15,6 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.rulebook.RuleBook;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -50,9 +49,6 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
                         List<Part> done, List<Read> measured, List<Told> sources, List<Told> deviations, List<Told> notes, List<Told> inspections,
                         List<Told> proven, List<Told> unproven, List<Told> contradicted, List<Told> remarks, List<Restraint> ridingIn, List<Told> stop,
                         List<Due> due, List<Told> cautions) {
-    /** Nothing lapses later by itself than this after a release; what does is for the new owner to see to. */
-    private static final Duration RELEASE = Duration.ofDays(30);
-
     /** A line with its name. */
     public record Labelled(String label, Told told) { }
 
@@ -270,8 +266,9 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             return rideable ? RidePlan.of(record, assessment) : java.util.Optional.empty();
         }
 
+        /** What no release outlives is for the new owner to see to. */
         private Stream<Finding> lasting() {
-            Instant release = assessment.asOf().plus(RELEASE);
+            Instant release = assessment.asOf().plus(book.longestRelease());
             return findings.stream().filter(f -> f.lapses() != null && f.lapses().isAfter(release));
         }
 

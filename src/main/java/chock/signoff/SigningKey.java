@@ -23,13 +23,9 @@ public final class SigningKey {
         this.id = PublicKeys.thumbprint(x);
     }
 
-    /** A new key. Its id does not begin with a dash: typed after a command it would be taken for an option. */
+    /** A new key. */
     public static SigningKey create() {
-        SigningKey key;
-        do {
-            key = new SigningKey(new Ed25519PrivateKeyParameters(new SecureRandom()));
-        } while (key.id.startsWith("-"));
-        return key;
+        return new SigningKey(new Ed25519PrivateKeyParameters(new SecureRandom()));
     }
 
     /** Thumbprint of the public key (RFC 7638). */

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.Points;
 import chock.record.RecordReader;
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -20,11 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -33,33 +27,17 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * them it fails, it is never left out.
  */
 class BrowserStoryIT {
-    private static final Dimension DESK = new Dimension(1280, 900);
-    private static final Dimension PHONE = new Dimension(390, 844);
-    private static final Path PICTURES = Path.of("target/board-pictures");
-
     @TempDir
     static Path folder;
     private static Running running;
     private static Map<String, String> passphrases;
     private static ChromeDriver browser;
-    private static String axe;
 
     @BeforeAll
     static void start() throws Exception {
-        Path driver = Path.of("/usr/bin/chromedriver");
-        assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
         passphrases = DemoKeys.make(Files.createDirectories(folder.resolve("store")), java.time.Clock.fixed(Bench.NOON, java.time.ZoneOffset.UTC));
         running = new Running(folder.resolve("store"), chock.signoff.Shop.of(folder.resolve("store/shop.yaml")));
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"));
-        browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).usingAnyFreePort().build(), options);
-        browser.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60)).scriptTimeout(Duration.ofSeconds(60));
-        Files.createDirectories(PICTURES);
-        try (InputStream script = BrowserStoryIT.class.getResourceAsStream("/axe.min.js")) {
-            axe = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-        }
+        browser = Browser.open(folder);
     }
 
     @AfterAll
@@ -103,29 +81,12 @@ class BrowserStoryIT {
 
     /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA. */
     private static void look(String name) throws Exception {
-        for (Map.Entry<String, Dimension> size : Map.of("desk", DESK, "phone", PHONE).entrySet()) {
-            size(size.getValue());
-            File picture = browser.getScreenshotAs(OutputType.FILE);
-            Files.copy(picture.toPath(), PICTURES.resolve(name + "-" + size.getKey() + ".png"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-            if (size.getValue().equals(PHONE) || OTHERWISE_AT_A_DESK.contains(name)) {
-                assertThat(complaints()).as(name + " on the " + size.getKey()).isEmpty();
+        for (Dimension size : List.of(Browser.DESK, Browser.PHONE)) {
+            Browser.picture(browser, name, size);
+            if (size.equals(Browser.PHONE) || OTHERWISE_AT_A_DESK.contains(name)) {
+                assertThat(Browser.complaints(browser)).as(name + " at " + size).isEmpty();
             }
-            Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            assertThat(wide.intValue()).as(name + " runs off the side of the " + size.getKey()).isZero();
         }
-    }
-
-    /** What the rules of WCAG 2.2 A and AA that a machine can try have against this page. */
-    @SuppressWarnings("unchecked")
-    private static List<String> complaints() {
-        Map<String, Object> results = (Map<String, Object>) browser.executeAsyncScript(axe + "\nconst done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r => done({passes: r.passes.length, found: r.violations.map(v => v.id + ': ' + v.help + ' ' + v.nodes.slice(0, 2).map(n => n.html))}));");
-        assertThat((Long) results.get("passes")).as("rules that had something to look at").isGreaterThan(5);
-        return (List<String>) results.get("found");
-    }
-
-    private static void size(Dimension size) {
-        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", size.getWidth(), "height", size.getHeight(), "deviceScaleFactor", 1, "mobile", size.equals(PHONE)));
     }
 
     private static String signInFirst(String id, String secret) {
@@ -197,14 +158,14 @@ class BrowserStoryIT {
         go("/machines/" + machine + "?gate=road-test");
         look("machine");
         int written = 0;
-        size(PHONE);
+        Browser.size(browser, Browser.PHONE);
         for (List<WebElement> open = open(OWN); !open.isEmpty() && written < 40; open = open(OWN)) {
             running.pass(Duration.ofMinutes(3));
             // Touch one; two is the answer.
             touch(open.get(0));
             if (written == 0) {
                 look("write");
-                size(PHONE);
+                Browser.size(browser, Browser.PHONE);
             }
             fill();
             // The last touch.
@@ -217,14 +178,14 @@ class BrowserStoryIT {
 
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
         String toms = signInFirst("tom", demo.get("tom"));
-        size(PHONE);
+        Browser.size(browser, Browser.PHONE);
         for (int looked = 0; looked < 15 && !browser.getPageSource().contains("now released"); looked++) {
             running.pass(Duration.ofMinutes(3));
             go("/machines/" + machine + "?gate=road-test");
             touch(open(".finding:not(.met) a.button").get(0));
             if (looked == 0) {
                 look("second-person");
-                size(PHONE);
+                Browser.size(browser, Browser.PHONE);
             }
             touch(open(".looks a").get(looked));
             fill();
@@ -238,7 +199,7 @@ class BrowserStoryIT {
 
         running.pass(Duration.ofMinutes(3));
         signIn("ida", idas);
-        size(PHONE);
+        Browser.size(browser, Browser.PHONE);
         go("/machines/" + machine + "?gate=road-test");
         touch(browser.findElement(By.linkText("Sign road-test")));
         look("sign");
@@ -329,7 +290,7 @@ class BrowserStoryIT {
         visit.cookie = "chock=" + browser.manage().getCookieNamed("chock").getValue();
         var answer = visit.bytes(address.replaceFirst("^http://[^/]+", ""));
         assertThat(answer.headers().firstValue("Content-Type")).contains("application/pdf");
-        Files.write(PICTURES.resolve("sign-off.pdf"), answer.body());
+        Files.write(Browser.PICTURES.resolve("sign-off.pdf"), answer.body());
         try (var pdf = org.apache.pdfbox.Loader.loadPDF(answer.body())) {
             assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf)).contains(machine).contains("Lark 250").contains("Ida Marrow");
             var picture = new org.apache.pdfbox.rendering.PDFRenderer(pdf).renderImageWithDPI(0, 150);

@@ -3,16 +3,11 @@ package chock.board;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.logging.Level;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,13 +17,9 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -37,38 +28,20 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * Debian's {@code chromium} and {@code chromium-driver}; without them it fails.
  */
 class BrowserToolsIT {
-    private static final Dimension DESK = new Dimension(1280, 900);
-    private static final Dimension PHONE = new Dimension(390, 844);
-    private static final Path PICTURES = Path.of("target/board-pictures");
     private static final String RUN = "/run?goes=into-the-room&speed=idle&openings=shut&background=0&exhaust=not-measured&runs=5on&volume=300";
 
     @TempDir
     static Path folder;
     private static Running running;
     private static ChromeDriver browser;
-    private static String axe;
     private static String machine;
 
     @BeforeAll
     static void start() throws Exception {
-        Path driver = Path.of("/usr/bin/chromedriver");
-        assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
         running = new Running(folder.resolve("store"));
         Visit lead = running.lead();
         machine = "/machines/" + running.board.shop().take("lark", Bench.example("lark-faults.yaml"), "lead", null).machine();
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"));
-        LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, Level.SEVERE);
-        options.setCapability("goog:loggingPrefs", logs);
-        browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).usingAnyFreePort().build(), options);
-        browser.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60)).scriptTimeout(Duration.ofSeconds(60));
-        Files.createDirectories(PICTURES);
-        try (InputStream script = BrowserToolsIT.class.getResourceAsStream("/axe.min.js")) {
-            axe = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-        }
+        browser = Browser.open(folder);
         go("/sign-in");
         browser.manage().addCookie(new Cookie("chock", lead.cookie.substring("chock=".length())));
     }
@@ -87,26 +60,11 @@ class BrowserToolsIT {
         browser.get("http://127.0.0.1:" + running.board.port() + path);
     }
 
-    private static void size(Dimension size) {
-        browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", size.getWidth(), "height", size.getHeight(), "deviceScaleFactor", 1, "mobile", size.equals(PHONE)));
-    }
-
     private static void look(String name) throws Exception {
-        for (Dimension size : List.of(DESK, PHONE)) {
-            size(size);
-            Files.copy(browser.getScreenshotAs(OutputType.FILE).toPath(), PICTURES.resolve(name + (size.equals(PHONE) ? "-phone.png" : "-desk.png")), StandardCopyOption.REPLACE_EXISTING);
-            Number wide = (Number) browser.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            assertThat(wide.intValue()).as(name + " runs off the side").isZero();
+        for (Dimension size : List.of(Browser.DESK, Browser.PHONE)) {
+            Browser.picture(browser, name, size);
         }
-        assertThat(complaints()).as(name).isEmpty();
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<String> complaints() {
-        Map<String, Object> results = (Map<String, Object>) browser.executeAsyncScript(axe + "\nconst done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']}).then(r => done({passes: r.passes.length, found: r.violations.map(v => v.id + ': ' + v.help + ' ' + v.nodes.slice(0, 2).map(n => n.html))}));");
-        assertThat((Long) results.get("passes")).as("rules that had something to look at").isGreaterThan(5);
-        return (List<String>) results.get("found");
+        assertThat(Browser.complaints(browser)).as(name).isEmpty();
     }
 
     @Test
@@ -131,7 +89,7 @@ class BrowserToolsIT {
 
     @Test
     void the_chart_is_redrawn_while_one_types() {
-        size(DESK);
+        Browser.size(browser, Browser.DESK);
         go(machine + RUN);
         browser.manage().logs().get(LogType.BROWSER);
         WebElement page = browser.findElement(By.tagName("html"));
@@ -153,7 +111,7 @@ class BrowserToolsIT {
     void the_planner_works_by_keyboard_and_without_a_script() {
         browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
         try {
-            size(DESK);
+            Browser.size(browser, Browser.DESK);
             go(machine + RUN);
             WebElement old = browser.findElement(By.id("says"));
             browser.findElement(By.id("runs")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.25on", Keys.TAB, Keys.TAB, Keys.TAB);
@@ -170,7 +128,7 @@ class BrowserToolsIT {
 
     @Test
     void a_step_of_the_order_is_written_down_and_shown_with_a_photo() throws Exception {
-        size(PHONE);
+        Browser.size(browser, Browser.PHONE);
         go(machine + "/order?gate=road-test");
         WebElement write = browser.findElement(By.cssSelector(".step a.button"));
         assertThat(write.getText()).startsWith("Write this");

@@ -17,7 +17,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -159,7 +164,39 @@ class HostileCallerTest {
         for (byte[] letters : List.of(broken, new byte[] {0, 0, 0, '{', '{', '{', '{', '{'}, new byte[] {(byte) 0xff, (byte) 0xfe, 0, 0, 1})) {
             assertThat(lead.send("POST", "/api/machines/HV-0142/entries", "application/json", letters, "X-Form-Token", lead.form, "If-Match", "\"1\"").statusCode()).as("letters that are none").isEqualTo(400);
         }
+        for (String dots : List.of(".", "..")) {
+            ObjectNode record = RecordReader.written("x", Bench.example("lark-faults.yaml")).put("record", dots);
+            assertThat(lead.json("POST", "/api/machines", record.toString()).body()).contains("is no number to call a machine by");
+        }
         assertThat(count()).isEqualTo(before);
+    }
+
+    /** Every link and form of its pages is gone after, until there is nothing new. */
+    @Test
+    void a_number_with_signs_of_an_address_leads_to_its_own_pages() {
+        String number = "HV/1?a=b#c%25 %2e&d;e+f";
+        ObjectNode record = RecordReader.written("x", Bench.example("lark-faults.yaml")).put("record", number);
+        assertThat(lead.json("POST", "/api/machines", record.toString()).statusCode()).isEqualTo(201);
+        String id = URLEncoder.encode(number, StandardCharsets.UTF_8).replace("+", "%20");
+        Deque<String> ways = new ArrayDeque<>(List.of("/?q=HV%2F1", "/machines/" + id + "?entries=all", "/machines/" + id + "/write?gate=road-test", "/machines/" + id + "/photo?entry=e1"));
+        Set<String> seen = new LinkedHashSet<>();
+        while (!ways.isEmpty() && seen.size() < 60) {
+            String way = ways.remove();
+            if (!seen.add(way)) {
+                continue;
+            }
+            HttpResponse<String> page = lead.get(way);
+            assertThat(page.statusCode()).as(way).isIn(200, 405);
+            Pattern.compile("(?:href|action|src)=\"(/machines/[^\"#]+)").matcher(page.body()).results().map(m -> m.group(1).replace("&amp;", "&"))
+                    .filter(link -> link.contains("HV%2F1") || link.contains("HV/1")).forEach(link -> {
+                        assertThat(link).as("on " + way).startsWith("/machines/" + id);
+                        // Papers are set anew each time, and one is as good as another.
+                        if (!link.contains("/papers/") || link.contains("tag.pdf")) {
+                            ways.add(link);
+                        }
+                    });
+        }
+        assertThat(seen).hasSizeGreaterThan(20);
     }
 
     private static long count() {

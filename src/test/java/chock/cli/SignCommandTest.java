@@ -202,6 +202,23 @@ class SignCommandTest {
         assertThat(run("keys", "list").out()).contains("Tom Fell (inspector)\n  " + id + "\n  REVOKED on 2026-11-25 12:00 Europe/London: lost");
     }
 
+    /** One id in 64 does. */
+    @Test
+    void a_key_whose_id_begins_with_a_dash_is_revoked_like_any_other() throws IOException {
+        Path jwk = null;
+        String id = "";
+        for (int tries = 0; !id.startsWith("-") && tries < 3000; tries++) {
+            Files.deleteIfExists(folder.resolve("tom.pem"));
+            Files.deleteIfExists(folder.resolve("tom.pem.jwk"));
+            jwk = shop.keep("tom");
+            id = Files.readString(jwk).replaceAll("(?s).*\"kid\"\\s*:\\s*\"([^\"]+)\".*", "$1");
+        }
+        assertThat(id).startsWith("-");
+        assertThat(run("keys", "trust", jwk.toString(), "--name", "Tom Fell", "--role", "inspector", "--until", "2027-12-31", "--by", path("nora.pem"), "--passphrase-env", "WORDS").status()).isZero();
+        assertThat(run("keys", "revoke", id, "--reason", "lost", "--by", path("nora.pem"), "--passphrase-env", "WORDS").out()).startsWith("Revoked: the key of Tom Fell");
+        assertThat(run("keys", "revoke", id, "--raeson", "lost", "--by", path("nora.pem"), "--passphrase-env", "WORDS").err()).contains("--reason");
+    }
+
     @Test
     void what_is_left_out_is_asked_for() {
         assertThat(Run.of("sign", "x.yaml", "--gate", "road-test", "--key", "x.pem").err()).isEqualTo("--shop: it is not known which workshop this is for. Give --shop FILE, or set CHOCK_SHOP; 'chock new shop' prints settings to fill in\n");

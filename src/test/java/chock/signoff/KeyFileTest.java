@@ -30,12 +30,6 @@ class KeyFileTest {
 
     @TempDir private Path folder;
 
-    /** One key in 64 would. */
-    @Test
-    void the_id_of_a_new_key_is_never_taken_for_an_option() {
-        assertThat(java.util.stream.Stream.generate(SigningKey::create).limit(400).map(SigningKey::id)).noneMatch(id -> id.startsWith("-"));
-    }
-
     @Test
     void a_key_comes_back_with_its_passphrase_and_with_no_other() {
         SigningKey key = SigningKey.create();
