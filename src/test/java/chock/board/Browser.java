@@ -12,14 +12,17 @@ import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser. Wants Debian's {@code chromium} and {@code chromium-driver}; without them a test fails, it is never left out. */
 final class Browser {
@@ -56,6 +59,21 @@ final class Browser {
 
     static void size(ChromeDriver browser, Dimension size) {
         browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", size.getWidth(), "height", size.getHeight(), "deviceScaleFactor", 1, "mobile", size.equals(PHONE)));
+    }
+
+    /**
+     * Does what leads to another page, and waits for that page. The page one leaves is marked, and the wait ends at a whole page
+     * without the mark: an element of a page on its way out must not be asked anything, the browser may have let go of half of it.
+     */
+    static void leave(ChromeDriver browser, Runnable deed) {
+        browser.executeScript("window.left = true");
+        deed.run();
+        await(browser, () -> Boolean.TRUE.equals(browser.executeScript("return !window.left && document.readyState === 'complete'")));
+    }
+
+    /** Waits a minute at most; while a page changes, what cannot be asked yet is asked again. */
+    static void await(ChromeDriver browser, BooleanSupplier good) {
+        new WebDriverWait(browser, Duration.ofSeconds(60)).ignoring(WebDriverException.class).until(there -> good.getAsBoolean());
     }
 
     /** Takes a picture at this size, and sees that nothing runs off the side. */

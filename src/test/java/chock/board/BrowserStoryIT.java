@@ -19,8 +19,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * A real browser walks through a day at the shop. Wants Debian's {@code chromium} and {@code chromium-driver}; without
@@ -66,10 +64,7 @@ class BrowserStoryIT {
 
     /** Touches what leads to another page, and waits for that page. */
     private static void touch(WebElement what) {
-        WebElement old = browser.findElement(By.tagName("html"));
-        what.click();
-        new WebDriverWait(browser, Duration.ofSeconds(60)).until(ExpectedConditions.stalenessOf(old));
-        new WebDriverWait(browser, Duration.ofSeconds(60)).until(there -> "complete".equals(browser.executeScript("return document.readyState")));
+        Browser.leave(browser, what::click);
     }
 
     private static String page() {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +19,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * The tools of the board in a real browser: at a desk and on a phone, by keyboard, with a script and without. Wants
@@ -96,13 +93,13 @@ class BrowserToolsIT {
         String before = browser.findElement(By.cssSelector("#air svg")).getAttribute("outerHTML");
         WebElement volume = browser.findElement(By.id("volume"));
         volume.sendKeys(Keys.chord(Keys.CONTROL, "a"), "90");
-        new WebDriverWait(browser, Duration.ofSeconds(30)).until(there -> !browser.findElement(By.cssSelector("#air svg")).getAttribute("outerHTML").equals(before));
+        Browser.await(browser, () -> !browser.findElement(By.cssSelector("#air svg")).getAttribute("outerHTML").equals(before));
         assertThat(page.isDisplayed()).as("the page itself was not loaded anew").isTrue();
         assertThat(browser.findElement(By.id("air")).getText()).contains("a room of 90 m³");
         assertThat(browser.findElement(By.id("says")).getText()).contains("This run would not do");
         assertThat(browser.switchTo().activeElement().getAttribute("id")).as("who types keeps their place").isEqualTo("volume");
         volume.sendKeys(Keys.chord(Keys.CONTROL, "a"), "sixty");
-        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.textToBePresentInElementLocated(By.id("air"), "'sixty' is not an amount"));
+        Browser.await(browser, () -> browser.findElement(By.id("air")).getText().contains("'sixty' is not an amount"));
         assertThat(browser.findElements(By.cssSelector("#air svg"))).isEmpty();
         assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).as("what the browser refused or complained of").isEmpty();
     }
@@ -113,12 +110,10 @@ class BrowserToolsIT {
         try {
             Browser.size(browser, Browser.DESK);
             go(machine + RUN);
-            WebElement old = browser.findElement(By.id("says"));
             browser.findElement(By.id("runs")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.25on", Keys.TAB, Keys.TAB, Keys.TAB);
             WebElement at = browser.switchTo().activeElement();
             assertThat(at.getAttribute("id")).isEqualTo("volume");
-            at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2000", Keys.ENTER);
-            new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.stalenessOf(old));
+            Browser.leave(browser, () -> at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2000", Keys.ENTER));
             assertThat(browser.findElement(By.id("says")).getText()).isEqualTo("As far as the air goes, this run would do.");
             assertThat(browser.findElement(By.cssSelector("#air svg")).isDisplayed()).isTrue();
         } finally {
@@ -133,18 +128,18 @@ class BrowserToolsIT {
         WebElement write = browser.findElement(By.cssSelector(".step a.button"));
         assertThat(write.getText()).startsWith("Write this");
         String step = browser.findElement(By.cssSelector(".step h3")).getText();
-        write.click();
-        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("form.tall")));
+        Browser.leave(browser, write::click);
+        assertThat(browser.findElements(By.cssSelector("form.tall"))).hasSize(1);
         assertThat(browser.getCurrentUrl()).as(step).contains("/write?");
         Path photo = folder.resolve("pad.png");
         ImageIO.write(new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
         go(machine + "/photo?entry=e5");
         browser.findElement(By.id("photo")).sendKeys(photo.toAbsolutePath().toString());
-        browser.findElement(By.cssSelector("main form button")).click();
-        new WebDriverWait(browser, Duration.ofSeconds(30)).until(ExpectedConditions.urlContains("entries=all#e5"));
+        Browser.leave(browser, browser.findElement(By.cssSelector("main form button"))::click);
+        assertThat(browser.getCurrentUrl()).endsWith("entries=all#e5");
         WebElement shown = browser.findElement(By.cssSelector("#e5 .photos img"));
         browser.executeScript("arguments[0].scrollIntoView()", shown);
-        new WebDriverWait(browser, Duration.ofSeconds(30)).until(there -> ((Number) browser.executeScript("return arguments[0].naturalWidth", shown)).intValue() == 900);
+        Browser.await(browser, () -> ((Number) browser.executeScript("return arguments[0].naturalWidth", shown)).intValue() == 900);
         look("tools-machine-with-photo");
     }
 }
