@@ -108,6 +108,9 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
 
     /** True when this lies above the other by more than the interval; exact, whatever the three units. */
     boolean isAboveByMoreThan(Quantity other, Quantity interval) {
+        if (unit == other.unit && unit == interval.unit) {
+            return value.subtract(other.value).compareTo(interval.value) > 0;
+        }
         Number gap = Calculus.currentNumberSystem().subtract(exactIn(other.unit), ratio(other.value));
         return Calculus.currentNumberSystem().compare(gap, interval.exactDifferenceIn(other.unit)) > 0;
     }

@@ -71,11 +71,14 @@ final class RandomRecords {
         boolean complete = random.nextInt(4) == 0;
         double kept = complete ? 1 : random.nextInt(4) == 0 ? random.nextDouble() : 1 - random.nextDouble() * 0.1;
         entries.removeIf(e -> random.nextDouble() > kept);
-        for (int i = random.nextInt(4); i > 0 && !entries.isEmpty(); i--) {
+        int changes = random.nextInt(4);
+        int works = random.nextInt(3);
+        boolean nothingElse = complete && changes == 1 && works == 0;
+        for (int i = changes; i > 0 && !entries.isEmpty(); i--) {
             int at = random.nextInt(entries.size());
-            entries.set(at, random.nextInt(3) == 0 ? older(entries.get(at)) : worse(entries.get(at), complete));
+            entries.set(at, random.nextInt(3) == 0 ? older(entries.get(at)) : worse(entries.get(at), nothingElse));
         }
-        for (int i = random.nextInt(3); i > 0; i--) {
+        for (int i = works; i > 0; i--) {
             entries.add(work(whole, i));
         }
         return with(whole, entries);
@@ -91,10 +94,11 @@ final class RandomRecords {
     }
 
     /** The other answer, or another amount. What is no part of the machine stays: no work puts the weather right. */
-    private Entry worse(Entry e, boolean complete) {
+    private Entry worse(Entry e, boolean nothingElse) {
         Value is = e.is();
-        // An amount that counts only together with others shows its fault when those are there, and no order can know before.
-        boolean hidden = is instanceof Value.Amount && !complete && Examples.BOOK.cards().values().stream().flatMap(c -> c.wants().stream()).noneMatch(w -> w.judged() && w.aspect().equals(e.what()));
+        // An amount that counts together with others shows its fault when those are there, and no order can know before.
+        List<Card.Want> wants = Examples.BOOK.cards().values().stream().flatMap(c -> c.wants().stream()).filter(w -> w.aspect().equals(e.what())).toList();
+        boolean hidden = is instanceof Value.Amount && !nothingElse && (wants.isEmpty() || !wants.stream().allMatch(Card.Want::judged));
         if (hidden || OFF_MACHINE.contains(e.point())) {
             return e;
         }
