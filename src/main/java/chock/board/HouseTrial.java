@@ -37,7 +37,6 @@ final class HouseTrial implements AutoCloseable {
     /** One at a time: it takes much of what the board has. */
     private final Beside beside = new Beside("trying a limit");
     private Running last;
-    private RuleBook shipped;
 
     HouseTrial(Store store, Shop shop, Judging judging, Clock clock, ZoneId zone) {
         this.store = store;
@@ -99,22 +98,12 @@ final class HouseTrial implements AutoCloseable {
         String row = "- id: " + wish.limit() + "\n  sense: " + base.sense().key() + "\n  value: " + (base.sense() == Limit.Sense.BETWEEN ? "[" + String.join(", ", ends) + "]" : quoted(value))
                 + "\n  at-limit: " + (wish.passesAtLimit() ? "passes" : "fails") + "\n  reason: " + quoted(wish.reason().strip()) + "\n  author: " + quoted(wish.author()) + "\n  date: " + clock.instant().atZone(zone).toLocalDate() + "\n";
         HouseBook house = judging.book().house().orElseGet(() -> HouseBook.named(wish.house().isBlank() ? "House rules" : wish.house().strip()));
-        return shipped().with(house.withLimits(row));
+        RuleBook bare = judging.book().house().isEmpty() ? judging.book() : RuleBook.shipped();
+        return bare.with(house.withLimits(row));
     }
 
     private static String quoted(String text) {
         return TextNode.valueOf(text).toString();
-    }
-
-    /** The rule book without a house, to hold another house against. */
-    private synchronized RuleBook shipped() {
-        if (judging.book().house().isEmpty()) {
-            return judging.book();
-        }
-        if (shipped == null) {
-            shipped = RuleBook.shipped();
-        }
-        return shipped;
     }
 
     /**

@@ -7,6 +7,7 @@ import chock.assess.Explainer;
 import chock.assess.Foresight;
 import chock.assess.RunCourse;
 import chock.record.Gate;
+import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.report.AnswersReport;
 import chock.report.HtmlReport;
@@ -24,6 +25,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -110,6 +112,7 @@ final class AssessCommand implements Callable<Integer> {
         if (chart != null && files.size() != 1) {
             throw new ParameterException(spec.commandLine(), "--chart draws one run; give one record.");
         }
+        Supplier<RecordReader.Opened> first = Records.opening(bench, files.get(0));
         RuleBook book = book();
         boolean asked = why != null || notAsked || closest;
         if (asked && format == Format.HTML) {
@@ -119,9 +122,10 @@ final class AssessCommand implements Callable<Integer> {
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
         List<Assessment> judged = new ArrayList<>();
         int status = Bench.RELEASED;
-        for (String file : files) {
+        for (int i = 0; i < files.size(); i++) {
+            String file = files.get(i);
             try {
-                Assessment assessment = judge(file, book, moment);
+                Assessment assessment = judge(i == 0 ? first.get() : Records.opened(bench, file), book, moment);
                 judged.add(assessment);
                 status = Math.max(status, assessment.allReleased() ? Bench.RELEASED : Bench.BLOCKED);
             } catch (UnusableInput e) {
@@ -207,7 +211,7 @@ final class AssessCommand implements Callable<Integer> {
         }
     }
 
-    private Assessment judge(String file, RuleBook book, AsOf moment) {
+    private Assessment judge(RecordReader.Opened file, RuleBook book, AsOf moment) {
         Records.Read read = new Records(bench, book, moment).read(file);
         return Foresight.assess(read.record(), book, asked(read), read.asOf());
     }

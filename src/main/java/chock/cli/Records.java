@@ -4,6 +4,9 @@ import chock.record.JobRecord;
 import chock.record.RecordReader;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 
 /**
  * Reads job records for judgement.
@@ -11,7 +14,7 @@ import java.time.Instant;
  * @param asOf the moment as the user gave it, or null for now
  */
 record Records(Bench bench, RuleBook book, AsOf asOf) {
-    /** Late enough that no entry lies in the future; used only to learn the zone a record is kept in. */
+    /** Late enough that no entry lies in the future; for a record that is refused for naming no zone. */
     private static final Instant LATE = Instant.parse("9999-12-30T00:00:00Z");
 
     /** A record and the moment it is judged at. */
@@ -23,13 +26,44 @@ record Records(Bench bench, RuleBook book, AsOf asOf) {
      * @throws chock.record.UnusableInput when it cannot be used
      */
     Read read(String file) {
-        return read(Bench.name(file), bench.read(file));
+        return read(opened(bench, file));
     }
 
     /** The record in these bytes, which bear this name in messages. */
     Read read(String name, byte[] bytes) {
+        return read(RecordReader.open(name, bytes));
+    }
+
+    /** The record in a file that was opened before. */
+    Read read(RecordReader.Opened file) {
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
-        Instant when = moment.instant() != null ? moment.instant() : moment.in(RecordReader.read(name, bytes, book.vocabulary(), LATE).zone());
-        return new Read(RecordReader.read(name, bytes, book.vocabulary(), when), when);
+        Instant when = moment.instant() != null ? moment.instant() : file.zone().map(moment::in).orElse(LATE);
+        return new Read(file.read(book.vocabulary(), when), when);
+    }
+
+    /** The file, or standard input for {@code -}, as written. */
+    static RecordReader.Opened opened(Bench bench, String file) {
+        return RecordReader.open(Bench.name(file), bench.read(file));
+    }
+
+    /** The same, begun aside at once: opening a file and loading the rule book do not wait for each other. */
+    static Supplier<RecordReader.Opened> opening(Bench bench, String file) {
+        CompletableFuture<RecordReader.Opened> aside = CompletableFuture.supplyAsync(() -> opened(bench, file), Records::aside);
+        return () -> {
+            try {
+                return aside.join();
+            } catch (CompletionException e) {
+                if (e.getCause() instanceof Error error) {
+                    throw error;
+                }
+                throw e.getCause() instanceof RuntimeException own ? own : e;
+            }
+        };
+    }
+
+    private static void aside(Runnable work) {
+        Thread thread = new Thread(work, "opening");
+        thread.setDaemon(true);
+        thread.start();
     }
 }

@@ -21,6 +21,13 @@ final class Faults {
         this.lines = lines;
     }
 
+    /** What was found so far, to go on from. */
+    Faults(Faults sofar) {
+        this(sofar.file, sofar.lines);
+        all.addAll(sofar.all);
+        paths.addAll(sofar.paths);
+    }
+
     void add(String path, String what, String advice) {
         add(line(path), path, what, advice);
     }

@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -36,15 +37,54 @@ public final class RecordReader {
      * @throws UnusableInput with every fault, each with its line, its path and what to write instead
      */
     public static JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf) {
+        return open(fileName, bytes).read(words, asOf);
+    }
+
+    /**
+     * The first part of reading, which needs no rule book: the file as written, every value in its place. What is wrong in
+     * it is told with all the rest by {@link Opened#read}.
+     *
+     * @param fileName how the file is called in messages
+     * @param bytes UTF-8 text, with or without a byte order mark, up to 5 MB
+     */
+    public static Opened open(String fileName, byte[] bytes) {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(fileName, lines);
         JsonNode written = Written.read(bytes, faults, lines);
-        Raw.Job raw = written == null ? null : new Binding(faults, lines).bind(written);
-        JobRecord record = raw == null ? null : record(raw, new Reading(faults, words, asOf, lines.keySet()), lines);
-        if (faults.any()) {
-            throw faults.toException();
+        return new Opened(lines, faults, written == null ? null : new Binding(faults, lines).bind(written));
+    }
+
+    /** A file that was opened and not yet held against the words of a rule book. */
+    public static final class Opened {
+        private final Map<String, Integer> lines;
+        private final Faults faults;
+        private final Raw.Job raw;
+
+        private Opened(Map<String, Integer> lines, Faults faults, Raw.Job raw) {
+            this.lines = lines;
+            this.faults = faults;
+            this.raw = raw;
         }
-        return record;
+
+        /** The time zone the record is kept in; empty when it names none, and then it is refused. */
+        public Optional<ZoneId> zone() {
+            return Optional.ofNullable(raw).map(Raw.Job::zone).filter(ZoneId.getAvailableZoneIds()::contains).map(ZoneId::of);
+        }
+
+        /**
+         * @param words the words the rule book in force knows
+         * @param asOf the moment judged; nothing in the record may be later
+         * @return the record; every measured amount in it has an uncertainty above zero
+         * @throws UnusableInput with every fault, each with its line, its path and what to write instead
+         */
+        public JobRecord read(Vocabulary words, Instant asOf) {
+            Faults all = new Faults(faults);
+            JobRecord record = raw == null ? null : record(raw, new Reading(all, words, asOf, lines.keySet()), lines);
+            if (all.any()) {
+                throw all.toException();
+            }
+            return record;
+        }
     }
 
     /**

@@ -32,6 +32,8 @@ import org.kie.api.KieBase;
 public final class RuleBook {
     private static final String TRIAL = "changed for trial, from ";
 
+    private static RuleBook shipped;
+
     private final String version;
     private final String digest;
     private final Library library;
@@ -89,12 +91,15 @@ public final class RuleBook {
     }
 
     /**
-     * The rule book inside the program.
+     * The rule book inside the program; read once, since nothing in it changes.
      *
      * @throws chock.record.UnusableInput when it is not sound; it never loads half
      */
-    public static RuleBook shipped() {
-        return RuleBookLoader.shipped();
+    public static synchronized RuleBook shipped() {
+        if (shipped == null) {
+            shipped = RuleBookLoader.shipped();
+        }
+        return shipped;
     }
 
     public String version() {
