@@ -89,6 +89,16 @@ class VerifierTest {
     }
 
     @Test
+    void a_seal_is_found_by_who_signed_what_and_when() throws IOException {
+        bench.at(ShopBench.NOON.plusSeconds(300));
+        SignOffs.Signed byLead = bench.sign(bench.lead, Gate.ROAD_TEST);
+        assertThat(says(bench.verify(ShopBench.utf8(signed.signOff().seal()), null, ShopBench.NOON), "ledger")).isEqualTo("YES: It is line 3 of the ledger, and nothing there voids it.");
+        Verification lead = bench.verify(ShopBench.utf8(byLead.signOff().seal()), null, ShopBench.NOON.plusSeconds(300));
+        assertThat(says(lead, "ledger")).isEqualTo("YES: It is line 4 of the ledger, and nothing there voids it.");
+        assertThat(says(lead, "signature")).isEqualTo("YES: The seal is as Nora Pell (lead) signed it on 2026-11-25 12:05 Europe/London.");
+    }
+
+    @Test
     void without_a_shop_and_without_the_record_that_is_said() throws IOException {
         Verification found = new Verifier(TrustList.of(bench.shop().trust()), null, ShopBench.BOOK, ShopBench.NOON).verify(new Verifier.Source("sign-off", Files.readAllBytes(signed.file())), null);
         assertThat(found.things()).extracting(Verification.Thing::thing).containsExactly("signature", "key", "time", "record", "rule book");
@@ -119,7 +129,10 @@ class VerifierTest {
     @Test
     void a_record_that_cannot_be_read_or_lives_by_another_law_is_not_the_one_signed() throws IOException {
         assertThat(says(bench.verify(Files.readAllBytes(signed.file()), ShopBench.utf8("chock: ["), ShopBench.NOON), "record")).startsWith("NO: The record given cannot be read, so it is not the one signed: ");
-        bench.write(bench.text().replace("territory: GB", "territory: DE"));
+        String text = bench.text();
+        bench.write(text.replaceFirst("  - \\{id: e1, at.*\n", ""));
+        assertThat(says(now(), "record")).isEqualTo("NO: The record is not the one signed: entry e1 was taken out.");
+        bench.write(text.replace("territory: GB", "territory: DE"));
         assertThat(says(now(), "record")).isEqualTo("NO: The record is not the one signed: 'territory' says something else.");
         assertThat(says(now(), "rule book")).startsWith("NOT_LOOKED_AT: ").endsWith("; another record cannot be judged in its place.");
         assertThat(now().holds()).isFalse();
@@ -175,6 +188,8 @@ class VerifierTest {
         assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.minusSeconds(1))).as("before").isEmpty();
         assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON))
                 .containsExactly("The sign-off at road-test by Ida Marrow of 2026-11-25 12:00 Europe/London stands until 2026-11-25 23:59 Europe/London.");
+        JobRecord another = RecordReader.read("r", ShopBench.utf8(bench.text().replace("record: HV-0142", "record: HV-0942")), ShopBench.BOOK.vocabulary(), ShopBench.NOON);
+        assertThat(Verifier.standing(bench.shop(), another, ShopBench.NOON)).as("of another record").isEmpty();
         bench.at(ShopBench.NOON.plusSeconds(300));
         bench.sign(bench.lead, Gate.ROAD_TEST);
         assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.plusSeconds(300)))
