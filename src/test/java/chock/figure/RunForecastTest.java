@@ -62,6 +62,7 @@ class RunForecastTest {
         assertThat(in(new Room(other.volume(), other.airflow(), new Measured(other.generation().value().plus(other.generation().uncertainty()), null), other.mixing(), other.background())
                 .likely().after(Quantity.parse("3 min")))).isCloseTo(65, within(1e-6));
         assertThat(room.explaining(Measured.parse("15 ppm ± 5 ppm"), Quantity.parse("3 min"))).isEmpty();
+        assertThat(room.explaining(new Measured(room.likely().after(Quantity.parse("3 min")), null), Quantity.parse("3 min"))).as("just as predicted").isEmpty();
         assertThatThrownBy(() -> room.explaining(Measured.parse("60 ppm ± 5 ppm"), Quantity.parse("0 min"))).isInstanceOf(BadFigureInput.class);
         Room dead = room("2000 m³", "1000 m³/h", "0 L/min", "3 times", "2 ppm");
         assertThatThrownBy(() -> dead.explaining(Measured.parse("60 ppm ± 5 ppm"), Quantity.parse("3 min"))).isInstanceOf(BadFigureInput.class);

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -166,6 +167,17 @@ class VerifierTest {
         assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).contains("entry e906 of 2026-11-25 12:06 is about front-brake/caliper");
         bench.write(bench.text().replace("territory: GB", "territory: DE").replace("name: Tom Fell", "name: Tim Fell"));
         assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).contains("person tom says something else; 'territory' says something else");
+    }
+
+    @Test
+    void what_differs_is_told_in_order_of_name() throws IOException {
+        Map<String, String> earlier = new LinkedHashMap<>();
+        for (String item : List.of("person tom", "entry z9", "entry e2", "entry z1", "entry e1")) {
+            earlier.put(item, "another digest");
+        }
+        RecordVersion.Difference difference = RecordVersion.of("r", Files.readAllBytes(bench.record)).since(earlier);
+        assertThat(difference.removed()).containsExactly("entry z1", "entry z9");
+        assertThat(difference.changed()).containsExactly("entry e1", "entry e2", "person tom");
     }
 
     @Test
