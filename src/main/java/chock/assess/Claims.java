@@ -23,7 +23,7 @@ public final class Claims {
 
     private Claims(JobRecord record) {
         this.record = record;
-        List<String> corrected = record.entries().stream().map(Entry::corrects).filter(id -> id != null).toList();
+        List<String> corrected = record.entries().stream().map(Entry::corrects).toList();
         this.counting = record.entries().stream().filter(e -> !corrected.contains(e.id())).filter(this::isFirstHand)
                 .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).toList();
     }

@@ -92,7 +92,8 @@ final class Testimony {
         if (made.isEmpty() || !covers(claim.about(), e.point()) || replacedSince(e).isPresent()) {
             return Optional.empty();
         }
-        Optional<Entry> fitted = lastReplacedBefore(e);
+        // none was fitted since
+        Optional<Entry> fitted = lastReplaced();
         LocalDate then = fitted.map(f -> f.at().date()).orElse(e.at().date());
         if (made.get().to().plus(NEW).isBefore(then)) {
             return says(Side.AGAINST, e, made.get().words() + ", over " + NEW.toTotalMonths() + " months old when it was " + (fitted.isPresent() ? "fitted " : "seen ") + then);
@@ -189,8 +190,8 @@ final class Testimony {
         return replaced().stream().filter(r -> r.at().surelyAfter(seen.at())).findFirst();
     }
 
-    private Optional<Entry> lastReplacedBefore(Entry seen) {
-        return replaced().stream().filter(r -> !r.at().surelyAfter(seen.at())).max(Comparator.comparing((Entry r) -> r.at().latest()));
+    private Optional<Entry> lastReplaced() {
+        return replaced().stream().max(Comparator.comparing((Entry r) -> r.at().latest()));
     }
 
     private List<Entry> replaced() {

@@ -171,7 +171,7 @@ public record TyreDate(String code, List<Week> weeks) {
         int first = code.length() == 4 ? FIRST_FOUR_DIGIT_YEAR : FIRST_CODES.getYear();
         int last = code.length() == 4 ? asOf.getYear() : Math.min(asOf.getYear(), THREE_DIGITS_ENDED.getYear());
         List<Integer> years = IntStream.rangeClosed(first, Math.max(first, last)).filter(year -> year % modulus == marked).boxed().toList();
-        return code.length() == 4 && years.size() > 1 ? years.subList(years.size() - 1, years.size()) : years;
+        return code.length() == 4 && !years.isEmpty() ? years.subList(years.size() - 1, years.size()) : years;
     }
 
     private static boolean threeDigitsAllowed(Week week) {

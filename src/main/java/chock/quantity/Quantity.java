@@ -120,7 +120,7 @@ public record Quantity(BigDecimal value, Unit unit) implements Comparable<Quanti
         return new Quantity(value.add(other.differenceTo(unit).value), unit);
     }
 
-    /** The difference in this unit; the other is taken as an interval where the units differ. */
+    /** The difference in this unit; the other is taken as an interval where the units differ. A temperature in other degrees is brought {@link #to} this unit first. */
     public Quantity minus(Quantity other) {
         return new Quantity(value.subtract(other.differenceTo(unit).value), unit);
     }

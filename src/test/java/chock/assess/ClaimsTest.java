@@ -129,6 +129,28 @@ class ClaimsTest {
         supported(weigh(Kind.NEW, TYRE, "new", "e3"), "(e3)");
     }
 
+    /** Made in week 18 of 2025 (Sunday 4 May on): over a year before the second fitting, not before the first. */
+    @Test
+    void theLastFittingIsTheOneATyreMustBeNewFor() {
+        done("e1", "2025-06-03", TYRE, "replaced");
+        done("e2", "2026-06-03", TYRE, "replaced");
+        code("e3", "2026-06-04", TYRE, "date-code", "1825");
+        contradicted(weigh(Kind.NEW, TYRE, "new in June", "e2"), "date code 1825, over 12 months old when it was fitted 2026-06-03 (e3)");
+    }
+
+    @Test
+    void damageToAPartAndToWhatCarriesItSpeaksAgainstNew() {
+        done("e1", "2026-05-03", "rear-wheel", "replaced");
+        done("e2", "2026-05-04", "front-wheel", "damaged");
+        supported(weigh(Kind.NEW, "rear-wheel", "new", "e1"), "replaced 2026-05-03");
+        done("e3", "2026-05-05", TYRE, "damaged");
+        contradicted(weigh(Kind.NEW, "rear-wheel", "new", "e1"), "damaged 2026-05-05 09:00 (e3)");
+        contradicted(weigh(Kind.NEW, TYRE, "new", "e1"), "damaged 2026-05-05 09:00 (e3)");
+        done("e4", "2026-05-06", TYRE, "replaced");
+        done("e5", "2026-05-07", "rear-wheel", "damaged");
+        contradicted(weigh(Kind.NEW, TYRE, "new", "e4"), "damaged 2026-05-07 09:00 (e5)");
+    }
+
     @Test
     void hearsayAndCorrectedEntriesSupportNothing() {
         write("e1", "2026-05-03", Deed.TOLD, TYRE, "date-code", new Value.Code("1826"));
@@ -148,12 +170,17 @@ class ClaimsTest {
         done("e3", "2026-05-05", "machine", "damaged");
         contradicted(weigh(Kind.REBUILT, "front-brake", "brakes gone through", "e2"), "damaged 2026-05-05 09:00, and not rebuilt since (e3)");
         done("e4", "2026-05-06", "front-brake", "repaired");
+        done("e5", "2026-05-07", "rear-brake", "damaged");
         supported(weigh(Kind.REBUILT, "front-brake", "brakes gone through", "e4"), "repaired");
+        done("e6", "2026-05-08", "front-brake/caliper", "damaged");
+        contradicted(weigh(Kind.REBUILT, "front-brake", "brakes gone through", "e4"), "damaged 2026-05-08 09:00, and not rebuilt since (e6)");
     }
 
     @Test
     void originalFallsWithAnotherPartInItsPlace() {
         code("e1", "2026-05-03", "machine", "part-of-another-year", "none");
+        supported(weigh(Kind.ORIGINAL, "front-wheel", "all original", "e1"), "no part of another year seen");
+        done("e0", "2026-05-03", "rear-wheel/tyre", "replaced");
         supported(weigh(Kind.ORIGINAL, "front-wheel", "all original", "e1"), "no part of another year seen");
         done("e2", "2026-05-04", "front-wheel/tyre", "replaced");
         unproven(weigh(Kind.ORIGINAL, "front-wheel", "all original", "e1"), "replaced front wheel, tyre");
@@ -164,6 +191,8 @@ class ClaimsTest {
     @Test
     void aPartOfAnotherYearSpeaksAgainstWhatCarriesItAndCloudsTheRest() {
         code("e1", "2026-05-03", "rear-wheel", "part-of-another-year", "none");
+        code("e0", "2026-05-03", "front-wheel", "part-of-another-year", "rim of 1980");
+        supported(weigh(Kind.ORIGINAL, "rear-wheel", "original wheel", "e1"), "no part of another year seen");
         code("e2", "2026-05-03", "machine", "part-of-another-year", "tank and wheel of 1976");
         unproven(weigh(Kind.ORIGINAL, "rear-wheel", "original wheel", "e1"), "of another year: tank and wheel of 1976 (e2)");
         contradicted(weigh(Kind.ORIGINAL, "machine", "as it left the works", "e1"), "of another year: tank and wheel of 1976 (e2)");
@@ -182,6 +211,7 @@ class ClaimsTest {
         write("e1", "2026-05-03", Deed.SEEN, "machine", "odometer", new Value.Amount(Measured.parse("29000 km")));
         // 18,200 mi = 29,290.0608 km
         supported(weigh(Kind.MILEAGE, "machine", "2 owners, 18,200 miles", "e1"), "the odometer showed 29000 km, no more than 18200 mi (e1)");
+        supported(weigh(Kind.MILEAGE, "machine", "29,000 km", "e1"), "the odometer showed 29000 km, no more than 29000 km (e1)");
         contradicted(weigh(Kind.MILEAGE, "machine", "18,000 miles", "e1"), "the odometer showed 29000 km, more than 18000 mi (e1)");
         unproven(weigh(Kind.MILEAGE, "machine", "18,200 miles"), "no entry is named");
         for (String vague : List.of("low mileage", "18.200 km", "1,8 km", "18200")) {
@@ -207,6 +237,8 @@ class ClaimsTest {
         supported(weigh(Kind.TREAD, TYRE, "5 mm", "e1"), "tread depth 5.2 mm");
         List<Instrument> lapsed = List.of(new Instrument("tread-1", "depth-gauge", null, LocalDate.of(2024, 1, 1), LocalDate.of(2025, 1, 1)));
         unproven(weigh(lapsed, Kind.TREAD, TYRE, "5 mm", "e1"), "e1 does not count");
+        entries.add(new Entry("e0", new Moment(LocalDate.of(2026, 11, 22), null, blank.zone()), "tom", Deed.FOUND_OUT, "cal-1", "reads high", null, null, null, null, null, 0));
+        supported(weigh(Kind.TREAD, TYRE, "5 mm", "e1"), "tread depth 5.2 mm");
         entries.add(new Entry("e2", new Moment(LocalDate.of(2026, 11, 22), null, blank.zone()), "tom", Deed.FOUND_OUT, "tread-1", "reads high", null, null, null, null, null, 0));
         unproven(weigh(Kind.TREAD, TYRE, "5 mm", "e1"), "e1 does not count");
     }

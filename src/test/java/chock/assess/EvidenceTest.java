@@ -123,6 +123,23 @@ class EvidenceTest {
         assertThat(pad().state()).isEqualTo(State.MET);
     }
 
+    /** 46.4 °F is 8 °C; 14.4 °F is −9.8 °C, though a step of 14.4 °F is one of 8 K. */
+    @Test
+    void temperaturesAreToldApartByWhatTheyAreInWhateverDegrees() {
+        assertThat(outdoors("46.4 °F ± 1 K").state()).isEqualTo(State.MET);
+        assertThat(outdoors("46.4 °F ± 1 K").says()).doesNotContain("differ");
+        assertThat(outdoors("52 °F ± 1 K").state()).isEqualTo(State.DOUBT);
+        assertThat(outdoors("52 °F ± 1 K").says()).contains("air temperature 8 °C ± 1 K (e272) and 52 °F ± 1 K (x1) differ by more than their uncertainties together");
+    }
+
+    private Finding.AtPlace outdoors(String temperature) {
+        JobRecord before = record;
+        add(new Entry("x1", moment("2026-11-25", "09:30"), "ida", Deed.MEASURED, "outdoors", "air-temperature", new Value.Amount(Measured.parse(temperature)), "therm-1", null, null, null, 0));
+        Finding.AtPlace found = at(Examples.judge(record), "roadtest.air-temperature", "outdoors");
+        record = before;
+        return found;
+    }
+
     @Test
     void onOneDayWithoutTimesNobodyKnowsWhichCameFirst() {
         add(work("x1", "2026-11-25", null, "tom", PAD, "refitted", null), reading("x2", "2026-11-25", null, "ida", "4.2 mm ± 0.1 mm", null));

@@ -26,10 +26,12 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever is taken out of a record, nothing passes that did not pass before. */
+@Tag("slow")
 class MissingEvidenceNeverPassesTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 

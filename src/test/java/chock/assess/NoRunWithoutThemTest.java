@@ -8,12 +8,14 @@ import chock.record.Machine.Cycle;
 import chock.record.Value;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Whatever is written down, however generous, no run is released with the public in the room, or without a direct-reading
  * meter that was bump-tested today. The checks of the air judge alone here, so nothing else can be what blocks it.
  */
+@Tag("slow")
 class NoRunWithoutThemTest {
     private static final int RECORDS = 2000;
     private static final long SEED = 20261125;

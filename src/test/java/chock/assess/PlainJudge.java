@@ -232,7 +232,7 @@ final class PlainJudge {
         if (want.varies() || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
             return false;
         }
-        Quantity apart = a.measured().value().minus(b.measured().value()).abs();
+        Quantity apart = a.measured().value().minus(b.measured().value().to(a.measured().value().unit())).abs();
         BigDecimal both = square(a.measured(), apart).add(square(b.measured(), apart));
         return apart.value().pow(2).compareTo(both) > 0;
     }

@@ -69,4 +69,16 @@ class BatteryChargeTest {
     void refuses(String voltage, int nominal, String message) {
         assertThatThrownBy(() -> charge(voltage, nominal)).isInstanceOf(BadFigureInput.class).hasMessage(message);
     }
+
+    /** The span for a sentence is in whole per cent and never narrower than the tables leave it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            12.33 V | between 52 % and 67 %, depending on whose table is read
+            12.6 V  | between 75 % and 100 %, depending on whose table is read
+            12.7 V  | 100 %, whoever's table is read
+            11.6 V  | 0 %, whoever's table is read
+            """)
+    void saysTheSpanInWords(String voltage, String words) {
+        assertThat(charge(voltage, 12).words()).isEqualTo(words);
+    }
 }

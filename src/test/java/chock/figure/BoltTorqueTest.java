@@ -47,6 +47,13 @@ class BoltTorqueTest {
         assertThat(torque(size, pitch, strength, "0.2").preload().value()).isEqualByComparingTo(preload);
     }
 
+    /** In proportion to the nut factor, up to and including the ends of its range: 0.1 and 0.3 of 127.2 N·m. */
+    @ParameterizedTest
+    @CsvSource({"0.10, 12.72", "0.30, 38.16"})
+    void takesTheEndsOfTheNutFactor(String factor, BigDecimal torque) {
+        assertThat(torque("M8", "1.25 mm", "8.8", factor).torque().value()).isEqualByComparingTo(torque);
+    }
+
     /** The standard's rounded proof loads stay within 1 % of stress × area. */
     @Test
     void keepsTheTableNearTheFormula() {

@@ -40,6 +40,11 @@ class BrakeFluidTest {
         }
     }
 
+    @Test
+    void callsOnlyDot5Silicone() {
+        assertThat(BrakeFluid.values()).filteredOn(BrakeFluid::silicone).containsExactly(BrakeFluid.DOT_5);
+    }
+
     @ParameterizedTest
     @CsvSource({"dot4, DOT_4", "DOT-5.1, DOT_5_1", "5.1, DOT_5_1", " DOT 3 , DOT_3", "5, DOT_5"})
     void readsTheMarking(String text, BrakeFluid grade) {

@@ -39,6 +39,13 @@ class CarbonMonoxideTest {
         assertThat(byMass("1 ppm", temperature).rounded(4)).isEqualTo(Quantity.of(milligrams, Unit.MG_PER_M3));
     }
 
+    /** 28.010 g/mol and 22.414 L/mol: 1.249665 mg/m³ for 1 ppm at 0 °C, × 273.15 K ÷ 213.15 K and ÷ 333.15 K. */
+    @Test
+    void takesTheEndsOfItsRanges() {
+        assertThat(byMass("100 %", "-60 °C").rounded(0)).isEqualTo(Quantity.parse("1601436 mg/m³"));
+        assertThat(byMass("100 %", "60 °C").rounded(0)).isEqualTo(Quantity.parse("1024602 mg/m³"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             -1 ppm  | 25 °C | concentration is -1 ppm; it must be at least zero

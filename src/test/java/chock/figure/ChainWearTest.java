@@ -51,6 +51,13 @@ class ChainWearTest {
         assertThatThrownBy(() -> elongation(length, pitches, pitch)).isInstanceOf(BadFigureInput.class).hasMessage(message);
     }
 
+    /** 4 % longer and 1 % shorter are still taken for a chain, over 5 pitches and over 24. */
+    @ParameterizedTest
+    @CsvSource({"66.04 mm, 5, 4", "62.865 mm, 5, -1", "316.992 mm, 24, 4", "301.752 mm, 24, -1"})
+    void takesTheEndsOfItsRanges(String length, int pitches, int percent) {
+        assertThat(elongation(length, pitches, "12.7 mm").value()).isEqualByComparingTo(Quantity.of(percent + "", Unit.PER_CENT));
+    }
+
     /** A whole pitch too many or too few is refused for every count that is taken, whatever the chain's wear from 0 to 3 %. */
     @Test
     void findsEveryMiscountOfOne() {

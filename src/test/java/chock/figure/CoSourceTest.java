@@ -50,6 +50,13 @@ class CoSourceTest {
         }
     }
 
+    /** Displacement × rpm × 30 % × share, halved for a four-stroke: 0.01 L × 500 × 0.3 × 15 % ÷ 2, and 3 L × 2500 × 0.3 × 15 %. */
+    @Test
+    void takesTheEndsOfItsRanges() {
+        assertThat(CoSource.measured(q("10 cc"), Cycle.FOUR_STROKE, q("500 rpm"), q("15 %"))).isEqualByComparingTo(q("0.1125 L/min"));
+        assertThat(CoSource.measured(q("3 L"), Cycle.TWO_STROKE, q("2500 rpm"), q("15 %"))).isEqualByComparingTo(q("337.5 L/min"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             250 cc  | 2501 rpm | 4.5 % | rpm is 2501 rpm; this is for an idling engine, 500 to 2500 rpm. Above that, catch the exhaust at its source

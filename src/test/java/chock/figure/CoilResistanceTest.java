@@ -42,6 +42,13 @@ class CoilResistanceTest {
         assertThat(at20("4.5 Ω", "60 °C").uncertainty()).isNull();
     }
 
+    /** 1 + 0.00393 × (−60) = 0.7642 and 1 + 0.00393 × 130 = 1.5109. */
+    @Test
+    void takesTheEndsOfItsRanges() {
+        assertThat(at20("7.642 Ω", "-40 °C").value()).isEqualByComparingTo(Quantity.parse("10 Ω"));
+        assertThat(at20("15.109 Ω", "150 °C").value()).isEqualByComparingTo(Quantity.parse("10 Ω"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             4.5 V  | 60 °C   | resistance is 4.5 V, which is not a unit of resistance; write one of Ω, kΩ

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import chock.quantity.Quantity;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +53,20 @@ class DaylightTest {
                     daylight.civilDusk().ifPresent(dusk -> assertThat(height(dusk, latitude, longitude)).as("dusk " + where).isCloseTo(-6, within(0.06)));
                     assertThat(daylight.sunrise().orElseThrow()).isBefore(daylight.sunset().orElseThrow());
                 }
+            }
+        }
+    }
+
+    /** Within 48° of the equator the sun sinks 6° below the horizon every night: 90° − 48° − 23.4° = 18.6° of depth at least. */
+    @Test
+    void framesTheDayByDawnAndDusk() {
+        for (double latitude : new double[] {-48, -33, 0, 22, 48}) {
+            for (LocalDate date = LocalDate.of(2026, 1, 5); date.getYear() == 2026; date = date.plusDays(31)) {
+                Daylight daylight = on(latitude, 10, date.toString(), "UTC");
+                assertThat(List.of(daylight.civilDawn().orElseThrow(), daylight.sunrise().orElseThrow(), daylight.sunset().orElseThrow(), daylight.civilDusk().orElseThrow()))
+                        .as("%s %s", latitude, date).isSorted();
+                // the shortest way through 5°10′ is straight down, at 15° an hour
+                assertThat(Duration.between(daylight.sunset().orElseThrow(), daylight.civilDusk().orElseThrow())).isGreaterThan(Duration.ofMinutes(20));
             }
         }
     }

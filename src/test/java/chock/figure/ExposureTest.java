@@ -243,4 +243,9 @@ class ExposureTest {
     void refusesAPlan(String plan, String message) {
         assertThatThrownBy(() -> RunPlan.read(plan)).isInstanceOf(BadFigureInput.class).hasMessage(message);
     }
+
+    @Test
+    void coversADayToItsLastMinute() {
+        assertThat(RunPlan.read("1000on,440off").phases()).extracting(RunPlan.Phase::minutes).containsExactly(new BigDecimal(1000), new BigDecimal(440));
+    }
 }

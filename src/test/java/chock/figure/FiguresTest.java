@@ -131,6 +131,8 @@ class FiguresTest {
     @CsvSource(delimiter = '|', textBlock = """
             tire-date code=1                                        | there is no figure 'tire-date'; perhaps tyre-date; known are ALL
             horsepower x=1                                          | there is no figure 'horsepower'; known are ALL
+            date code=1313                                          | there is no figure 'date'; known are ALL
+            x x=1                                                   | there is no figure 'x'; known are ALL
             tyre-date code=1313 asof=2026-11-25                     | tyre-date has no parameter 'asof'; perhaps as-of; it takes code, as-of
             tyre-date code=1313 as-of=25/11/2026                    | as-of '25/11/2026' is not a day; write year-month-day, such as 2026-11-25
             tyre-date code=1313 as-of=2026-02-30                    | as-of '2026-02-30' is not a day; write year-month-day, such as 2026-11-25

@@ -17,14 +17,14 @@ class RidersColdTest {
         return Quantity.parse(text);
     }
 
-    /** 40 + 20 km/h at −10 °C by hand: 13.12 − 6.215 − 11.37 × 1.92528 − 3.965 × 1.92528 = −22.62 °C. */
+    /** 40 + 20 km/h at −10 °C by hand: 13.12 − 6.215 − 11.37 × 1.92533 − 3.965 × 1.92533 = −22.62 °C. */
     @Test
     void gustsAddToTheRoadSpeed() {
         assertThat(RidersCold.felt(Measured.parse("-10 °C"), q("40 km/h"), q("20 km/h")).value().value()).isCloseTo(new BigDecimal("-22.62"), within(FINE));
         assertThat(RidersCold.felt(Measured.parse("-10 °C"), q("60 km/h"), q("0 mph")).value().value()).isCloseTo(new BigDecimal("-22.62"), within(FINE));
     }
 
-    /** One kelvin of air is 0.6215 + 0.3965 × 1.92528 = 1.385 K on the skin at 60 km/h. */
+    /** One kelvin of air is 0.6215 + 0.3965 × 1.92533 = 1.385 K on the skin at 60 km/h. */
     @Test
     void theWindMagnifiesTheUncertainty() {
         Measured felt = RidersCold.felt(Measured.parse("-10 °C ± 1 K"), q("60 km/h"), q("0 km/h"));

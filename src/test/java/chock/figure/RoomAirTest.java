@@ -164,6 +164,29 @@ class RoomAirTest {
         assertThat(room.timeTo(q("3 ppm")).orElseThrow().value()).isZero();
     }
 
+    /** As much gas as air comes in: it settles at nothing else, a million in a million, and that is still a room. */
+    @Test
+    void takesTheWholeAsTheMost() {
+        assertThat(room("1 m³", "1 m³/min", "1 m³/min", "1").steady().orElseThrow()).isEqualByComparingTo(q("1000000 ppm"));
+        RoomAir full = RoomAir.of(q("1 m³"), q("0 m³/h"), q("0 L/min"), BigDecimal.ONE, q("100 %"));
+        assertThat(full.after(q("5 min"))).isEqualByComparingTo(q("1000000 ppm"));
+    }
+
+    @Test
+    void isThereAlreadyAtItsBackgroundThoughNothingComesOut() {
+        RoomAir dead = RoomAir.of(q("200 m³"), q("100 m³/h"), q("0 L/min"), BigDecimal.ONE, q("9 ppm"));
+        assertThat(dead.timeTo(q("9 ppm")).orElseThrow().value()).isZero();
+        assertThat(dead.timeTo(q("9.1 ppm"))).isEmpty();
+    }
+
+    /** (1 − (1 − e^(−x)) ÷ x) ÷ x to 60 digits outside this program; in double the formula itself loses seven of them here. */
+    @ParameterizedTest
+    @CsvSource({"0.0005, 0.499916677082291753466", "0.00075, 0.499875023433984814406"})
+    void keepsItsDigitsWhereHardlyAnyAirIsChanged(String x, double mean) {
+        RoomAir room = room("1 m³", x + " m³/min", "1 L/min", "1");
+        assertThat(room.mean(0, 1, true)).isCloseTo(mean / 1000, withPercentage(1e-11));
+    }
+
     /** No airflow: G t ÷ V, 0.0105 m³/min × 10 min ÷ 200 m³ = 525 ppm; a hair of airflow changes nothing. */
     @Test
     void isContinuousAtNoAirflow() {

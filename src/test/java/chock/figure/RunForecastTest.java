@@ -62,6 +62,7 @@ class RunForecastTest {
         assertThat(in(new Room(other.volume(), other.airflow(), new Measured(other.generation().value().plus(other.generation().uncertainty()), null), other.mixing(), other.background())
                 .likely().after(Quantity.parse("3 min")))).isCloseTo(65, within(1e-6));
         assertThat(room.explaining(Measured.parse("15 ppm ± 5 ppm"), Quantity.parse("3 min"))).isEmpty();
+        assertThat(room.explaining(new Measured(room.likely().after(Quantity.parse("3 min")), null), Quantity.parse("3 min"))).as("just as predicted").isEmpty();
         assertThatThrownBy(() -> room.explaining(Measured.parse("60 ppm ± 5 ppm"), Quantity.parse("0 min"))).isInstanceOf(BadFigureInput.class);
         Room dead = room("2000 m³", "1000 m³/h", "0 L/min", "3 times", "2 ppm");
         assertThatThrownBy(() -> dead.explaining(Measured.parse("60 ppm ± 5 ppm"), Quantity.parse("3 min"))).isInstanceOf(BadFigureInput.class);
@@ -96,10 +97,41 @@ class RunForecastTest {
     }
 
     @Test
+    void the_air_a_later_run_begins_in_is_the_worst_of_them() {
+        Room room = room("200 m³ ± 20 m³", "100 m³/h ± 10 m³/h", "10.5 L/min ± 1 L/min", "2 times ± 0.5 times", "0 ppm");
+        // at its worst 90 m³/h over 2.5 in 180 m³: e^(−0.2 t) an hour, and 11.5 L/min
+        double perMinute = 90 / 2.5 / 180 / 60;
+        double settled = 0.0115 / (180 * perMinute) * 1e6;
+        double afterFive = settled * -Math.expm1(-5 * perMinute);
+        double second = afterFive * Math.exp(-20 * perMinute);
+        double third = (second + (settled - second) * -Math.expm1(-3 * perMinute)) * Math.exp(-300 * perMinute);
+        assertThat(third).isLessThan(second);
+        assertThat(in(new RunForecast(room, RunPlan.read("5on,20off,3on")).beforeLaterRuns().orElseThrow())).isCloseTo(second, within(1e-6));
+        assertThat(in(new RunForecast(room, RunPlan.read("5on,20off,3on,300off,1on")).beforeLaterRuns().orElseThrow())).isCloseTo(second, within(1e-6));
+        assertThat(in(new RunForecast(room, RunPlan.read("5on,300off,5on,20off,5on")).beforeLaterRuns().orElseThrow())).isGreaterThan(second);
+        assertThat(new RunForecast(room, RunPlan.read("5on,20off")).beforeLaterRuns()).isEmpty();
+        assertThat(new RunForecast(room, RunPlan.read("20off,5on")).beforeLaterRuns()).as("the first run is none that comes later").isEmpty();
+        Room dead = room("200 m³", "100 m³/h", "0 L/min", "1 times", "0 ppm");
+        assertThat(new RunForecast(dead, RunPlan.read("5on,5off,5on")).beforeLaterRuns().orElseThrow().value()).as("in clean air").isZero();
+    }
+
+    @Test
+    void the_longest_run_is_all_that_was_asked_and_never_one_that_fills_the_room() {
+        Room hall = room("20000 m³", "20000 m³/h", "10.5 L/min", "1 times", "0 ppm");
+        assertThat(RunForecast.longest(hall, Quantity.parse("480 min"), f -> true).value()).isEqualByComparingTo("480");
+        assertThat(RunForecast.longest(hall, Quantity.parse("0.25 min"), f -> true).value()).isEqualByComparingTo("0.25");
+        assertThat(RunForecast.longest(hall, Quantity.parse("0.2 min"), f -> true).value()).isZero();
+        // 1 m³ sealed, 100 L/min: 10 min are the whole
+        Room box = room("1 m³", "0 m³/h", "100 L/min", "1 times", "0 ppm");
+        assertThat(in(RunForecast.longest(box, Quantity.parse("480 min"), f -> true))).isBetween(9.75, 10.0);
+    }
+
+    @Test
     void airing_ends_when_the_course_is_down_and_never_where_no_air_comes_in() {
         RunForecast forecast = new RunForecast(room("200 m³ ± 20 m³", "100 m³/h", "10.5 L/min", "3 times", "1 ppm ± 3 ppm"), RunPlan.read("5on"));
         double minutes = in(forecast.purge(Quantity.of("9", Unit.PPM)).orElseThrow());
         assertThat(forecast.course(5 + minutes, 10).get(11).ppm()).isCloseTo(9, within(1e-6));
+        assertThat(forecast.purge(forecast.atTheEnd()).orElseThrow().value()).as("there already").isZero();
         assertThat(forecast.purge(Quantity.of("4", Unit.PPM))).as("no cleaner than the air outdoors may be").isEmpty();
         assertThat(new RunForecast(room("200 m³", "10 m³/h ± 10 m³/h", "10.5 L/min", "3 times", "0 ppm"), RunPlan.read("5on")).purge(Quantity.of("9", Unit.PPM))).isEmpty();
         assertThat(new RunForecast(room("200 m³", "100 m³/h", "0.1 L/min", "3 times", "0 ppm"), RunPlan.read("1on")).purge(Quantity.of("9", Unit.PPM)).orElseThrow().value()).isEqualByComparingTo("0");

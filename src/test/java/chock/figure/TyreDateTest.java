@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.WeekFields;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -143,5 +145,61 @@ class TyreDateTest {
     void refusesAnAgeBeforeTheBeginning() {
         assertThatThrownBy(() -> TyreDate.years(AS_OF, AS_OF.minusDays(1))).isInstanceOf(BadFigureInput.class)
                 .hasMessage("2026-11-24 is before 2026-11-25; an age needs the later day");
+    }
+
+    /** Two digits come round again; who judges in 2113 or later reads 1313 as that year's. */
+    @Test
+    void readsTheLatestCenturyThatHasBegun() {
+        assertThat(TyreDate.read("1313", LocalDate.of(2114, 6, 1)).weeks()).containsExactly(TyreDate.week(13, 2113));
+        assertThat(TyreDate.read("1397", LocalDate.of(2096, 6, 1)).weeks()).containsExactly(TyreDate.week(13, 1997));
+        assertThat(TyreDate.find("1313", AS_OF)).contains(read("1313"));
+    }
+
+    /** 2028 has 53 Sundays, the last on 31 December; the first of 2026 is 4 January ({@code date +%U}). */
+    @ParameterizedTest
+    @CsvSource({"5328, 2028-12-30, that week had not begun on 2028-12-30", "0126, 2026-01-03, that week had not begun on 2026-01-03",
+        "5327, 2027-12-31, no year it can mean has a week 53 ([2027])"})
+    void tellsAWeekToComeFromOneThatNeverWas(String code, LocalDate asOf, String reason) {
+        assertThatThrownBy(() -> TyreDate.read(code, asOf)).isInstanceOf(BadFigureInput.class).hasMessageContaining(": " + reason + ". ");
+    }
+
+    @Test
+    void cutsALongMarkingInTheMessage() {
+        String forty = "120/90-18 65H tubeless front, made there";
+        assertThat(forty).hasSize(40);
+        assertThatThrownBy(() -> read(forty)).isInstanceOf(BadFigureInput.class).hasMessageStartingWith("'" + forty + "' does");
+        assertThatThrownBy(() -> read(forty + "!")).isInstanceOf(BadFigureInput.class).hasMessageStartingWith("'" + forty + "…' does");
+    }
+
+    /** The days on which another reading may begin: those years, and that week in them ({@code date +%U} for the Sundays). */
+    @Test
+    void knowsWhenAMarkingMayComeToBeReadOtherwise() {
+        assertThat(TyreDate.readChanges("DOT U2LL LMLR 1313", AS_OF)).containsExactly(LocalDate.of(2113, 1, 1), TyreDate.week(13, 2113).from());
+        assertThat(TyreDate.readChanges("4826", AS_OF)).as("a week to come this year, and a hundred years on")
+                .containsExactly(LocalDate.of(2026, 11, 29), LocalDate.of(2126, 1, 1), TyreDate.week(48, 2126).from());
+        assertThat(TyreDate.readChanges("4726", LocalDate.of(2026, 11, 22))).as("begun that day").doesNotContain(LocalDate.of(2026, 11, 22));
+        assertThat(TyreDate.readChanges("5327", AS_OF)).as("2027 has no week 53").containsExactly(LocalDate.of(2027, 1, 1), LocalDate.of(2127, 1, 1));
+        assertThat(TyreDate.readChanges("5328", AS_OF)).startsWith(LocalDate.of(2028, 1, 1), LocalDate.of(2028, 12, 31));
+        assertThat(TyreDate.readChanges("0127", AS_OF)).startsWith(LocalDate.of(2027, 1, 1), LocalDate.of(2027, 1, 3));
+        assertThat(TyreDate.readChanges("0027", AS_OF)).containsExactly(LocalDate.of(2027, 1, 1), LocalDate.of(2127, 1, 1));
+        assertThat(TyreDate.readChanges("0176", AS_OF)).as("a hundred and fifty years on").contains(LocalDate.of(2176, 1, 1));
+        assertThat(TyreDate.readChanges("031", AS_OF)).as("three digits are of the past").isEmpty();
+        assertThat(TyreDate.readChanges("4.10-350", AS_OF)).isEmpty();
+    }
+
+    /** No day but those changes a reading: held against reading the marking on every day of some years. */
+    @Test
+    void changesAReadingOnNoOtherDay() {
+        for (String code : new String[] {"5328", "0127", "4826", "5327", "031"}) {
+            List<LocalDate> changes = TyreDate.readChanges(code, AS_OF);
+            Optional<TyreDate> before = TyreDate.find(code, AS_OF);
+            for (LocalDate day = AS_OF.plusDays(1); day.getYear() < 2030; day = day.plusDays(1)) {
+                Optional<TyreDate> now = TyreDate.find(code, day);
+                if (!now.equals(before)) {
+                    assertThat(changes).as("%s on %s", code, day).contains(day);
+                }
+                before = now;
+            }
+        }
     }
 }

@@ -30,6 +30,12 @@ class TyrePressureTest {
         assertThat(at("101.325 kPa", "400 K", "300 K").value()).as("with gauge pressure alone it would be 75.99 kPa").isEqualByComparingTo("50.6625");
     }
 
+    /** 135.1 kPa absolute × 300 ÷ 400 is one atmosphere: nothing is left on the gauge, and the tyre keeps its volume still. */
+    @Test
+    void mayEndAtTheAtmosphere() {
+        assertThat(at("33.775 kPa", "400 K", "300 K").value()).isZero();
+    }
+
     @ParameterizedTest
     @CsvSource({"35 psi, 80 °F, 20 °F", "2.3 bar, 20 °C, -10 °C", "250 kPa, -20 °C, 60 °C", "1.8 kgf/cm², 5 °C, 35 °C"})
     void isReversible(String pressure, String from, String to) {

@@ -90,6 +90,7 @@ class TyreTablesTest {
         ServiceDescription description = ServiceDescription.read(marking);
         assertThat(description.load().value()).isEqualByComparingTo(load);
         assertThat(description.speed().value()).isEqualByComparingTo(speed);
+        assertThat(ServiceDescription.find(marking)).contains(description);
     }
 
     @ParameterizedTest

@@ -81,6 +81,8 @@ class UncertaintyTest {
                 .hasMessage("1 mm and 1 kg are not of one kind; give both as length");
         assertThatThrownBy(() -> Uncertainty.sum(m("1 N"), m("1 kg"))).isInstanceOf(BadFigureInput.class)
                 .hasMessage("1 N and 1 kg are not of one kind; give both as force");
+        assertThatThrownBy(() -> Uncertainty.ratio(m("1 N"), m("1 kg"))).isInstanceOf(BadFigureInput.class)
+                .hasMessage("1 N and 1 kg are not of one kind; give both as force");
         assertThatThrownBy(() -> Uncertainty.sum(m("1 °C"), m("2 °C"))).isInstanceOf(BadFigureInput.class)
                 .hasMessage("temperatures have no sum; compare their difference");
         assertThatThrownBy(() -> Uncertainty.ratio(m("1 mm"), m("0 mm"))).isInstanceOf(BadFigureInput.class)

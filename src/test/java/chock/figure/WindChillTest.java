@@ -23,7 +23,7 @@ class WindChillTest {
         assertThat(WindChill.of(q(air + " °F"), q(mph + " mph")).rounded(0)).isEqualTo(q(chart + " °F"));
     }
 
-    /** −10 °C at 60 km/h by hand: 13.12 − 6.215 − 11.37 × 1.92528 − 3.965 × 1.92528 = −22.62 °C. */
+    /** −10 °C at 60 km/h by hand: 13.12 − 6.215 − 11.37 × 1.92533 − 3.965 × 1.92533 = −22.62 °C. */
     @Test
     void usesThePrintedFormulaForCelsius() {
         assertThat(WindChill.of(q("-10 °C"), q("60 km/h")).rounded(2)).isEqualTo(q("-22.62 °C"));
@@ -48,6 +48,13 @@ class WindChillTest {
             assertThat(WindChill.of(q("5 °C"), q(kmh + " km/h"))).isLessThan(WindChill.of(q("5 °C"), q(kmh - 1 + " km/h"))).isLessThan(q("5 °C"))
                     .isGreaterThan(WindChill.of(q("4 °C"), q(kmh + " km/h")));
         }
+    }
+
+    /** By hand: 13.12 + 6.215 + (3.965 − 11.37) × 60^0.16, and 13.12 − 31.075 − (11.37 + 19.825) × 200^0.16; 60^0.16 = 1.92533, 200^0.16 = 2.33434. */
+    @Test
+    void takesTheEndsOfItsRanges() {
+        assertThat(WindChill.of(q("10 °C"), q("60 km/h")).value().doubleValue()).isCloseTo(5.078, offset(0.001));
+        assertThat(WindChill.of(q("-50 °C"), q("200 km/h")).value().doubleValue()).isCloseTo(-90.775, offset(0.002));
     }
 
     @ParameterizedTest

@@ -26,6 +26,30 @@ class WindowAirflowTest {
         assertThat(3 * WindowAirflow.largeOpening(1, 1, 288.15, 263.15)).isCloseTo(0.4727, offset(5e-5));
     }
 
+    /**
+     * 2 m² and 1.5 m high, 15 °C against −10 °C: twice the area, √1.5 of the height. Wind of 30 m/s by the formulas as read:
+     * 0.025 × 2 × 30 = 1.5 m³/s; √(0.48074² + (0.05 × 2 × 30)²) = 3.03827; 2 ÷ 2 × √(0.001 × 900) = 0.94868 m³/s.
+     */
+    @Test
+    void knowsTheModelsInWindAndAtAnotherSize() {
+        double larger = 2 * Math.sqrt(1.5);
+        assertThat(WindowAirflow.warrenParkins(2, 1.5, 288.15, 263.15, 0)).isCloseTo(0.1918 * larger, offset(2e-4));
+        assertThat(WindowAirflow.europeanStandard(2, 1.5, 288.15, 263.15, 0)).isCloseTo(0.1479 * larger, offset(2e-4));
+        assertThat(WindowAirflow.largeOpening(2, 1.5, 288.15, 263.15)).isCloseTo(0.1576 * larger, offset(2e-4));
+        assertThat(WindowAirflow.germanStandard(2, 1.5, 288.15, 263.15, 0)).isCloseTo(0.48074, offset(5e-6));
+        assertThat(WindowAirflow.warrenParkins(2, 1.5, 288.15, 263.15, 30)).isCloseTo(1.5, offset(1e-12));
+        assertThat(WindowAirflow.germanStandard(2, 1.5, 288.15, 263.15, 30)).isCloseTo(3.03827, offset(5e-6));
+        assertThat(WindowAirflow.europeanStandard(2, 1.5, 288.15, 263.15, 30)).isCloseTo(0.94868, offset(5e-6));
+        // √(0.0035 × 1.5 × 25) is more than √(0.001 × 4): there a light wind adds nothing
+        assertThat(WindowAirflow.europeanStandard(2, 1.5, 288.15, 263.15, 2)).isEqualTo(WindowAirflow.europeanStandard(2, 1.5, 288.15, 263.15, 0));
+    }
+
+    @Test
+    void takesTheEndsOfItsRanges() {
+        assertThat(airflow("100 m²", "10 m", "60 °C", "-60 °C", "30 m/s").value()).isPositive();
+        assertThat(airflow("100 m²", "10 m", "-60 °C", "60 °C", "30 m/s").value()).isPositive();
+    }
+
     /** Smallest of the four: 0.1479 m³/s. At −10 °C the European code's factor for shut windows would make it nothing; here the window is held open. */
     @Test
     void takesTheSmallest() {

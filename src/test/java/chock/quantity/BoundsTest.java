@@ -135,4 +135,16 @@ class BoundsTest {
     void needsAnEnd() {
         assertThatThrownBy(() -> new Bounds(null, true, null, true)).hasMessage("a bound is needed");
     }
+
+    /** Codes differ on whether the printed value itself still passes; a bound says which, at either end. */
+    @Test
+    void leavesTheLimitItselfToTheBound() {
+        Quantity limit = Quantity.parse("1.5 mm");
+        assertThat(atLeast("1.5 mm").contains(limit)).isTrue();
+        assertThat(moreThan("1.5 mm").contains(limit)).isFalse();
+        assertThat(atMost("1.5 mm").contains(limit)).isTrue();
+        assertThat(new Bounds(null, false, limit, false).contains(limit)).isFalse();
+        assertThat(moreThan("1.5 mm").standing(Measured.parse("1.5 mm ± 0.1 mm"))).isEqualTo(Standing.OUTSIDE);
+        assertThat(moreThan("1.5 mm").standing(Measured.parse("1.5 mm"))).isEqualTo(Standing.OUTSIDE);
+    }
 }

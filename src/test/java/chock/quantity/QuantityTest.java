@@ -58,6 +58,7 @@ class QuantityTest {
 
     @Test
     void cutsALongTextInTheMessage() {
+        assertThatThrownBy(() -> Quantity.parse("x".repeat(40))).hasMessageStartingWith("'" + "x".repeat(40) + "': ");
         assertThatThrownBy(() -> Quantity.parse("x".repeat(500))).hasMessageStartingWith("'" + "x".repeat(40) + "…': ");
     }
 

@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One altered byte, anywhere, is noticed. The ledger's bytes are altered one and all in {@link LedgerTest}. */
+@Tag("slow")
 class AlteredTest {
     private static final int SAMPLES = 2000;
 

@@ -13,10 +13,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Processes killed while they write. What they had acknowledged is there afterwards, and the ledger is sound or mended. */
+@Tag("slow")
 class CrashTest {
     /** In the build a few, for each costs the start of a Java; {@code .ci/run} kills two hundred. */
     private static final int KILLS = Integer.getInteger("chock.kills", 24);

@@ -9,10 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Whatever is done to a sign-off, a trust list or a ledger, it is told for what it is; nothing altered is believed. */
+@Tag("slow")
 class FuzzedPapersTest {
     @Test
     void aLedgerIsReadUpToItsFirstBadLine(@TempDir Path folder) throws IOException {

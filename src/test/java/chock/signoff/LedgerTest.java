@@ -20,6 +20,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -153,6 +154,7 @@ class LedgerTest {
     }
 
     @Test
+    @Tag("slow")
     void two_threads_and_two_processes_append_at_once_and_lose_nothing() throws Exception {
         List<Process> processes = new ArrayList<>();
         for (String name : List.of("one", "two")) {
@@ -174,6 +176,7 @@ class LedgerTest {
     }
 
     @Test
+    @Tag("slow")
     void a_full_disk_is_told_and_the_ledger_stays_as_it_was() throws Exception {
         // No file of this child may grow beyond 8 kB, which to it is a full disk in the middle of a line.
         Process process = LedgerChild.startLimited(bench.ledger(), "full", 1000, 8);
@@ -196,6 +199,7 @@ class LedgerTest {
     }
 
     @Test
+    @Tag("slow")
     void ten_thousand_lines_are_read_in_a_time_nobody_waits_for() {
         StringBuilder text = new StringBuilder();
         String before = LedgerLine.NOTHING_BEFORE;

@@ -30,7 +30,8 @@ public record Standing(Wanted wanted, Evidence evidence) {
         }
         Measured first = a.measured();
         Measured second = b.measured();
-        Quantity apart = first.value().minus(second.value()).abs();
+        // Of two temperatures in other degrees the second is no step: it is read in the first's, then taken off.
+        Quantity apart = first.value().minus(second.value().to(first.value().unit())).abs();
         return apart.value().pow(2).compareTo(square(first, apart).add(square(second, apart))) > 0;
     }
 
