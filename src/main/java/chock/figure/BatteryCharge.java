@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -35,6 +36,15 @@ public record BatteryCharge(Quantity from, Quantity to) {
 
     private static List<BigDecimal> row(String volts) {
         return Stream.of(volts.split(" ")).map(BigDecimal::new).toList();
+    }
+
+    /** The charge left, or empty where the tables have none for such a battery or such a voltage. */
+    public static Optional<BatteryCharge> find(Quantity voltage, int nominal) {
+        try {
+            return Optional.of(of(voltage, nominal));
+        } catch (BadFigureInput notInTheTables) {
+            return Optional.empty();
+        }
     }
 
     /**

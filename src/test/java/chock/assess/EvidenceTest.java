@@ -20,6 +20,8 @@ import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The general reasoning about evidence, on the released demo record and what is added to it. */
 class EvidenceTest {
@@ -151,6 +153,22 @@ class EvidenceTest {
     void workAtTheVeryMinuteOfTheReadingUndoesIt() {
         add(work("x1", "2026-11-25", "09:30", "tom", PAD, "refitted", null), reading("x2", "2026-11-25", "09:30", "ida", "4.2 mm ± 0.1 mm", null));
         assertThat(pad().state()).isEqualTo(State.STALE);
+    }
+
+    /** At one minute, or on one day without times, nobody knows which came last: both count, and the worse decides, whatever the lines are called. */
+    @ParameterizedTest
+    @CsvSource({"a1, z1, 09:30, 09:30", "z1, a1, 09:30, 09:30", "a1, z1, , ", "z1, a1, , ", "a1, z1, , 09:30", "z1, a1, , 09:30"})
+    void ofTwoThatMayBothBeTheLastTheWorseDecides(String one, String other, String first, String second) {
+        with(record.entries().stream().filter(e -> !e.what().equals("thickness")).toList());
+        add(reading(one, "2026-11-25", first, "ida", "1.55 mm ± 0.06 mm", null), reading(other, "2026-11-25", second, "ida", "1.6 mm ± 0.06 mm", null));
+        assertThat(pad().state()).isEqualTo(State.DOUBT);
+        assertThat(pad().evidence()).contains(one);
+        with(record.entries().stream().filter(e -> !e.what().equals("thickness")).toList());
+        String hose = "front-brake/hydraulic/hose";
+        with(record.entries().stream().filter(e -> !e.what().equals("hose-condition")).toList());
+        add(new Entry(one, moment("2026-11-25", first), "tom", Deed.TOLD, hose, "hose-condition", new Value.Answer("cracked"), null, null, null, null, 0),
+                new Entry(other, moment("2026-11-25", second), "ida", Deed.SEEN, hose, "hose-condition", new Value.Answer("sound"), null, null, null, null, 0));
+        assertThat(at(Examples.judge(record), "brakes.hose-condition", hose).state()).isEqualTo(State.FAULT);
     }
 
     @Test

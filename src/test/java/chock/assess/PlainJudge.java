@@ -73,7 +73,7 @@ final class PlainJudge {
             boolean proof = false;
             for (Entry e : all) {
                 boolean corrected = isCorrected(e, wanted, limit);
-                boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && newer(o, e)));
+                boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
                 boolean undone = isUndone(e, wanted);
                 boolean dead = undone || isTooOld(e, wanted) || wasOutOfCalibration(e) || wasFoundOut(e);
                 proof |= dead;
@@ -84,7 +84,7 @@ final class PlainJudge {
             missing |= all.isEmpty() || stands.isEmpty() && !proof;
             stale |= stands.isEmpty() && proof;
             for (Entry e : stands) {
-                boolean newest = stands.stream().noneMatch(o -> newer(o, e));
+                boolean newest = stands.stream().noneMatch(o -> o.at().surelyAfter(e.at()));
                 if ((newest || faulty(e, want, limit)) && !lacksLimit && decides(want)) {
                     said.add(alone(e, want, limit));
                 }

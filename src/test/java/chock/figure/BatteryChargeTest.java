@@ -47,6 +47,13 @@ class BatteryChargeTest {
     }
 
     @Test
+    void isNotFoundWhereTheTablesEnd() {
+        assertThat(BatteryCharge.find(Quantity.parse("12.5 V"), 12)).contains(charge("12.5 V", 12));
+        assertThat(BatteryCharge.find(Quantity.parse("126 V"), 12)).isEmpty();
+        assertThat(BatteryCharge.find(Quantity.parse("25.2 V"), 24)).isEmpty();
+    }
+
+    @Test
     void neverFallsWithRisingVoltage() {
         BatteryCharge below = charge("11.5 V", 12);
         for (int millivolts = 11_500; millivolts <= 13_000; millivolts += 5) {

@@ -5,7 +5,7 @@ import chock.record.Moment;
 import chock.record.Value;
 import java.time.Instant;
 
-/** Evidence that decides: the newest that stands, and every fault that stands. */
+/** Evidence that decides: the newest that stands, each where nobody knows which is the newest, and every fault that stands. */
 public record Current(Wanted wanted, Evidence evidence) {
 
     public Required required() {

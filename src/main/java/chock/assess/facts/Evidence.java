@@ -51,7 +51,12 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
                 && (Entry.covers(entry.point(), done.point()) || Entry.covers(done.point(), entry.point()));
     }
 
-    /** A total order by time; entries of one moment by id. */
+    /** True when this is certainly later. Of two of one moment nobody knows which came first, and what they are called does not tell. */
+    public boolean laterThan(Evidence other) {
+        return entry.at().surelyAfter(other.entry.at());
+    }
+
+    /** A total order by time, entries of one moment by id: to tell of them in, or to take each pair once. It decides nothing. */
     public boolean newerThan(Evidence other) {
         int order = entry.at().earliest().compareTo(other.entry.at().earliest());
         return order > 0 || order == 0 && entry.id().compareTo(other.entry.id()) > 0;

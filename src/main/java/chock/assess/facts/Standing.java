@@ -10,6 +10,10 @@ import java.math.BigDecimal;
 /** Evidence that nothing sets aside. */
 public record Standing(Wanted wanted, Evidence evidence) {
 
+    public boolean laterThan(Standing other) {
+        return evidence.laterThan(other.evidence);
+    }
+
     public boolean newerThan(Standing other) {
         return evidence.newerThan(other.evidence);
     }

@@ -1,0 +1,220 @@
+package chock.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chock.assess.facts.Outcome;
+import chock.assess.facts.Required;
+import chock.assess.facts.Wanted;
+import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.record.Deed;
+import chock.record.Entry;
+import chock.record.Gate;
+import chock.record.JobRecord;
+import chock.record.Value;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+
+/** What evidence can do and what it cannot, whatever the machine and whatever happened to its record. */
+@PropertyDefaults(edgeCases = EdgeCasesMode.NONE)
+class EvidenceLawsTest {
+    /** Work that closes what other work left open. */
+    private static final Set<String> CLOSING = Set.of("refitted", "replaced", "left-off");
+
+    @Provide
+    Arbitrary<Life> untouched() {
+        return Life.any(0);
+    }
+
+    @Provide
+    Arbitrary<Life> releasable() {
+        return Life.releasable();
+    }
+
+    @Provide
+    Arbitrary<Life> seldomTouched() {
+        return Life.any(2);
+    }
+
+    @Provide
+    Arbitrary<Life> oftenTouched() {
+        return Life.any(6);
+    }
+
+    /** One reading of each thing: where there are two, a wider uncertainty may rightly end a disagreement. */
+    @Provide
+    Arbitrary<Life> readOnce() {
+        return Life.lives(5, Mishap.of(Mishap.Kind.GONE, Mishap.Kind.OTHERWISE, Mishap.Kind.WIDER, Mishap.Kind.HEARD, Mishap.Kind.WORKED));
+    }
+
+    private static GateVerdict judged(JobRecord record) {
+        return Examples.judge(record).gates().get(0);
+    }
+
+    /** The check and the place, and what came of it. */
+    private static Map<String, State> states(JobRecord record) {
+        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY);
+        Map<String, State> states = new HashMap<>();
+        for (String check : Examples.BOOK.cards().keySet()) {
+            for (Required required : concluded.required(check)) {
+                List<Outcome> outcomes = concluded.of(required, Outcome.class);
+                assertThat(outcomes).as("%s", required).hasSize(1);
+                states.put(check + " " + required.point(), outcomes.get(0).state());
+            }
+        }
+        return states;
+    }
+
+    @Property
+    void whereNothingIsWrittenNothingIsReleased(@ForAll("untouched") Life life) {
+        Assessment judged = Assessor.assess(life.bare(), Examples.BOOK, Arrays.asList(Gate.values()), Examples.DAY);
+        assertThat(judged.gates()).hasSize(Gate.values().length).allSatisfy(gate -> {
+            assertThat(gate.released()).isFalse();
+            assertThat(gate.holdsUntil()).isNull();
+            assertThat(gate.findings()).anyMatch(f -> f.state() == State.MISSING);
+        });
+    }
+
+    /** A release rests on every one of the entries its findings name. */
+    @Property
+    void withoutAnEntryThatItRestsOnNothingIsReleased(@ForAll("releasable") Life life, @ForAll @IntRange(max = 999) int which) {
+        JobRecord ready = life.ready();
+        GateVerdict before = judged(ready);
+        Assume.that(before.released());
+        List<String> named = before.findings().stream().flatMap(f -> f.evidence().stream()).distinct().sorted().toList();
+        String taken = named.get(which % named.size());
+        GateVerdict after = judged(without(ready, taken));
+        assertThat(after.released()).as("without %s", ready.entry(taken)).isFalse();
+    }
+
+    private static JobRecord without(JobRecord record, String id) {
+        return RandomRecords.with(record, record.entries().stream().filter(e -> !e.id().equals(id)).toList());
+    }
+
+    /**
+     * Whatever line is left out, evidence or not: where that releases a gate, each of its open findings had named this line,
+     * so what was hidden is what held the gate. Leaving out a line that nobody held against the machine helps nobody. A
+     * correction is another matter: without it, what it put right counts as it was first written.
+     */
+    @Property
+    void onlyAnEntryThatHoldsAGateCanReleaseItByBeingLeftOut(@ForAll("oftenTouched") Life life, @ForAll @IntRange(max = 999) int which) {
+        JobRecord record = life.held(which);
+        GateVerdict before = judged(record);
+        Assume.that(!before.released());
+        List<Finding> open = before.findings().stream().filter(f -> f.state() != State.MET).toList();
+        Set<String> left = new TreeSet<>();
+        open.forEach(f -> left.addAll(f.evidence()));
+        life.mishaps().forEach(m -> left.add("x" + (life.mishaps().indexOf(m) + 1)));
+        left.add(record.entries().get(which % record.entries().size()).id());
+        List<String> some = left.stream().filter(id -> record.entry(id).isPresent() && record.entry(id).get().corrects() == null && record.entries().stream().noneMatch(e -> id.equals(e.corrects()))).toList();
+        for (String id : some.subList(0, Math.min(3, some.size()))) {
+            if (judged(without(record, id)).released()) {
+                assertThat(open).as("open without naming %s", record.entry(id).get()).allMatch(f -> f.evidence().contains(id) || f.says().contains("(" + id + ")"));
+            }
+        }
+    }
+
+    /** Only work that is itself asked for, or that closes what was left open, brings a gate nearer to its release. */
+    @Property
+    void laterWorkReleasesNothing(@ForAll("seldomTouched") Life life, @ForAll("work") Mishap work) {
+        JobRecord record = life.held(work.which());
+        Assume.that(!judged(record).released());
+        Set<String> asked = Assessor.conclude(record, Examples.BOOK, Examples.DAY).keysWanted();
+        JobRecord later = record;
+        Entry done = null;
+        for (int much = work.much(); done == null || CLOSING.contains(done.what()) || asked.contains(Entry.key(done.point(), done.what())); much++) {
+            later = new Mishap(Mishap.Kind.WORKED, work.which(), much, work.who(), 0).befalls(record, "later");
+            done = later.entry("later").orElseThrow();
+        }
+        assertThat(judged(later).released()).as("after %s", done).isFalse();
+    }
+
+    @Provide
+    Arbitrary<Mishap> work() {
+        return Mishap.of(Mishap.Kind.WORKED);
+    }
+
+    /** Work on the part, or on what carries it, that takes apart or puts together: whoever does it, what was proven there is proven no more. */
+    @Property
+    void laterWorkOnAPartOrAboveItUndoesWhatWasProven(@ForAll("releasable") Life life, @ForAll @IntRange(max = 999) int which, @ForAll @IntRange(max = 9) int up, @ForAll @IntRange(max = 99) int what) {
+        JobRecord ready = life.ready();
+        Conclusions concluded = Assessor.conclude(ready, Examples.BOOK, Examples.DAY);
+        List<Wanted> proven = concluded.standing().stream().map(s -> s.wanted()).filter(w -> concluded.of(w.required(), Outcome.class).get(0).state() == State.MET)
+                .sorted((a, b) -> (a.required() + a.name()).compareTo(b.required() + b.name())).toList();
+        Assume.that(!proven.isEmpty());
+        Wanted one = proven.get(which % proven.size());
+        String point = one.point();
+        for (int i = up % (1 + (int) point.chars().filter(c -> c == '/').count()); i > 0; i--) {
+            point = point.substring(0, point.lastIndexOf('/'));
+        }
+        List<String> works = new ArrayList<>(new TreeSet<>(Examples.BOOK.library().disturbing()));
+        String work = works.get(what % works.size());
+        String there = point;
+        Assume.that(one.laid().survives().stream().noneMatch(s -> s.point().equals(there) && s.works().contains(work)));
+        Assume.that(one.want().weakest() != Deed.DONE || !one.key().equals(Entry.key(point, work)));
+        JobRecord later = Mishap.and(ready, new Entry("later", ReadyMachine.ago(ready, 0), "ida", Deed.DONE, point, work, null, null, null, null, null, 0));
+        Map<String, State> states = states(later);
+        assertThat(states.get(one.required().check() + " " + one.required().point())).as("%s after '%s' on %s", one.required(), work, point).isNotEqualTo(State.MET);
+    }
+
+    /** The tenths of its uncertainty by which a reading lies inside its limit decide: none or less is a fault, up to ten is a doubt. */
+    @Property
+    void aReadingIsAPassOnlyWhereItsInstrumentCanTell(@ForAll("releasable") Life life, @ForAll @IntRange(max = 999) int which, @ForAll @IntRange(min = -15, max = 15) int tenths, @ForAll boolean upper) {
+        JobRecord ready = life.ready();
+        Conclusions concluded = Assessor.conclude(ready, Examples.BOOK, Examples.DAY);
+        List<Wanted> held = concluded.standing().stream().filter(s -> s.wanted().judged() && s.evidence().entry().is() instanceof Value.Amount && s.evidence().entry().deed() == Deed.MEASURED).map(s -> s.wanted())
+                .filter(w -> w.limit() != null && w.limit().applied() != null && concluded.of(w.required(), Outcome.class).get(0).state() == State.MET)
+                .sorted((a, b) -> (a.required() + a.name()).compareTo(b.required() + b.name())).toList();
+        Assume.that(!held.isEmpty());
+        Wanted one = held.get(which % held.size());
+        Bounds bounds = one.limit().applied().bounds();
+        boolean fromAbove = bounds.low() == null || upper && bounds.high() != null;
+        Quantity limit = fromAbove ? bounds.high() : bounds.low();
+        // With both ends, an uncertainty of a hundredth of the way between them leaves room to see one end alone.
+        BigDecimal u = bounds.low() == null || bounds.high() == null ? new BigDecimal("0.5") : bounds.high().to(limit.unit()).value().subtract(bounds.low().to(limit.unit()).value()).movePointLeft(2);
+        Assume.that(u.signum() > 0);
+        BigDecimal inside = u.multiply(BigDecimal.valueOf(tenths, 1));
+        BigDecimal value = fromAbove ? limit.value().subtract(inside) : limit.value().add(inside);
+        Entry first = ready.entries().stream().filter(e -> Entry.key(e.point(), e.what()).equals(one.key())).findFirst().orElseThrow();
+        Value shown = new Value.Amount(new Measured(new Quantity(value, limit.unit()), new Quantity(u, limit.unit())));
+        JobRecord record = Mishap.changed(ready, first, e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), shown, e.with(), null, null, null, 0));
+        boolean atLimitPasses = fromAbove ? bounds.highPasses() : bounds.lowPasses();
+        State expected = tenths < 0 || tenths == 0 && !atLimitPasses ? State.FAULT : tenths <= 10 ? State.DOUBT : State.MET;
+        Map<String, State> states = states(record);
+        State state = states.get(one.required().check() + " " + one.required().point());
+        if (expected == State.MET) {
+            assertThat(state).as("%s %s, %s", one.required(), shown, bounds.words()).isIn(State.MET, State.FAULT, State.DOUBT);
+        } else {
+            assertThat(state).as("%s %s, %s", one.required(), shown, bounds.words()).isEqualTo(expected);
+        }
+    }
+
+    /** A worse instrument proves no more than a better one. */
+    @Property
+    void aWiderUncertaintyProvesNothing(@ForAll("readOnce") Life life, @ForAll @IntRange(min = 1, max = 200) int tenths) {
+        JobRecord record = life.record();
+        Map<String, State> before = states(record);
+        List<Entry> wider = record.entries().stream().map(e -> Mishap.wider(e, BigDecimal.ONE.add(BigDecimal.valueOf(tenths, 1)))).toList();
+        Map<String, State> after = states(RandomRecords.with(record, wider));
+        before.forEach((where, state) -> {
+            if (state != State.MET) {
+                assertThat(after.getOrDefault(where, state)).as(where + ", which was " + state).isNotEqualTo(State.MET);
+            }
+        });
+    }
+}
