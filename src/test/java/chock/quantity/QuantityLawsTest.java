@@ -24,7 +24,7 @@ import org.apache.commons.math3.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 /** Amounts against fractions worked out by hand from the definitions of the units, whatever the numbers and the units. */
-@PropertyDefaults(tries = 100, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 200, edgeCases = EdgeCasesMode.NONE)
 class QuantityLawsTest {
     /** What one of each unit is in the first of its kind, as a fraction; behind a plus, where its zero lies. From memory. */
     private static final Map<String, String> WORTH = new TreeMap<>();
@@ -166,14 +166,14 @@ class QuantityLawsTest {
             Arbitrary<Quantity> uncertainty = Combinators.combine(Arbitraries.integers().between(1, 30), unitOf(kind)).as((tenths, unit) -> new Quantity(BigDecimal.valueOf(tenths, 1), unit)).injectNull(0.1);
             Arbitrary<Bounds> bounds = Combinators.combine(narrow, Arbitraries.of(false, true), narrow, Arbitraries.of(false, true), Arbitraries.integers().between(1, 3))
                     .as((low, lowPasses, high, highPasses, ends) -> new Bounds(ends == 2 ? null : low, lowPasses, ends == 1 ? null : high, highPasses));
-            return Combinators.combine(bounds, Combinators.combine(narrow, uncertainty).as(Measured::new), bounds, Arbitraries.integers().between(0, 5)).as(QuantityLawsTest::near);
+            return Combinators.combine(bounds, Combinators.combine(narrow, uncertainty).as(Measured::new), bounds, Arbitraries.integers().between(0, 9)).as(QuantityLawsTest::near);
         });
     }
 
     /** Now and then the reading lies on an end, or the other range has the same ends and allows what this one does not. */
     private static Held near(Bounds bounds, Measured reading, Bounds other, int how) {
         Quantity end = bounds.low() == null || how % 2 == 1 && bounds.high() != null ? bounds.high() : bounds.low();
-        return new Held(bounds, how < 2 ? reading : new Measured(end, reading.uncertainty()), how < 4 ? other : new Bounds(bounds.low(), !bounds.lowPasses(), bounds.high(), !bounds.highPasses()));
+        return new Held(bounds, how < 6 ? reading : new Measured(end, reading.uncertainty()), how < 8 ? other : new Bounds(bounds.low(), !bounds.lowPasses(), bounds.high(), !bounds.highPasses()));
     }
 
     @Property
