@@ -57,6 +57,7 @@ public final class Growth {
                     - id: house.look-%d
                       question: Has somebody looked at part %d?
                       applies: every machine
+                      asked-of: every machine
                       gates: [road-test]
                       critical: no
                       place: machine/part-%d
