@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -82,9 +83,10 @@ public final class Assessor {
                 session.addEventListener(new HouseWatch(book));
             }
             session.insert(now);
-            Requirements requirements = new Requirements(book, record, now.date());
+            List<Object> facts = Facts.of(record);
+            Requirements requirements = new Requirements(book, record, now.date(), facts);
             session.insert(requirements);
-            Facts.of(record).forEach(session::insert);
+            facts.forEach(session::insert);
             AgendaFilter awake = book.asleep().isEmpty() ? null : match -> !book.asleep().contains(match.getRule().getName());
             session.fireAllRules(awake);
             return new Conclusions(requirements, session.getObjects());
@@ -111,13 +113,13 @@ public final class Assessor {
             List<Finding.AtPlace> places = new ArrayList<>();
             Instant lapses = null;
             for (Required required : asked) {
-                List<Outcome> outcomes = concluded.of(required, Outcome.class);
-                if (outcomes.size() != 1) {
-                    faults.add("the rule book gave " + outcomes.size() + " outcomes for " + card.id() + " at " + required.point());
+                Optional<State> state = concluded.state(required);
+                if (state.isEmpty()) {
+                    faults.add("the rule book gave " + concluded.of(required, Outcome.class).size() + " outcomes for " + card.id() + " at " + required.point());
                     places.add(new Finding.AtPlace(required.point(), State.MISSING, Points.title(required.point()) + ": the rule book could not evaluate this", null, null, null, List.of(), List.of()));
                     continue;
                 }
-                Telling telling = new Telling(required, outcomes.get(0).state(), card, concluded, record);
+                Telling telling = new Telling(required, state.get(), card, concluded, record);
                 places.add(telling.place());
                 lapses = Judge.earlier(telling.lapses(), lapses);
             }

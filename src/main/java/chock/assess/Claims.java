@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -19,11 +21,13 @@ import java.util.stream.Collectors;
  */
 public final class Claims {
     private final JobRecord record;
+    private final List<FoundOut> foundOut;
     private final List<Entry> counting;
 
     private Claims(JobRecord record) {
         this.record = record;
-        List<String> corrected = record.entries().stream().map(Entry::corrects).toList();
+        this.foundOut = record.entries().stream().filter(e -> e.deed() == Deed.FOUND_OUT).map(FoundOut::new).toList();
+        Set<String> corrected = record.entries().stream().map(Entry::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
         this.counting = record.entries().stream().filter(e -> !corrected.contains(e.id())).filter(this::isFirstHand)
                 .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).toList();
     }
@@ -66,8 +70,7 @@ public final class Claims {
             return false;
         }
         Evidence reading = new Evidence(entry, Entry.key(entry.point(), entry.what()), record.instrument(entry.with()).orElseThrow());
-        return !reading.outOfCalibration()
-                && record.entries().stream().filter(e -> e.deed() == Deed.FOUND_OUT).noneMatch(e -> new FoundOut(e).kills(reading));
+        return !reading.outOfCalibration() && foundOut.stream().noneMatch(found -> found.kills(reading));
     }
 
     private Weighed weigh(Claim claim) {

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Everything the rules concluded about one record, found by the requirement it belongs to. */
@@ -106,6 +107,12 @@ final class Conclusions {
     /** What was concluded about a requirement, of one kind, in no order. */
     <T> List<T> of(Required required, Class<T> kind) {
         return byRequirement.getOrDefault(required, List.of()).stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** What became of a requirement; empty when the rules gave no outcome or several. */
+    Optional<State> state(Required required) {
+        List<Outcome> outcomes = of(required, Outcome.class);
+        return outcomes.size() == 1 ? Optional.of(outcomes.get(0).state()) : Optional.empty();
     }
 
     /** Point and aspect of everything any check wants. */

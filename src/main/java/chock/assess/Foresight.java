@@ -49,7 +49,7 @@ public final class Foresight {
         Map<Gate, Changes> first = new LinkedHashMap<>();
         List<Gate> gates = judged.gates().stream().map(GateVerdict::gate).toList();
         Walk walk = new Walk(judged.record(), book, gates);
-        walk.stand(judged, concluded);
+        walk.stand(judged.asOf(), concluded);
         while (first.size() < gates.size() && walk.step(null)) {
             for (Gate gate : gates) {
                 List<String> checks = walk.turned.stream().filter(t -> t.gate() == gate).map(Turn::check).distinct().toList();
@@ -89,18 +89,18 @@ public final class Foresight {
         }
 
         void go(Instant to) {
-            Conclusions then = Assessor.conclude(record, book, to);
-            stand(Assessor.judged(record, book, gates, to, then), then);
+            stand(to, Assessor.conclude(record, book, to));
         }
 
-        void stand(Assessment judged, Conclusions then) {
-            at = judged.asOf();
+        void stand(Instant moment, Conclusions then) {
+            at = moment;
             concluded = then;
             states = new LinkedHashMap<>();
-            for (GateVerdict gate : judged.gates()) {
+            for (Gate gate : gates) {
                 Map<String, Map<String, State>> checks = new TreeMap<>();
-                gate.findings().forEach(f -> f.places().forEach(p -> checks.computeIfAbsent(f.check(), c -> new TreeMap<>()).put(p.point(), p.state())));
-                states.put(gate.gate(), checks);
+                book.cards().values().stream().filter(card -> card.gates().contains(gate)).forEach(card -> then.required(card.id()).forEach(asked ->
+                        checks.computeIfAbsent(card.id(), c -> new TreeMap<>()).merge(asked.point(), then.state(asked).orElse(State.MISSING), Walk::worse)));
+                states.put(gate, checks);
             }
         }
 
@@ -134,6 +134,10 @@ public final class Foresight {
                 }
             }
             return turns;
+        }
+
+        private static State worse(State one, State other) {
+            return one.compareTo(other) <= 0 ? one : other;
         }
 
         private static State worst(Map<String, State> places) {

@@ -32,12 +32,27 @@ public final class Requirements {
     private final RuleBook book;
     private final JobRecord record;
     private final LocalDate day;
+    private final Places<Work> works;
+    private final Places<Evidence> evidence;
     private final Map<Required, LimitFor> limits = new HashMap<>();
+    private final Map<Wanted, List<Work>> undoing = new HashMap<>();
 
-    Requirements(RuleBook book, JobRecord record, LocalDate day) {
+    /** @param facts what the rules are told of the record */
+    Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts) {
         this.book = book;
         this.record = record;
         this.day = day;
+        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
+    }
+
+    /** For questions about cards and limits alone. */
+    Requirements(RuleBook book, JobRecord record, LocalDate day) {
+        this(book, record, day, List.of());
+    }
+
+    private static <T> List<T> every(Class<T> kind, List<Object> facts) {
+        return facts.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     Card card(Required required) {
@@ -58,6 +73,21 @@ public final class Requirements {
             wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), limit));
         }
         return wanted;
+    }
+
+    /** All work that takes away what was proven there before it, in order of time. */
+    public List<Work> worksUndoing(Wanted wanted) {
+        return undoing.computeIfAbsent(wanted, w -> {
+            List<String> places = new ArrayList<>();
+            places.add(w.point());
+            w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
+            return works.touching(places).stream().filter(work -> w.isUndoneBy(work.entry())).toList();
+        });
+    }
+
+    /** All evidence about this place, about what carries it or about something it carries, in order of time. */
+    public List<Evidence> evidenceAround(String point) {
+        return evidence.touching(List.of(point));
     }
 
     /** The limit in force for a requirement, or null when its check has none. */
