@@ -81,7 +81,9 @@ public final class Requirements {
             List<String> places = new ArrayList<>();
             places.add(w.point());
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
-            return works.touching(places).stream().filter(work -> w.isUndoneBy(work.entry())).toList();
+            List<Work> near = works.touching(places);
+            near.removeIf(work -> !w.isUndoneBy(work.entry()));
+            return near;
         });
     }
 

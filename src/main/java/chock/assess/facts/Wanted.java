@@ -36,8 +36,10 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
         boolean disturbs = disturbing.contains(work.what());
-        if (laid.survives().stream().anyMatch(s -> s.works().contains(work.what()) && s.point().equals(work.point()))) {
-            return false;
+        for (Touch harmless : laid.survives()) {
+            if (harmless.works().contains(work.what()) && harmless.point().equals(work.point())) {
+                return false;
+            }
         }
         if (disturbs && Entry.covers(work.point(), point)) {
             return true;
