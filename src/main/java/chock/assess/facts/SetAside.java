@@ -35,6 +35,6 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     @Override
     public int hashCode() {
-        return 31 * wanted.hashCode() + entry.hashCode();
+        return 31 * (31 * wanted.hashCode() + entry.hashCode()) + Objects.hashCode(by);
     }
 }
