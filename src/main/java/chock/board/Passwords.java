@@ -11,16 +11,17 @@ final class Passwords {
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final char[] EASY = "abcdefghjkmnpqrstuvwxyz23456789".toCharArray();
 
-    private final Argon2PasswordEncoder argon2 = Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8();
-    private final String nobody = argon2.encode(random());
+    private static final Argon2PasswordEncoder ARGON2 = Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+    /** Of a password nobody has. */
+    private static final String NOBODY = ARGON2.encode(random());
 
     String hash(String password) {
-        return argon2.encode(password);
+        return ARGON2.encode(password);
     }
 
     /** @param hash as kept, or null when there is no such account: that takes as long, so that nobody learns who is there */
     boolean fits(String password, String hash) {
-        boolean fits = password.length() <= MOST && argon2.matches(password, hash == null ? nobody : hash);
+        boolean fits = password.length() <= MOST && ARGON2.matches(password, hash == null ? NOBODY : hash);
         return fits && hash != null;
     }
 

@@ -125,7 +125,7 @@ final class CardReader {
         if (form == Form.ANSWER && weakest != Deed.DONE && (good.isEmpty() || bad.isEmpty())) {
             sheet.fault("good", "answers need a good and a bad side", "Write good: [sound] and bad: [cracked].");
         }
-        if (weakest == Deed.DONE && !works.containsKey(aspect)) {
+        if (weakest == Deed.DONE && aspect != null && !works.containsKey(aspect)) {
             sheet.fault("done", "'" + aspect + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + ".");
         }
         String elsewhere = sheet.optional("place");
@@ -134,6 +134,9 @@ final class CardReader {
         boolean judged = sheet.yesOr("judged", false);
         boolean varies = sheet.yesOr("varies", false);
         sheet.done();
+        if (aspect == null || form == null) {
+            return null;
+        }
         return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies);
     }
 

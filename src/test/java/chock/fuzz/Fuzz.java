@@ -13,11 +13,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
 /**
- * Alters good files in every way that hand, disk and malice do, and hands them to a reader for a bounded time: 3 seconds,
+ * Alters good files in every way that hand, disk and malice do, and hands them to a reader for a bounded time: a second,
  * or {@code -Dchock.fuzz=600}. The reader may refuse; it may not fail otherwise, hang, or keep what it read.
  */
 public final class Fuzz {
-    private static final long SECONDS = Long.getLong("chock.fuzz", 3);
+    private static final long SECONDS = Long.getLong("chock.fuzz", 1);
     private static final long PATIENCE_SECONDS = 60;
     private static final long KEPT_AT_MOST = 64L << 20;
     private static final int LONGEST = 200_000;

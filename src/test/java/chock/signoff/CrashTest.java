@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class CrashTest {
     /** In the build a few, for each costs the start of a Java; {@code .ci/run} kills two hundred. */
-    private static final int KILLS = Integer.getInteger("chock.kills", 24);
+    private static final int KILLS = Integer.getInteger("chock.kills", 12);
     private static final int AT_ONCE = 4;
     private static final Random RANDOM = new Random(20261125);
 
