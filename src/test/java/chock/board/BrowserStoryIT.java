@@ -288,10 +288,7 @@ class BrowserStoryIT {
         Files.write(Browser.PICTURES.resolve("sign-off.pdf"), answer.body());
         try (var pdf = org.apache.pdfbox.Loader.loadPDF(answer.body())) {
             assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf)).contains(machine).contains("Lark 250").contains("Ida Marrow");
-            var picture = new org.apache.pdfbox.rendering.PDFRenderer(pdf).renderImageWithDPI(0, 150);
-            int[] dots = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
-            var dark = new com.google.zxing.BinaryBitmap(new com.google.zxing.common.HybridBinarizer(new com.google.zxing.RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots)));
-            return new com.google.zxing.qrcode.QRCodeReader().decode(dark, Map.of(com.google.zxing.DecodeHintType.TRY_HARDER, true)).getText();
+            return chock.report.CodeOnPaper.read(pdf);
         }
     }
 

@@ -5,15 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chock.signoff.ShopBench;
 import chock.signoff.SignOff;
 import chock.signoff.Verification;
-import com.google.zxing.BinaryBitmap;
-import com.google.zxing.DecodeHintType;
-import com.google.zxing.RGBLuminanceSource;
-import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.qrcode.QRCodeReader;
 import com.nimbusds.jose.JWSObject;
 import com.nimbusds.jose.crypto.Ed25519Verifier;
 import com.nimbusds.jose.jwk.JWKSet;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -26,7 +20,6 @@ import java.util.Arrays;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,7 +27,6 @@ import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,11 +78,6 @@ class SignOffSheetTest {
         }
     }
 
-    private static String decoded(BufferedImage picture) throws Exception {
-        int[] dots = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
-        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots))), Map.of(DecodeHintType.TRY_HARDER, true)).getText();
-    }
-
     private void verifies(String code) throws Exception {
         Verification seal = bench.verify(code.getBytes(StandardCharsets.US_ASCII), null, ShopBench.NOON);
         assertThat(seal.holds()).isTrue();
@@ -108,7 +95,7 @@ class SignOffSheetTest {
         SignOffSheet sheet = SignOffSheet.of(found, ShopBench.NOON);
         for (PaperSize size : PaperSize.values()) {
             try (PDDocument pdf = Loader.loadPDF(Papers.pdf(Papers.html(sheet, size), ShopBench.NOON))) {
-                String code = decoded(new PDFRenderer(pdf).renderImageWithDPI(0, 150));
+                String code = CodeOnPaper.read(pdf);
                 assertThat(code).isEqualTo(signed.seal());
                 verifies(code);
             }
@@ -119,7 +106,7 @@ class SignOffSheetTest {
     void theCodeOnThePageIsTheSame() throws Exception {
         Matcher picture = Pattern.compile("src=\"data:image/png;base64,([A-Za-z0-9+/=]+)\" alt=\"QR code").matcher(html(ShopBench.NOON));
         assertThat(picture.find()).isTrue();
-        String code = decoded(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(picture.group(1)))));
+        String code = CodeOnPaper.read(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(picture.group(1)))));
         assertThat(code).isEqualTo(signed.seal());
         assertThat(SignOffSheetText.of(SignOffSheet.of(found, ShopBench.NOON), false).replaceAll("\\s+", "")).contains("Seal" + code);
     }
