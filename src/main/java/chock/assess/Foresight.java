@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.Objects;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BinaryOperator;
 
 /**
  * What happens to verdicts if nobody writes anything more. Only few moments can change anything: evidence gets too old, a
@@ -99,7 +101,7 @@ public final class Foresight {
             for (Gate gate : gates) {
                 Map<String, Map<String, State>> checks = new TreeMap<>();
                 book.cards().values().stream().filter(card -> card.gates().contains(gate)).forEach(card -> then.required(card.id()).forEach(asked ->
-                        checks.computeIfAbsent(card.id(), c -> new TreeMap<>()).merge(asked.point(), then.state(asked).orElse(State.MISSING), Walk::worse)));
+                        checks.computeIfAbsent(card.id(), c -> new TreeMap<>()).merge(asked.point(), then.state(asked).orElse(State.MISSING), BinaryOperator.minBy(Comparator.naturalOrder()))));
                 states.put(gate, checks);
             }
         }
@@ -134,10 +136,6 @@ public final class Foresight {
                 }
             }
             return turns;
-        }
-
-        private static State worse(State one, State other) {
-            return one.compareTo(other) <= 0 ? one : other;
         }
 
         private static State worst(Map<String, State> places) {

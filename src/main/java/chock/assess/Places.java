@@ -1,8 +1,9 @@
 package chock.assess;
 
-import chock.rulebook.Reach;
+import chock.record.Entry;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,17 +23,19 @@ final class Places<T> {
         for (int i = 0; i < all.size(); i++) {
             String point = place.apply(all.get(i));
             at.computeIfAbsent(point, p -> new ArrayList<>()).add(i);
-            for (String above = point; above != null; above = Reach.above(above)) {
-                within.computeIfAbsent(above, p -> new ArrayList<>()).add(i);
+            for (String carrying : Entry.upFrom(point)) {
+                within.computeIfAbsent(carrying, p -> new ArrayList<>()).add(i);
             }
         }
     }
 
-    /** Everything within reach, each once, in the order it was given; the list is the caller's own. */
-    List<T> within(Reach reach) {
+    /** Everything at these places, at what carries them and at what they carry, each once, in the order it was given; the list is the caller's own. */
+    List<T> touching(Collection<String> places) {
         BitSet found = new BitSet(all.size());
-        reach.carried().forEach(place -> mark(within.get(place), found));
-        reach.carrying().forEach(place -> mark(at.get(place), found));
+        for (String place : places) {
+            mark(within.get(place), found);
+            Entry.upFrom(place).forEach(carrying -> mark(at.get(carrying), found));
+        }
         List<T> things = new ArrayList<>();
         for (int number = found.nextSetBit(0); number >= 0; number = found.nextSetBit(number + 1)) {
             things.add(all.get(number));

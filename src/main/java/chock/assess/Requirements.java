@@ -15,7 +15,6 @@ import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
 import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
-import chock.rulebook.Reach;
 import chock.rulebook.RuleBook;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -71,7 +70,7 @@ public final class Requirements {
         LimitFor limit = limitFor(required);
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
-            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid.reaches().get(i), laid, book.library().disturbing(), limit));
+            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), limit));
         }
         return wanted;
     }
@@ -79,7 +78,10 @@ public final class Requirements {
     /** All work that takes away what was proven there before it, in order of time. */
     public List<Work> worksUndoing(Wanted wanted) {
         return undoing.computeIfAbsent(wanted, w -> {
-            List<Work> near = works.within(w.reach());
+            List<String> places = new ArrayList<>();
+            places.add(w.point());
+            w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
+            List<Work> near = works.touching(places);
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
             return near;
         });
@@ -87,7 +89,7 @@ public final class Requirements {
 
     /** All evidence about this place, about what carries it or about something it carries, in order of time. */
     public List<Evidence> evidenceAround(String point) {
-        return evidence.within(Reach.of(List.of(point)));
+        return evidence.touching(List.of(point));
     }
 
     /** The limit in force for a requirement, or null when its check has none. */

@@ -1,5 +1,8 @@
 package chock.record;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * One dated line of a job record by one person.
  *
@@ -22,6 +25,16 @@ public record Entry(String id, Moment at, String by, Deed deed, String point, St
     /** What evidence is found by: {@code front-brake/hose hose-condition}. */
     public static String key(String point, String aspect) {
         return point + " " + aspect;
+    }
+
+    /** A place and everything that carries it, from the bottom up: {@code front-brake/hose}, {@code front-brake}. */
+    public static List<String> upFrom(String point) {
+        List<String> places = new ArrayList<>();
+        places.add(point);
+        for (int slash = point.lastIndexOf('/'); slash > 0; slash = point.lastIndexOf('/', slash - 1)) {
+            places.add(point.substring(0, slash));
+        }
+        return places;
     }
 
     /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */

@@ -4,19 +4,17 @@ import chock.record.Entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * A card laid out at one point: its words in braces filled in.
  *
  * @param points where each want is looked for, in the order of the card
  * @param keys what each want is found by among the evidence: its point and aspect, in the order of the card
- * @param reaches from where work may undo each want, in the order of the card
  * @param undoneBy work that undoes it
  * @param survives work that leaves it untouched though it disturbs
  * @param clearedBy work that clears a fault
  */
-public record LaidOut(List<String> points, List<String> keys, List<Reach> reaches, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
+public record LaidOut(List<String> points, List<String> keys, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
 
     static LaidOut of(Card card, String point, Map<String, List<String>> words) {
         Map<String, String> binding = card.place().match(point, words).orElseThrow(() -> new IllegalStateException(
@@ -26,9 +24,7 @@ public record LaidOut(List<String> points, List<String> keys, List<Reach> reache
         for (int i = 0; i < points.size(); i++) {
             keys.add(Entry.key(points.get(i), card.wants().get(i).aspect()));
         }
-        List<Touch> undoneBy = touches(card.undoneBy(), binding, words);
-        List<Reach> reaches = points.stream().map(at -> Reach.of(Stream.concat(Stream.of(at), undoneBy.stream().map(Touch::point)).toList())).toList();
-        return new LaidOut(points, List.copyOf(keys), reaches, undoneBy, touches(card.survives(), binding, words),
+        return new LaidOut(points, List.copyOf(keys), touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
                 touches(card.clearedBy(), binding, words));
     }
 

@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.quantity.Unit;
 import chock.record.Deed;
+import chock.record.Entry;
 import chock.record.Fault;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
@@ -77,9 +78,6 @@ final class Words {
     }
 
     static void addWithParts(Set<String> points, String point) {
-        for (int slash = point.indexOf('/'); slash > 0; slash = point.indexOf('/', slash + 1)) {
-            points.add(point.substring(0, slash));
-        }
-        points.add(point);
+        points.addAll(Entry.upFrom(point));
     }
 }

@@ -6,7 +6,6 @@ import chock.assess.facts.Wanted;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
-import chock.rulebook.Reach;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
@@ -23,7 +22,7 @@ class PlacesTest {
         Places<String> places = new Places<>(points, point -> point);
         assertThat(points).hasSizeGreaterThan(150);
         for (String one : points) {
-            assertThat(places.within(Reach.of(List.of(one)))).as(one)
+            assertThat(places.touching(List.of(one))).as(one)
                     .isEqualTo(points.stream().filter(other -> Entry.covers(one, other) || Entry.covers(other, one)).toList()).contains(one);
         }
     }
@@ -31,9 +30,9 @@ class PlacesTest {
     @Test
     void aNameThatOnlyBeginsAlikeIsAnotherPlace() {
         Places<String> places = new Places<>(List.of("engine", "engine/head", "engine/head-nuts", "engine/head/gasket", "engine-2"), point -> point);
-        assertThat(places.within(Reach.of(List.of("engine/head")))).containsExactly("engine", "engine/head", "engine/head/gasket");
-        assertThat(places.within(Reach.of(List.of("engine/head/gasket", "engine-2")))).containsExactly("engine", "engine/head", "engine/head/gasket", "engine-2");
-        assertThat(places.within(Reach.of(List.of("rear-wheel")))).isEmpty();
+        assertThat(places.touching(List.of("engine/head"))).containsExactly("engine", "engine/head", "engine/head/gasket");
+        assertThat(places.touching(List.of("engine/head/gasket", "engine-2"))).containsExactly("engine", "engine/head", "engine/head/gasket", "engine-2");
+        assertThat(places.touching(List.of("rear-wheel"))).isEmpty();
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.Points;
 import chock.record.RecordReader;
+import chock.report.CodeOnPaper;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -288,7 +289,7 @@ class BrowserStoryIT {
         Files.write(Browser.PICTURES.resolve("sign-off.pdf"), answer.body());
         try (var pdf = org.apache.pdfbox.Loader.loadPDF(answer.body())) {
             assertThat(new org.apache.pdfbox.text.PDFTextStripper().getText(pdf)).contains(machine).contains("Lark 250").contains("Ida Marrow");
-            return chock.report.CodeOnPaper.read(pdf);
+            return CodeOnPaper.read(pdf);
         }
     }
 

@@ -9,7 +9,6 @@ import chock.rulebook.Card;
 import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
-import chock.rulebook.Reach;
 import chock.rulebook.Touch;
 import java.time.Instant;
 import java.util.Set;
@@ -22,12 +21,11 @@ import java.util.Set;
  * @param want what is wanted
  * @param point where
  * @param key point and aspect together
- * @param reach from where work may undo it
  * @param laid what undoes it elsewhere, and what leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
  * @param limit the limit in force there, or null when the check has none
  */
-public record Wanted(Required required, Card card, Card.Want want, String point, String key, Reach reach, LaidOut laid,
+public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
                      Set<String> disturbing, LimitFor limit) {
 
 

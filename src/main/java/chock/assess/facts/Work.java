@@ -17,11 +17,11 @@ public record Work(Entry entry) {
 
     /** True when this work takes away what the evidence proved. */
     public boolean undoes(Wanted wanted, Evidence evidence) {
-        return undoes(evidence) && wanted.isUndoneBy(entry);
+        return mayFollow(evidence) && wanted.isUndoneBy(entry);
     }
 
-    /** The same of work that is known to take away what was proven there before it. */
-    public boolean undoes(Evidence evidence) {
+    /** True unless the evidence certainly came later, or is this work itself. */
+    public boolean mayFollow(Evidence evidence) {
         return !entry.id().equals(evidence.id()) && !evidence.entry().at().surelyAfter(entry.at());
     }
 }
