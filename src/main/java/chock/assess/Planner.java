@@ -92,8 +92,7 @@ final class Planner {
             }
             entries.addAll(sorted.get(i).supposed("~" + i, moments));
         }
-        return new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(), record.maker(),
-                record.people(), record.instruments(), entries, record.claims());
+        return record.withEntries(entries);
     }
 
     // What the findings leave open.

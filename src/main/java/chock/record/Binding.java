@@ -65,6 +65,7 @@ final class Binding {
             throw new java.io.UncheckedIOException("reading from memory", e);
         }
         VALIDATOR.validate(job).forEach(this::report);
+        RecordForm.refuseLaterKeys(job.chock(), lines, faults);
         refuseEmpty("", written);
         return job;
     }

@@ -22,6 +22,11 @@ import java.util.List;
 public record Entry(String id, Moment at, String by, Deed deed, String point, String what, Value is, String with,
                     String corrects, String reason, String note, int line) {
 
+    /** The same entry with another value. */
+    public Entry withValue(Value other) {
+        return new Entry(id, at, by, deed, point, what, other, with, corrects, reason, note, line);
+    }
+
     /** What evidence is found by: {@code front-brake/hose hose-condition}. */
     public static String key(String point, String aspect) {
         return point + " " + aspect;

@@ -18,6 +18,8 @@ final class EntryReading {
     /** Keys of which each belongs to some kinds of entry only. */
     static final List<String> PARTICULAR = List.of("point", "is", "with", "instrument", "licence", "inspector", "document");
 
+    static final int MOST_SEQ = 999_999;
+
     private final Reading read;
     private final Uncertainty uncertainty;
     private final Set<String> people;
@@ -52,12 +54,15 @@ final class EntryReading {
                 wrong("entries[" + i + "].id", "the id " + Faults.quoted(one.id()) + " is used twice, first on line " + lines.get("entries[" + first + "]"), "Give this entry an id of its own");
             }
         }
+        sequence(all);
         corrections(all, places);
         return all;
     }
 
     private Entry entry(String path, Raw.Entry raw) {
         Moment at = read.moment(path + ".at", raw.at());
+        Integer seq = read.wholeNumber(path + ".seq", raw.seq(), 1, MOST_SEQ);
+        at = at == null || seq == null ? at : new Moment(at.date(), at.time(), at.zone(), seq);
         if (at != null && built != null && at.date().getYear() < built.getValue()) {
             wrong(path + ".at", at + " lies before the machine was built (" + built + ")", "Write the day it was, or look at built again");
         }
@@ -82,6 +87,18 @@ final class EntryReading {
             case INSPECTED -> inspected(path, plain, raw);
             default -> evidence(path, plain, raw);
         };
+    }
+
+    /** One number is given once: of two entries with the same one nobody could say which came first. */
+    private void sequence(List<Entry> all) {
+        Map<Integer, Integer> first = new HashMap<>();
+        for (int i = 0; i < all.size(); i++) {
+            int seq = all.get(i) == null || all.get(i).at() == null ? 0 : all.get(i).at().seq();
+            Integer before = seq == 0 ? null : first.putIfAbsent(seq, i);
+            if (before != null) {
+                wrong("entries[" + i + "].seq", "the seq " + seq + " is used twice, first on line " + lines.get("entries[" + before + "]"), "Leave seq out of what is written by hand; the program numbers its own entries");
+            }
+        }
     }
 
     /** The keys that an entry of this kind has besides those that every entry has. */
@@ -227,7 +244,7 @@ final class EntryReading {
     }
 
     /**
-     * By time, and by place in the file where two times are equal. A day without a time counts as its end, so that the
+     * By time, then by the program's number, and by place in the file where neither tells. A day without a time counts as its end, so that the
      * order is total and no entries can correct each other in a circle.
      */
     private static boolean isEarlier(List<Entry> all, int earlier, int later) {
@@ -237,7 +254,7 @@ final class EntryReading {
             return true;
         }
         int order = first.latest().compareTo(second.latest());
-        return order < 0 || order == 0 && earlier < later;
+        return order < 0 || order == 0 && (second.surelyAfter(first) || !first.surelyAfter(second) && earlier < later);
     }
 
     private void wrong(String path, String what, String advice) {

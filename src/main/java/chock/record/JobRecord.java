@@ -14,10 +14,16 @@ import java.util.Optional;
  * @param onePerson whether the workshop declares that one person works alone
  * @param seeks the gates it asks for
  * @param claims what is said of the machine, not by what was done to it
+ * @param form of the file: 1, or 2 with what {@code job-record/2} asks for besides
  */
 public record JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks,
                         Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
-                        List<Entry> entries, List<Claim> claims) {
+                        List<Entry> entries, List<Claim> claims, int form) {
+
+    /** The same record with other entries. */
+    public JobRecord withEntries(List<Entry> others) {
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form);
+    }
 
     public Optional<Instrument> instrument(String instrumentId) {
         return instruments.stream().filter(i -> i.id().equals(instrumentId)).findFirst();

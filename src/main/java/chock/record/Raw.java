@@ -10,7 +10,8 @@ import java.util.List;
 
 /**
  * A job record as it is typed: keys in their places, every value still a text. The message of a constraint is the
- * advice that the reader is given. The keys of the file are the names here with dashes.
+ * advice that the reader is given. The keys of the file are the names here with dashes. A key that a later form of the
+ * record brought is marked {@link Since}.
  */
 final class Raw {
     private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
@@ -20,7 +21,7 @@ final class Raw {
     private Raw() { }
 
     record Job(
-            @NotBlank(message = "Write job-record/1") @Pattern(regexp = "job-record/1", message = "Write job-record/1, the only form this program reads") String chock,
+            @NotBlank(message = "Write job-record/2") @Pattern(regexp = "job-record/[12]", message = "Write job-record/2; records that begin with job-record/1 are read as well") String chock,
             @NotBlank(message = "Write the record's own number, such as HV-0142") String record,
             @NotBlank(message = "Write the workshop's name") String workshop,
             @NotBlank(message = "Write the workshop's time zone, such as Europe/London") String zone,
@@ -128,6 +129,7 @@ final class Raw {
             @NotBlank(message = ID_ADVICE) @Pattern(regexp = ID, message = ID_ADVICE) String id,
             @NotBlank(message = "Write the day, or day and time, such as 2026-11-20 09:40") String at,
             @NotBlank(message = "Write the id of the person") String by,
+            @Since(2) String seq,
             String corrects, String reason, String point,
             String measured, String tried, String seen, String told, String assumed, String done,
             String is, String with,

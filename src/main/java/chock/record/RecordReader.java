@@ -118,7 +118,7 @@ public final class RecordReader {
         List<Claim> claims = new ClaimReading(read, known(raw.entries(), Raw.Entry::id)).claims(orNone(raw.claims()));
         List<Gate> seeks = gates(orNone(raw.seeks()), read);
         return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
-                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims));
+                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims), RecordForm.of(raw.chock()));
     }
 
     private static List<Gate> gates(List<String> seeks, Reading read) {

@@ -42,7 +42,7 @@ public final class RecordSchema {
         job.put("title", "Job record");
         job.put("description", "All that was written about one machine.");
         ObjectNode keys = nodes.objectNode();
-        keys.set("chock", oneOf(List.of("job-record/1"), "The form of this file."));
+        keys.set("chock", oneOf(RecordForm.names(), "The form of this file; the first is for new records."));
         keys.set("record", text("The record's own number."));
         keys.set("workshop", text("Name of the workshop."));
         keys.set("zone", text("The workshop's time zone, such as Europe/London."));
@@ -57,7 +57,38 @@ public final class RecordSchema {
         keys.set("instruments", list(instrument(), "What readings are taken with.", 0));
         keys.set("entries", list(entry(), "What was measured, seen and done, each with its day and writer.", 0));
         keys.set("claims", list(claim(), "What is said of the machine, such as by its seller.", 0));
+        job.set("allOf", laterKeys());
         return object(job, keys, List.of());
+    }
+
+    /** Of each earlier form: without the keys that a later one brought. */
+    private ArrayNode laterKeys() {
+        ArrayNode rules = nodes.arrayNode();
+        for (int form = 1; form < RecordForm.NEWEST; form++) {
+            int before = form;
+            ObjectNode when = requires("chock");
+            when.set("properties", nodes.objectNode().set("chock", nodes.objectNode().put("const", RecordForm.name(form))));
+            ObjectNode then = nodes.objectNode();
+            RecordForm.keysSince().forEach((path, since) -> {
+                if (since > before) {
+                    forbid(then, path);
+                }
+            });
+            rules.add(ifThen(when, then));
+        }
+        return rules;
+    }
+
+    private static void forbid(ObjectNode at, String path) {
+        String first = path.split("\\.", 2)[0];
+        boolean list = first.endsWith("[]");
+        ObjectNode keys = at.withObjectProperty("properties");
+        if (path.equals(first)) {
+            keys.put(first, false);
+        } else {
+            ObjectNode below = keys.withObjectProperty(list ? first.substring(0, first.length() - 2) : first);
+            forbid(list ? below.withObjectProperty("items") : below, path.substring(first.length() + 1));
+        }
     }
 
     private ObjectNode machine() {
@@ -175,6 +206,7 @@ public final class RecordSchema {
         keys.set("id", number(ID, "Its own id."));
         keys.set("at", pattern(MOMENT, "Day, or day and time, in the workshop's time."));
         keys.set("by", number(ID, "Who writes it."));
+        keys.set("seq", number("^[1-9]\\d{0,5}$", "Order among entries of one minute; given by the program.").put("minimum", 1).put("maximum", EntryReading.MOST_SEQ));
         keys.set("corrects", number(ID, "The earlier entry it replaces."));
         keys.set("reason", text("Why it corrects."));
         keys.set("point", oneOf(words.points(), "The place on the machine."));

@@ -17,7 +17,7 @@ public final class RecordSkeleton {
         return """
                 # A job record: all that was written about one machine. Fill in every blank. Nothing may be left out:
                 # where there is none, the word none (or 0, or []) is written.
-                chock: job-record/1
+                chock: job-record/2
                 record:                  # the record's own number, such as HV-0142
                 workshop:                # name of the workshop
                 zone:                    # its time zone, such as Europe/London; all times are the time there

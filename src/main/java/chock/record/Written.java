@@ -35,7 +35,7 @@ final class Written {
     static final int MOST_VALUES = 100_000;
 
     private static final String EMPTY = "the file is empty";
-    private static final String START = "Begin with 'chock: job-record/1'; 'chock new record' prints a record to fill in";
+    private static final String START = "Begin with 'chock: job-record/2'; 'chock new record' prints a record to fill in";
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final Pattern NO_NUMBER = Pattern.compile("[-+]?(\\.nan|nan|\\.inf|inf|infinity)", Pattern.CASE_INSENSITIVE);
 

@@ -13,6 +13,7 @@ import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
 import chock.record.Person;
+import chock.record.RecordForm;
 import chock.record.Spelling;
 import chock.record.Value;
 import chock.record.Vocabulary;
@@ -223,7 +224,7 @@ final class Bench {
         if (record == null) {
             record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    List.copyOf(instruments), List.copyOf(entries), List.of());
+                    List.copyOf(instruments), List.copyOf(entries), List.of(), RecordForm.NEWEST);
         }
         return record;
     }

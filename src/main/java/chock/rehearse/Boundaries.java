@@ -128,9 +128,8 @@ public record Boundaries(List<Row> rows) {
             Entry old = reading();
             JobRecord r = scenario.record();
             // A reading set aside or contradicted by another would not be the only one any more.
-            List<Entry> entries = r.entries().stream().map(e -> e != old ? e
-                    : new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), instead, e.with(), e.corrects(), e.reason(), e.note(), e.line())).toList();
-            JobRecord changed = new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
+            List<Entry> entries = r.entries().stream().map(e -> e != old ? e : e.withValue(instead)).toList();
+            JobRecord changed = r.withEntries(entries);
             Scenario trial = new Scenario(scenario.place(), scenario.name(), changed, scenario.asOf(), scenario.gates(), scenario.expected(), List.of());
             return trial.judgedBy(book).gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(place.check()))
                     .flatMap(f -> f.places().stream()).filter(p -> p.point().equals(place.found().point())).map(p -> p.state().id()).findFirst().orElse("not asked");

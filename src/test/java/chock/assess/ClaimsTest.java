@@ -57,7 +57,7 @@ class ClaimsTest {
 
     private Claims.Weighed weigh(List<Instrument> instruments, Kind kind, String about, String says, String... named) {
         JobRecord record = new JobRecord(blank.id(), blank.workshop(), blank.zone(), blank.territory(), blank.onePerson(), blank.seeks(), blank.machine(), blank.maker(), blank.people(),
-                instruments, entries, List.of(new Claim(kind, about, says, "seller", List.of(named))));
+                instruments, entries, List.of(new Claim(kind, about, says, "seller", List.of(named))), blank.form());
         return Claims.weigh(record).get(0);
     }
 

@@ -61,8 +61,7 @@ class EvidenceTest {
     }
 
     private void with(List<Entry> entries) {
-        record = new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(),
-                record.maker(), record.people(), record.instruments(), entries, record.claims());
+        record = record.withEntries(entries);
     }
 
     private String first() {

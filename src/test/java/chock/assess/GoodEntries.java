@@ -71,7 +71,7 @@ final class GoodEntries {
         people.add(new Person("worker", "Nell Sandwith", "technician"));
         people.add(new Person("other", "Wat Orrin", "inspector"));
         return new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(), record.maker(), people,
-                record.instruments(), entries, record.claims());
+                record.instruments(), entries, record.claims(), record.form());
     }
 
     private static Entry line(String id, Step step, Moment at, JobRecord record, String corrects) {

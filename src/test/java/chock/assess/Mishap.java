@@ -144,7 +144,7 @@ record Mishap(Kind kind, int which, int much, int who, int ago) {
 
     private static JobRecord with(JobRecord r, String instrument) {
         List<Instrument> instruments = r.instruments().stream().map(i -> i.id().equals(instrument) ? new Instrument(i.id(), i.kind(), i.uncertainty(), i.calibrated(), LocalDate.of(2026, 9, 2)) : i).toList();
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), instruments, r.entries(), r.claims());
+        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), instruments, r.entries(), r.claims(), r.form());
     }
 
     private static <T> T one(Collection<T> all, int number) {

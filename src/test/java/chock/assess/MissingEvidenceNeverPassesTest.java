@@ -59,7 +59,7 @@ class MissingEvidenceNeverPassesTest {
     }
 
     private static JobRecord with(JobRecord r, List<Entry> entries) {
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
+        return r.withEntries(entries);
     }
 
     @ParameterizedTest

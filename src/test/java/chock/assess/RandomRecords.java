@@ -85,7 +85,7 @@ final class RandomRecords {
     }
 
     static JobRecord with(JobRecord r, List<Entry> entries) {
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), List.copyOf(entries), r.claims());
+        return r.withEntries(List.copyOf(entries));
     }
 
     private Entry older(Entry e) {

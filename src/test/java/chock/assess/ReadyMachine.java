@@ -15,6 +15,7 @@ import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
 import chock.record.Person;
+import chock.record.RecordForm;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.rulebook.Limit;
@@ -83,7 +84,7 @@ final class ReadyMachine {
     static JobRecord bare(Machine machine, ZoneId zone, String territory, boolean onePerson, Manual manual, Gate gate) {
         List<Instrument> instruments = Examples.BOOK.vocabulary().instruments().keySet().stream().sorted().map(k -> new Instrument(k, k, null, LocalDate.of(2026, 3, 2), LocalDate.of(2027, 3, 2))).toList();
         return new JobRecord("HV-0300", "Hollow Vale Motor Works", zone, territory, onePerson, List.of(gate), machine, maker(manual), onePerson ? PEOPLE.subList(0, 1) : PEOPLE,
-                instruments, List.of(), List.of());
+                instruments, List.of(), List.of(), RecordForm.NEWEST);
     }
 
     private static MakerFigures maker(Manual manual) {

@@ -36,8 +36,7 @@ class RecordChecksTest {
     }
 
     private JobRecord with(List<Entry> entries) {
-        return new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(),
-                record.maker(), record.people(), record.instruments(), entries, record.claims());
+        return record.withEntries(entries);
     }
 
     private Entry work(String id, String time, String by, String point, String what, String corrects) {

@@ -10,6 +10,7 @@ import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.record.MakerFigures;
 import chock.record.Moment;
+import chock.record.RecordForm;
 import chock.record.Value;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -63,7 +64,7 @@ class RidePlanTest {
 
     private static Assessment assessment(Machine machine, GateVerdict gate, Entry... entries) {
         JobRecord record = new JobRecord("HV-0142", "Hollow Vale Motor Works", LONDON, "GB", false, List.of(gate.gate()), machine,
-                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(entries), List.of());
+                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(entries), List.of(), RecordForm.NEWEST);
         return new Assessment(record, Examples.DAY, "1", "sha256:0", "GB", List.of(gate), List.of(), List.of(), Examples.BOOK.ride().orElseThrow(), null, List.of());
     }
 

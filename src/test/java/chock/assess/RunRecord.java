@@ -11,6 +11,7 @@ import chock.record.Machine;
 import chock.record.MakerFigures;
 import chock.record.Moment;
 import chock.record.Person;
+import chock.record.RecordForm;
 import chock.record.Value;
 import chock.rulebook.OneSystem;
 import chock.rulebook.RuleBook;
@@ -95,7 +96,7 @@ public final class RunRecord {
 
     public JobRecord record() {
         return new JobRecord("HV-0142", "Hollow Vale Motor Works", ZONE, "GB", false, List.of(Gate.INDOOR_RUN), machine, new MakerFigures(List.of(), List.of()),
-                List.of(new Person("ida", "Ida Marrow", "inspector")), List.of(new Instrument("gauge", "co-meter", null, LocalDate.of(2026, 1, 1), LocalDate.of(2027, 1, 1))), List.copyOf(entries), List.of());
+                List.of(new Person("ida", "Ida Marrow", "inspector")), List.of(new Instrument("gauge", "co-meter", null, LocalDate.of(2026, 1, 1), LocalDate.of(2027, 1, 1))), List.copyOf(entries), List.of(), RecordForm.NEWEST);
     }
 
     public Assessment judged() {

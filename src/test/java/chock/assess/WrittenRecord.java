@@ -5,6 +5,7 @@ import chock.quantity.Quantity;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Machine;
+import chock.record.RecordForm;
 import chock.record.RecordReader;
 import chock.record.Value;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -31,7 +32,7 @@ final class WrittenRecord {
 
     static ObjectNode of(JobRecord r) {
         ObjectNode all = JSON.createObjectNode();
-        all.put("chock", "job-record/1").put("record", r.id()).put("workshop", r.workshop()).put("zone", r.zone().getId()).put("territory", r.territory()).put("one-person", yes(r.onePerson()));
+        all.put("chock", RecordForm.name(r.form())).put("record", r.id()).put("workshop", r.workshop()).put("zone", r.zone().getId()).put("territory", r.territory()).put("one-person", yes(r.onePerson()));
         ArrayNode seeks = all.putArray("seeks");
         r.seeks().forEach(g -> seeks.add(g.id()));
         all.set("machine", parts(r.machine()));
@@ -60,6 +61,9 @@ final class WrittenRecord {
         }
         if (e.deed().isEvidence()) {
             line.put("is", e.is() instanceof Value.Amount amount ? words(amount.measured()) : e.is().toString());
+        }
+        if (e.at().seq() > 0) {
+            line.put("seq", e.at().seq());
         }
         written(line, "with", e.with());
         written(line, "corrects", e.corrects());

@@ -158,7 +158,7 @@ class HostileCallerTest {
         HttpResponse<String> refused = lead.upload("/take", picture);
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("this is not a text file");
-        assertThat(lead.upload("/take", "chock: job-record/1\na: &x [*x]\n".getBytes(StandardCharsets.UTF_8)).body()).contains("anchor");
+        assertThat(lead.upload("/take", "chock: job-record/2\na: &x [*x]\n".getBytes(StandardCharsets.UTF_8)).body()).contains("anchor");
         assertThat(lead.send("POST", "/api/machines/HV-0142/entries", "text/plain", "[]".getBytes(StandardCharsets.UTF_8), "X-Form-Token", lead.form, "If-Match", "\"1\"").statusCode()).isEqualTo(415);
         byte[] broken = "\u0000\u0000\u0000{\u0000\u0000\u0000}\u7b7b\u7b7b\u7b7b".getBytes(StandardCharsets.UTF_16BE);
         for (byte[] letters : List.of(broken, new byte[] {0, 0, 0, '{', '{', '{', '{', '{'}, new byte[] {(byte) 0xff, (byte) 0xfe, 0, 0, 1})) {

@@ -181,7 +181,7 @@ class PhotoPagesTest {
 
     @Test
     void what_is_no_photo_by_its_content_is_refused_whatever_it_is_called() throws Exception {
-        for (byte[] wrong : List.of("<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>".getBytes(StandardCharsets.UTF_8), "%PDF-1.7".getBytes(StandardCharsets.UTF_8), picture("gif", 20, 20), picture("bmp", 20, 20), "chock: job-record/1".getBytes(StandardCharsets.UTF_8))) {
+        for (byte[] wrong : List.of("<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>".getBytes(StandardCharsets.UTF_8), "%PDF-1.7".getBytes(StandardCharsets.UTF_8), picture("gif", 20, 20), picture("bmp", 20, 20), "chock: job-record/2".getBytes(StandardCharsets.UTF_8))) {
             HttpResponse<String> answer = upload(tom, lark, "e5", wrong, "photo.jpg");
             assertThat(answer.statusCode()).isEqualTo(422);
             assertThat(answer.body()).contains("by its content it is no JPEG, PNG or WebP");

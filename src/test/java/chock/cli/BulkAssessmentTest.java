@@ -69,7 +69,7 @@ class BulkAssessmentTest {
 
     @Test
     void aLineThatCannotBeUsedIsToldByItsNumberAndTheOthersAreJudged() {
-        Run run = bulk(records.get(0) + "\n{\"chock\": \"job-record/1\"\n\n" + records.get(1));
+        Run run = bulk(records.get(0) + "\n{\"chock\": \"job-record/2\"\n\n" + records.get(1));
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.out().lines()).hasSize(2);
         assertThat(run.out()).contains("{\"line\":1,\"record\":\"M-1\"", "{\"line\":4,\"record\":\"M-2\"");

@@ -75,7 +75,7 @@ class OtherCommandsTest {
     void schema_and_skeleton_are_printed_and_nothing_beside_them() throws Exception {
         assertThat(JSON.readTree(Run.of("schema").out()).has("$schema")).isTrue();
         Run skeleton = Run.of("new", "record");
-        assertThat(skeleton.out()).contains("chock: job-record/1");
+        assertThat(skeleton.out()).contains("chock: job-record/2");
         assertThat(skeleton.err()).isEmpty();
     }
 

@@ -18,7 +18,7 @@ class FuzzedRecordTest {
         List<byte[]> good = new ArrayList<>();
         good.add(Words.good().getBytes(StandardCharsets.UTF_8));
         good.add(Files.readAllBytes(Path.of("docs/examples/lark-gaps.yaml")));
-        good.add("{\"chock\": \"job-record/1\", \"record\": \"A\", \"entries\": [{\"id\": \"e1\", \"at\": \"2026-11-20\"}]}".getBytes(StandardCharsets.UTF_8));
+        good.add("{\"chock\": \"job-record/2\", \"record\": \"A\", \"entries\": [{\"id\": \"e1\", \"at\": \"2026-11-20\"}]}".getBytes(StandardCharsets.UTF_8));
         int[] refused = {0};
         int all = Fuzz.run(good, bytes -> {
             try {

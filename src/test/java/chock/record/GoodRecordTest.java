@@ -34,7 +34,7 @@ class GoodRecordTest {
     /** Only the lines differ between the two files. */
     private static JobRecord withoutLines(JobRecord r) {
         List<Entry> entries = r.entries().stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), 0)).toList();
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
+        return r.withEntries(entries);
     }
 
     @Test

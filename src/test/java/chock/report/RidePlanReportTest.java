@@ -38,7 +38,7 @@ class RidePlanReportTest {
     private static Assessment assessment(GateVerdict... gates) {
         JobRecord r = Sample.record("Hollow Vale Motor Works");
         Entry tyre = new Entry("e4", new Moment(LocalDate.of(2026, 7, 20), null, Sample.LONDON), "ida", Deed.DONE, "rear-wheel/tyre", "replaced", null, null, null, null, null, 1);
-        JobRecord record = new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), List.of(tyre), List.of());
+        JobRecord record = r.withEntries(List.of(tyre));
         return new Assessment(record, Sample.NOON, "0.1.0", Sample.DIGEST, "Great Britain (GB)", List.of(gates), List.of(), List.of(), SHEET, null, List.of());
     }
 

@@ -74,8 +74,7 @@ class SameBytesTest {
         for (int seed = 1; seed <= 5; seed++) {
             List<Entry> shuffled = new ArrayList<>(record.entries());
             Collections.shuffle(shuffled, new Random(seed));
-            JobRecord other = new JobRecord(record.id(), record.workshop(), record.zone(), record.territory(), record.onePerson(), record.seeks(), record.machine(), record.maker(), record.people(),
-                    record.instruments(), shuffled, record.claims());
+            JobRecord other = record.withEntries(shuffled);
             assertThat(told(other, book)).as("shuffled with seed " + seed).isEqualTo(told(record, book));
         }
     }

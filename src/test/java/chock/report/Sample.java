@@ -13,6 +13,7 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.record.MakerFigures;
+import chock.record.RecordForm;
 import chock.rulebook.Applied;
 import chock.rulebook.Limit;
 import chock.rulebook.Source;
@@ -42,7 +43,7 @@ final class Sample {
                         Machine.FrontSpringing.TELESCOPIC_FORK, Machine.RearSpringing.TWIN_DAMPERS, true, false, true, 1, 2, true),
                 Machine.History.KNOWN);
         return new JobRecord("HV-0142", workshop, LONDON, "GB", false, List.of(Gate.ROAD_TEST), machine,
-                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(), List.of());
+                new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(), List.of(), RecordForm.NEWEST);
     }
 
     static Finding fault() {

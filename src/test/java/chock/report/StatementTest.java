@@ -47,7 +47,7 @@ class StatementTest {
     }
 
     private static JobRecord with(JobRecord r, List<Gate> seeks, boolean onePerson, List<Entry> entries, List<Claim> claims) {
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), onePerson, seeks, r.machine(), r.maker(), r.people(), r.instruments(), entries, claims);
+        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), onePerson, seeks, r.machine(), r.maker(), r.people(), r.instruments(), entries, claims, r.form());
     }
 
     private static JobRecord with(JobRecord r, List<Entry> entries) {

@@ -210,7 +210,7 @@ class UndoRowsTest {
     private static JobRecord with(JobRecord r, Set<String> needed, Try t) {
         List<Entry> entries = new ArrayList<>(r.entries().stream().filter(e -> needed.contains(e.id()) || e.deed() == Deed.DONE || e.is() instanceof Value.Code || e.point().equals("run-plan")).toList());
         entries.add(new Entry("later", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(12, 0), r.zone()), r.people().get(0).id(), Deed.DONE, t.part, t.work, null, null, null, null, null, 0));
-        return new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), r.maker(), r.people(), r.instruments(), entries, r.claims());
+        return r.withEntries(entries);
     }
 
     private static Optional<String> inScenario(Try t, Proven proven) {

@@ -25,7 +25,7 @@ class WhichLimitTest {
     private static JobRecord record(String territory, List<String> noneFound, MakerFigure... figures) {
         try {
             JobRecord r = RecordReader.read("lark", Files.readAllBytes(Path.of("docs/examples/lark-released.yaml")), BOOK.vocabulary(), Instant.parse("2026-11-25T12:00:00Z"));
-            return new JobRecord(r.id(), r.workshop(), r.zone(), territory, r.onePerson(), r.seeks(), r.machine(), new MakerFigures(List.of(figures), noneFound), r.people(), r.instruments(), r.entries(), r.claims());
+            return new JobRecord(r.id(), r.workshop(), r.zone(), territory, r.onePerson(), r.seeks(), r.machine(), new MakerFigures(List.of(figures), noneFound), r.people(), r.instruments(), r.entries(), r.claims(), r.form());
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
