@@ -9,6 +9,7 @@ import chock.board.store.Kept;
 import chock.board.store.Summary;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.ReadAs;
 import chock.record.RecordReader;
 import chock.rulebook.RuleBook;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +36,16 @@ public final class Judging {
      * @throws chock.record.UnusableInput with everything that is wrong with it
      */
     JobRecord read(Kept kept, Instant asOf) {
-        return RecordReader.read(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8), book.vocabulary(), asOf);
+        return read(kept, asOf, ReadAs.STORED);
+    }
+
+    /**
+     * The same before it is kept.
+     *
+     * @param as what of it is being written, and refused where it cannot be true
+     */
+    JobRecord read(Kept kept, Instant asOf, ReadAs as) {
+        return RecordReader.read(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8), book.vocabulary(), asOf, as);
     }
 
     Assessment assess(JobRecord record, List<Gate> gates, Instant asOf) {

@@ -7,6 +7,7 @@ import chock.board.store.Signings;
 import chock.board.store.Store;
 import chock.board.store.Summary;
 import chock.record.JobRecord;
+import chock.record.ReadAs;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.signoff.RecordVersion;
@@ -99,7 +100,7 @@ public final class Shop {
     public Done take(String fileName, byte[] bytes, String by, Once once) {
         Instant now = clock.instant();
         ObjectNode written = RecordReader.written(fileName, bytes);
-        JobRecord record = RecordReader.read(fileName, bytes, judging.book().vocabulary(), now);
+        JobRecord record = RecordReader.read(fileName, bytes, judging.book().vocabulary(), now, ReadAs.WRITTEN);
         if (record.id().matches("\\.{1,2}")) {
             // No address leads there: browsers take it for a way up.
             throw UnusableInput.of(fileName, "'" + record.id() + "' is no number to call a machine by", "Give the record a number of its own, such as HV-0142");
@@ -142,7 +143,7 @@ public final class Shop {
         ObjectNode sheet = withPerson(kept, before, by);
         List<ObjectNode> further = named(kept, entries, by, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
         Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
-        return commit(kept, next, sheet, further, "entries written", by.id(), once, now);
+        return commit(kept, next, ReadAs.withEntriesFrom(kept.entries().size()), sheet, further, "entries written", by.id(), once, now);
     }
 
     /**
@@ -161,7 +162,7 @@ public final class Shop {
             }
             sheet.set(change.getKey(), change.getValue());
         });
-        return commit(kept, kept.with(sheet, List.of()), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
+        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(Set.copyOf(names(changes))), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
     }
 
     private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims");
@@ -172,8 +173,8 @@ public final class Shop {
         return names;
     }
 
-    private Done commit(Kept kept, Kept next, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now) {
-        JobRecord record = judging.read(next, now);
+    private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now) {
+        JobRecord record = judging.read(next, now, as);
         Summary after = judging.summary(record, now);
         Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);
         List<String> ids = further.stream().map(e -> e.get("id").textValue()).toList();

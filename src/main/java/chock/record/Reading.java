@@ -31,14 +31,24 @@ final class Reading {
     final Vocabulary words;
     private final Instant asOf;
     private final Set<String> written;
+    private final ReadAs as;
     private ZoneId zone;
 
-    /** @param written every path that stands in the file */
-    Reading(Faults faults, Vocabulary words, Instant asOf, Set<String> written) {
+    /**
+     * @param written every path that stands in the file
+     * @param as which of them are being written now
+     */
+    Reading(Faults faults, Vocabulary words, Instant asOf, Set<String> written, ReadAs as) {
         this.faults = faults;
         this.words = words;
         this.asOf = asOf;
         this.written = written;
+        this.as = as;
+    }
+
+    /** True when what stands here is being written now, and is refused where it cannot be true; else it is stored and only marked. */
+    boolean isNew(String path) {
+        return as.isWritten(path);
     }
 
     /** True when this key stands in the file, whatever stands behind it. */

@@ -29,6 +29,8 @@ public final class RecordReader {
     private RecordReader() { }
 
     /**
+     * A record that was stored before.
+     *
      * @param fileName how the file is called in messages
      * @param bytes UTF-8 text, with or without a byte order mark, up to 5 MB
      * @param words the words the rule book in force knows
@@ -37,7 +39,16 @@ public final class RecordReader {
      * @throws UnusableInput with every fault, each with its line, its path and what to write instead
      */
     public static JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf) {
-        return open(fileName, bytes).read(words, asOf);
+        return read(fileName, bytes, words, asOf, ReadAs.STORED);
+    }
+
+    /**
+     * The same, of a record of which some or all is being written now.
+     *
+     * @param as what of it is being written; that is refused where a stored record is only marked
+     */
+    public static JobRecord read(String fileName, byte[] bytes, Vocabulary words, Instant asOf, ReadAs as) {
+        return open(fileName, bytes).read(words, asOf, as);
     }
 
     /**
@@ -72,14 +83,25 @@ public final class RecordReader {
         }
 
         /**
+         * The record, as one that was stored before.
+         *
          * @param words the words the rule book in force knows
          * @param asOf the moment judged; nothing in the record may be later
          * @return the record; every measured amount in it has an uncertainty above zero
          * @throws UnusableInput with every fault, each with its line, its path and what to write instead
          */
         public JobRecord read(Vocabulary words, Instant asOf) {
+            return read(words, asOf, ReadAs.STORED);
+        }
+
+        /**
+         * The same, of a record of which some or all is being written now.
+         *
+         * @param as what of it is being written; that is refused where a stored record is only marked
+         */
+        public JobRecord read(Vocabulary words, Instant asOf, ReadAs as) {
             Faults all = new Faults(faults);
-            JobRecord record = raw == null ? null : record(raw, new Reading(all, words, asOf, lines.keySet()), lines);
+            JobRecord record = raw == null ? null : record(raw, new Reading(all, words, asOf, lines.keySet(), as), lines);
             if (all.any()) {
                 throw all.toException();
             }
