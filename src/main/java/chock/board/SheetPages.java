@@ -5,6 +5,7 @@ import chock.quantity.Unit;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.RecordForm;
 import chock.record.UnusableInput;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -22,7 +23,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** What stands beside the entries of a machine: gates sought, instruments, people; and adding to the first two. */
+/** What stands beside the entries of a machine: gates sought, instruments, people, the form of its record; and changing it. */
 final class SheetPages {
     private final Shop shop;
     private final Judging judging;
@@ -34,7 +35,7 @@ final class SheetPages {
         this.clock = clock;
     }
 
-    record Sheet(Views.Frame frame, String id, String name, String at, long version, List<Row> rows, List<Tool> tools, String nextDue, List<Views.Choice> seeks, List<Views.Choice> kinds, Map<String, String> typed, List<String> faults, boolean mayChange) { }
+    record Sheet(Views.Frame frame, String id, String name, String at, long version, List<Row> rows, List<Tool> tools, String nextDue, List<Views.Choice> seeks, List<Views.Choice> kinds, Map<String, String> typed, List<String> faults, boolean mayChange, String laterForm) { }
 
     record Row(String label, String words) { }
 
@@ -45,6 +46,7 @@ final class SheetPages {
         routes.get("/machines/{id}/sheet", ctx -> sheet(ctx, Map.of(), List.of()), Action.READ);
         routes.post("/machines/{id}/seeks", this::seeks, Action.CHANGE_SHEET);
         routes.post("/machines/{id}/instruments", this::instrument, Action.CHANGE_SHEET);
+        routes.post("/machines/{id}/form", this::form, Action.CHANGE_SHEET);
     }
 
     private Kept kept(Context ctx) {
@@ -61,11 +63,11 @@ final class SheetPages {
         String next = tools.stream().filter(t -> !t.due().isBefore(today)).findFirst().map(t -> "Next due: " + t.id() + " on " + t.due() + ".").orElse("None is in calibration.");
         List<Row> rows = List.of(new Row("Workshop", record.workshop() + ", " + record.zone()), new Row("Territory", record.territory() + ": " + (judging.book().codes().containsKey(record.territory()) ? judging.book().codes().get(record.territory()).name() : "no local code in this rule book")),
                 new Row("Frame, engine", record.machine().frameNumber() + ", " + record.machine().engineNumber()), new Row("Built, registered", record.machine().built() + ", " + record.machine().firstRegistered()),
-                new Row("Worked on by", record.onePerson() ? "one person" : "several people"), new Row("People", record.people().stream().map(p -> p.name() + " (" + p.id() + ")").collect(Collectors.joining(", "))));
+                new Row("Worked on by", record.onePerson() ? "one person" : "several people"), new Row("Form of the record", RecordForm.name(record.form())), new Row("People", record.people().stream().map(p -> p.name() + " (" + p.id() + ")").collect(Collectors.joining(", "))));
         Pages.show(ctx, "sheet", new Sheet(Pages.frame(ctx, "Sheet, " + kept.id()), kept.id(), Pages.name(record), "/machines/" + Query.encoded(kept.id()), kept.version(), rows, tools.stream().map(t -> tool(t, today)).toList(),
                 (over.isEmpty() ? "" : "Calibration over: " + over + ". ") + next, Arrays.stream(Gate.values()).map(g -> new Views.Choice(g.id(), g.id(), record.seeks().contains(g))).toList(),
                 new TreeMap<>(judging.book().vocabulary().instruments()).keySet().stream().map(k -> new Views.Choice(k, k.replace('-', ' ') + " (" + measures(k) + ")", k.equals(typed.get("kind")))).toList(),
-                typed, faults, Guard.visitor(ctx).may(Action.CHANGE_SHEET)));
+                typed, faults, Guard.visitor(ctx).may(Action.CHANGE_SHEET), record.form() == RecordForm.NEWEST ? "" : RecordForm.name(RecordForm.NEWEST)));
     }
 
     private String measures(String kind) {
@@ -91,6 +93,11 @@ final class SheetPages {
         all.addObject().put("id", typed.get("id")).put("kind", typed.get("kind")).put("uncertainty", typed.get("uncertainty").isEmpty() ? "by-kind" : typed.get("uncertainty")).put("calibrated", typed.get("calibrated")).put("due", typed.get("due"));
         changes.set("instruments", all);
         change(ctx, changes, typed);
+    }
+
+    private void form(Context ctx) {
+        ObjectNode changes = JsonNodeFactory.instance.objectNode();
+        change(ctx, changes.put("chock", RecordForm.name(RecordForm.NEWEST)), Map.of());
     }
 
     private void change(Context ctx, ObjectNode changes, Map<String, String> typed) {

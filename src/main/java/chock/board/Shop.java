@@ -8,6 +8,7 @@ import chock.board.store.Store;
 import chock.board.store.Summary;
 import chock.record.JobRecord;
 import chock.record.ReadAs;
+import chock.record.RecordForm;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.signoff.RecordVersion;
@@ -129,7 +130,8 @@ public final class Shop {
      * Adds entries in somebody's own name.
      *
      * @param seen version of the record they had before them
-     * @param entries without {@code id} and {@code by}, which are given here; without {@code at}: now
+     * @param entries without {@code id}, {@code by} and {@code seq}, which are given here; without {@code at}: now, and in the
+     *     order of the list
      * @throws UnusableInput when an entry would be refused in a record file
      * @throws WrittenSince when somebody else wrote in between
      */
@@ -147,7 +149,8 @@ public final class Shop {
     }
 
     /**
-     * Changes what stands beside the entries: gates sought, instruments, maker's figures, claims. The machine's
+     * Changes what stands beside the entries: gates sought, instruments, maker's figures, claims, and the form of the record,
+     * to the newest one only. The machine's
      * description, the record's number and its people's names stay: they decide what earlier entries mean.
      */
     public Done changeSheet(String id, long seen, ObjectNode changes, Account by, Once once) {
@@ -160,12 +163,15 @@ public final class Shop {
             if (!CHANGEABLE.contains(change.getKey())) {
                 throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
             }
+            if (change.getKey().equals("chock") && !change.getValue().asText().equals(RecordForm.name(RecordForm.NEWEST))) {
+                throw UnusableInput.of(id, "a record is moved to the newest form only", "Write " + RecordForm.name(RecordForm.NEWEST));
+            }
             sheet.set(change.getKey(), change.getValue());
         });
         return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(Set.copyOf(names(changes))), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
     }
 
-    private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims");
+    private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims", "chock");
 
     private static List<String> names(ObjectNode node) {
         List<String> names = new ArrayList<>();
@@ -239,15 +245,25 @@ public final class Shop {
         kept.entries().forEach(e -> used.add(e.get("id").textValue()));
         List<ObjectNode> named = new ArrayList<>();
         int next = kept.entries().size() + 1;
+        boolean numbered = !kept.sheet().get("chock").textValue().equals(RecordForm.name(1));
+        int seq = kept.entries().stream().mapToInt(e -> e.path("seq").asInt(0)).max().orElse(0);
         for (ObjectNode entry : entries) {
             while (used.contains("e" + next)) {
                 next++;
             }
             ObjectNode one = entry.objectNode();
-            one.put("id", "e" + next).put("at", now).put("by", by.id());
+            one.put("id", "e" + next).put("at", now);
+            // A time that somebody typed proves no order within its minute; the board's own clock does.
+            if (numbered && !entry.has("at")) {
+                one.put("seq", ++seq);
+            }
+            one.put("by", by.id());
             entry.fields().forEachRemaining(field -> {
                 if (field.getKey().equals("id") || field.getKey().equals("by")) {
                     throw UnusableInput.of(kept.id(), field.getKey() + " is given by the board: entries are written in the name of who signed in", "Leave it out");
+                }
+                if (field.getKey().equals("seq")) {
+                    throw UnusableInput.of(kept.id(), "seq is given by the board to entries that it dates itself", "Leave it out; leave at out as well when the entry is of now");
                 }
                 one.set(field.getKey(), field.getValue());
             });

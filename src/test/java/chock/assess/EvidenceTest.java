@@ -73,6 +73,24 @@ class EvidenceTest {
         with(record.entries().stream().map(e -> e.id().equals(id) ? change.apply(e) : e).toList());
     }
 
+    private State bled(int filledSeq, int bledSeq) throws IOException {
+        record = Examples.read("lark-released.yaml");
+        LocalDate day = LocalDate.of(2026, 11, 25);
+        Moment filled = new Moment(day, LocalTime.of(9, 54), record.zone(), filledSeq);
+        Moment bled = new Moment(day, LocalTime.of(9, 54), record.zone(), bledSeq);
+        add(new Entry("x1", filled, "tom", Deed.DONE, "front-brake/hydraulic", "filled", null, null, null, null, null, 0),
+                new Entry("x2", bled, "tom", Deed.DONE, "front-brake/hydraulic", "bled", null, null, null, null, null, 0));
+        return at(Examples.judge(record), "brakes.bled", "front-brake/hydraulic").state();
+    }
+
+    @Test
+    void workOfOneMinuteUndoesWhatTheProgramNumberedBeforeIt() throws IOException {
+        assertThat(bled(141, 142)).as("filled, then bled").isEqualTo(State.MET);
+        assertThat(bled(142, 141)).as("bled, then filled").isEqualTo(State.STALE);
+        assertThat(bled(0, 0)).as("written by hand: the worse counts").isEqualTo(State.STALE);
+        assertThat(bled(141, 0)).as("one of them written by hand").isEqualTo(State.STALE);
+    }
+
     @Test
     void readingAgainIsNoCureForAFault() {
         add(reading("x1", "2026-11-25", "09:30", "ida", "1.2 mm ± 0.1 mm", first()), reading("x2", "2026-11-25", "10:00", "ida", "4.2 mm ± 0.1 mm", null));

@@ -3,6 +3,7 @@ package chock.board;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -47,6 +48,17 @@ class SheetPagesTest {
         String page = tom.get("/machines/" + lark + "/sheet").body();
         assertThat(page).contains("<code>mic-9</code> micrometer").contains("counts to 2027-10-01").contains("U 0.02 mm");
         assertThat(tom.get("/machines/" + lark + "/write?check=brakes.pad-thickness&at=front-brake/caliper/inner-pad").body()).contains("value=\"mic-9\"");
+    }
+
+    @Test
+    void a_record_of_the_first_form_is_moved_by_whoever_may_change_the_sheet() {
+        String former = new String(Bench.example("lark-on-show.yaml"), StandardCharsets.UTF_8).replace("job-record/2", "job-record/1").replace("HV-0158", "HV-1158");
+        String id = running.board.shop().take("former", former.getBytes(StandardCharsets.UTF_8), "lead", null).machine();
+        assertThat(tom.get("/machines/" + id + "/sheet").body()).contains("job-record/1").doesNotContain("Move the record");
+        assertThat(lead.get("/machines/" + id + "/sheet").body()).contains("Move the record to job-record/2");
+        assertThat(tom.post("/machines/" + id + "/form", "seen", "1").statusCode()).isEqualTo(403);
+        assertThat(lead.post("/machines/" + id + "/form", "seen", "1").statusCode()).isEqualTo(303);
+        assertThat(lead.get("/machines/" + id + "/sheet").body()).contains("job-record/2").doesNotContain("Move the record");
     }
 
     @Test

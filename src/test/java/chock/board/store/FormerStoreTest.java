@@ -1,6 +1,7 @@
 package chock.board.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import chock.board.Bench;
 import chock.board.Shop;
@@ -30,7 +31,11 @@ class FormerStoreTest {
             assertThat(shop.write("HV-0142", 2, List.of(Bench.entry("point", "front-brake/control", "tried", "lever-feel", "is", "firm")), Bench.IDA, null).entries()).containsExactly("e301");
             JobRecord now = RecordReader.read("kept", shop.find("HV-0142").orElseThrow().record().toString().getBytes(StandardCharsets.UTF_8), Bench.book().vocabulary(), Bench.NOON);
             assertThat(now.form()).isEqualTo(1);
-            assertThat(now.entry("e301")).isPresent();
+            assertThat(now.entry("e301").orElseThrow().at().seq()).as("a record of that form has no such key").isZero();
+            assertThatThrownBy(() -> shop.changeSheet("HV-0142", 3, Bench.entry("chock", "job-record/1"), Bench.IDA, null)).hasMessageContaining("a record is moved to the newest form only. Write job-record/2");
+            shop.changeSheet("HV-0142", 3, Bench.entry("chock", "job-record/2"), Bench.IDA, null);
+            shop.write("HV-0142", 4, List.of(Bench.entry("point", "front-brake/control", "tried", "lever-feel", "is", "firm")), Bench.IDA, null);
+            assertThat(shop.find("HV-0142").orElseThrow().entries().get(301).get("seq").asInt()).isEqualTo(1);
         }
     }
 }

@@ -139,6 +139,24 @@ abstract class StoreSuite {
     }
 
     @Test
+    void entries_that_the_board_dates_keep_their_order_within_one_minute() {
+        String id = lark().machine();
+        shop.write(id, 1, List.of(Bench.entry("point", "front-brake/hydraulic", "done", "bled"), Bench.entry("point", "front-brake/hydraulic", "done", "filled")), Bench.IDA, null);
+        shop.write(id, 2, List.of(Bench.entry("at", "2026-11-25 12:00", "point", "front-brake/hydraulic", "done", "topped-up"), Bench.entry("point", "front-brake/hydraulic", "done", "bled")), Bench.IDA, null);
+        List<ObjectNode> entries = kept(id).entries();
+        List<ObjectNode> written = entries.subList(entries.size() - 4, entries.size());
+        assertThat(written).extracting(e -> e.get("at").textValue()).containsOnly("2026-11-25 12:00");
+        assertThat(written).extracting(e -> e.path("seq").asInt()).as("typed by hand: no number").containsExactly(1, 2, 0, 3);
+        List<chock.record.Entry> read = RecordReader.read(id, kept(id).record().toString().getBytes(StandardCharsets.UTF_8), Bench.book().vocabulary(), Bench.NOON).entries();
+        chock.record.Moment bled = read.get(read.size() - 4).at();
+        chock.record.Moment filled = read.get(read.size() - 3).at();
+        assertThat(filled.surelyAfter(bled)).isTrue();
+        assertThat(bled.surelyAfter(filled)).isFalse();
+        assertThatThrownBy(() -> shop.write(id, 3, List.of(Bench.entry("seq", "9", "point", "front-brake/hydraulic", "done", "bled")), Bench.IDA, null))
+                .isInstanceOf(UnusableInput.class).hasMessageContaining("seq is given by the board to entries that it dates itself");
+    }
+
+    @Test
     void a_correction_names_the_earlier_entry_and_both_stay() {
         String id = lark().machine();
         String wrong = shop.write(id, 1, List.of(caliperOff()), Bench.TOM, null).entries().get(0);
