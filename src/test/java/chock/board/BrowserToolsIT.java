@@ -20,10 +20,8 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogType;
 
-/**
- * The tools of the board in a real browser: at a desk and on a phone, by keyboard, with a script and without. Wants
- * Debian's {@code chromium} and {@code chromium-driver}; without them it fails.
- */
+/** The tools of the board in a real browser: at a desk and on a phone, by keyboard, with a script and without. */
+@NeedsBrowser
 class BrowserToolsIT {
     private static final String RUN = "/run?goes=into-the-room&speed=idle&openings=shut&background=0&exhaust=not-measured&runs=5on&volume=300";
 
