@@ -1,6 +1,7 @@
 package chock.packaged;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.File;
 import java.io.IOException;
@@ -12,17 +13,26 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The program as it is handed out: the jar, its libraries and the launcher. */
 class PackagedProgramIT {
     private record Ended(int status, String out, String err) { }
 
     private static Ended run(List<String> command) throws IOException, InterruptedException {
+        return run(command, Path.of(""), null);
+    }
+
+    /** @param javaHome folder whose {@code bin/java} the launcher is to run, or null for the one on the path */
+    private static Ended run(List<String> command, Path folder, Path javaHome) throws IOException, InterruptedException {
         Path out = Files.createTempFile("chock", ".out");
         Path err = Files.createTempFile("chock", ".err");
         try {
-            ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+            ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toAbsolutePath().toFile()).redirectOutput(out.toFile()).redirectError(err.toFile());
             builder.environment().remove("JAVA_HOME");
+            if (javaHome != null) {
+                builder.environment().put("JAVA_HOME", javaHome.toString());
+            }
             Process process = builder.start();
             process.getOutputStream().close();
             assertThat(process.waitFor(120, TimeUnit.SECONDS)).as("ended in time").isTrue();
@@ -97,6 +107,29 @@ class PackagedProgramIT {
         Ended loaded = run(List.of(java(), "-Xlog:class+load", "-jar", "target/chock.jar", "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-released.yaml"));
         assertThat(loaded.out()).contains("chock.assess.Assessor").doesNotContain("io.javalin").doesNotContain("org.eclipse.jetty").doesNotContain("org.sqlite").doesNotContain("org.jdbi")
                 .doesNotContain("org.flywaydb").doesNotContain("com.zaxxer").doesNotContain("io.micrometer").doesNotContain("org.springframework").doesNotContain("gg.jte");
+    }
+
+    @Test
+    void theClassArchiveIsUsedFromEveryFolder(@TempDir Path elsewhere) throws IOException, InterruptedException {
+        assumeThat(run(List.of(java(), "-Xshare:on", "-version")).status()).as("this JVM shares classes").isZero();
+        assertThat(Path.of("target/chock.jsa")).as("see target/class-archive.log").exists();
+        // The launcher turns all logging off, so a java of the test's own asks for the list of classes behind its back.
+        Path loaded = elsewhere.resolve("loaded.txt");
+        Path java = Files.createDirectories(elsewhere.resolve("home/bin")).resolve("java");
+        Files.writeString(java, "#!/bin/sh\nfor arg in \"$@\"; do\n  shift\n  [ \"$arg\" != -jar ] || set -- \"$@\" '-Xlog:class+load:file=" + loaded + "'\n  set -- \"$@\" \"$arg\"\ndone\nexec '" + java() + "' \"$@\"\n");
+        assertThat(java.toFile().setExecutable(true)).isTrue();
+        String launcher = Path.of("target/chock").toAbsolutePath().toString();
+        String record = Path.of("docs/examples/lark-released.yaml").toAbsolutePath().toString();
+        for (Path folder : List.of(Path.of(""), elsewhere, elsewhere.getRoot())) {
+            Files.deleteIfExists(loaded);
+            Ended ended = run(List.of(launcher, "assess", "--as-of", "2026-11-25T12:00", record), folder, elsewhere.resolve("home"));
+            assertThat(ended.status()).as(folder + ": " + ended.err()).isZero();
+            List<String> ours = Files.readAllLines(loaded).stream().filter(line -> line.matches(".* (chock|org\\.drools)\\..*")).toList();
+            List<String> archived = ours.stream().filter(line -> line.contains("source: shared objects file")).toList();
+            assertThat(ours).as(folder.toString()).hasSizeGreaterThan(500);
+            // A few classes cannot be archived, such as those made while the program runs.
+            assertThat(archived.size()).as("classes from the archive, of " + ours.size() + ", started in " + folder).isGreaterThan(ours.size() * 9 / 10);
+        }
     }
 
     /** Another country, clock, alphabet and character set of the machine it runs on. */
