@@ -98,7 +98,7 @@ public final class Chock implements Runnable {
     }
 
     /** The line with the command that is named, or with all where none of them is: to look at every command takes longer than to judge a machine. */
-    private static CommandLine line(Bench bench, String... args) {
+    static CommandLine line(Bench bench, String... args) {
         CommandLine line = new CommandLine(new Chock());
         Map<String, Supplier<Object>> commands = commands(bench);
         if (args.length > 0 && commands.containsKey(args[0])) {

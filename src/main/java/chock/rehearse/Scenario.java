@@ -13,7 +13,7 @@ import java.util.Set;
 /**
  * A scenario as it was put together, so that it can be judged again by another rule book.
  *
- * @param place file and line, such as {@code features/brakes/discs.feature:12}
+ * @param place file and line, such as {@code features/brakes/disc-and-drum.feature:12}
  * @param name its name
  * @param record the job record its steps made
  * @param asOf the moment of judgement
