@@ -55,6 +55,18 @@ Feature: Stop control
         | headlamp/shell       | opened   |
         | machine              | damaged  |
 
+    Scenario Outline: a plug out and in leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-cut
+      And ignition/plugs was <work>
+      Then controls.stop-spark is met at controls/stop-switch
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+        | replaced |
+
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
@@ -115,6 +127,18 @@ Feature: Stop control
         | fuel/carburettors    | opened   |
         | machine              | damaged  |
         | headlamp/shell       | opened   |
+
+    Scenario Outline: a plug out and in leaves it standing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle stops-every-time
+      And ignition/plugs was <work>
+      Then controls.stop-idle is met at controls/stop-switch
+
+      Examples:
+        | work     |
+        | removed  |
+        | refitted |
+        | replaced |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -300,6 +300,21 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre was inflated
       Then tyres.pressure-outside is stale at front-wheel/tyre
 
+    Scenario Outline: the pressure is read again, and the air is as warm as before
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And <point> was <work>
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure-outside is met at front-wheel/tyre
+      Examples:
+        | point                  | work     |
+        | front-wheel/tyre       | inflated |
+        | front-wheel/tyre/valve | replaced |
+        | front-wheel/tube       | replaced |
+
     Scenario Outline: the wheel out and in again leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi

@@ -49,7 +49,11 @@ public final class CatalogueJson {
                 .forEach(code -> none.addObject().put("territory", code.code()).set("source", source(code.setsNone().get(card.limit()))));
         node.put("holds", card.holds().words());
         ArrayNode undone = node.putArray("undoneBy");
-        card.undoneBy().forEach(undo -> undone.addObject().put("place", undo.place().pattern()).set("work", sorted(undo.works())));
+        card.undoneBy().forEach(undo -> {
+            ObjectNode row = undone.addObject().put("place", undo.place().pattern());
+            row.set("work", sorted(undo.works()));
+            row.set("only", sorted(undo.only()));
+        });
         ArrayNode survives = node.putArray("survives");
         card.survives().forEach(row -> survives.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         ArrayNode cleared = node.putArray("clearedBy");

@@ -162,6 +162,7 @@ public record CheckInWords(Card card, List<Row> rows) {
     }
 
     private static List<String> rows(List<Card.Undo> rows) {
-        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place()).toList();
+        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place()
+                + (undo.only().isEmpty() ? "" : " (" + words(undo.only()) + " only)")).toList();
     }
 }

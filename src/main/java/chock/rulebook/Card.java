@@ -66,6 +66,10 @@ public record Card(String id, String question, String applies, Set<Gate> gates, 
     public record Want(String name, Deed weakest, String aspect, Vocabulary.Form form, Unit unit, Set<String> good,
                        Set<String> bad, Place place, Holds holds, boolean judged, boolean varies) { }
 
-    /** Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it. */
-    public record Undo(Set<String> works, Place place) { }
+    /**
+     * Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it.
+     *
+     * @param only names of the wants it bears on; empty for all of the card
+     */
+    public record Undo(Set<String> works, Place place, Set<String> only) { }
 }

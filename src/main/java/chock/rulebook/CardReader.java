@@ -59,6 +59,9 @@ final class CardReader {
         List<Card.Undo> undoneBy = undos(sheet, "undone-by");
         List<Card.Undo> survives = undos(sheet, "survives");
         List<Card.Undo> clearedBy = undos(sheet, "cleared-by");
+        List<String> named = wants.stream().map(Card.Want::name).toList();
+        undoneBy.stream().flatMap(row -> row.only().stream()).filter(want -> !named.contains(want)).forEach(want -> sheet.fault("undone-by",
+                "only names '" + want + "', and the card wants no such thing", "Known here: " + String.join(", ", named) + "."));
         clearedBy.stream().filter(row -> row.works().isEmpty()).findFirst().ifPresent(row -> sheet.fault("cleared-by", "it names no work", "Write work: [adjusted]; leave the key out where any work there will do."));
         String remedy = sheet.text("remedy");
         String caution = sheet.optional("caution");
@@ -76,9 +79,10 @@ final class CardReader {
             List<String> named = undo.texts("work");
             named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
             Place at = placeOf(undo, "place", undo.text("place"));
+            Set<String> only = key.equals("undone-by") ? new LinkedHashSet<>(undo.texts("only")) : Set.of();
             undo.done();
             if (at != null) {
-                undos.add(new Card.Undo(new LinkedHashSet<>(named), at));
+                undos.add(new Card.Undo(new LinkedHashSet<>(named), at, only));
             }
         }
         return undos;

@@ -30,7 +30,7 @@ public record LaidOut(List<String> points, List<String> keys, List<Touch> undone
 
     private static List<Touch> touches(List<Card.Undo> rows, Map<String, String> binding, Map<String, List<String>> words) {
         List<Touch> touches = new ArrayList<>();
-        rows.forEach(row -> row.place().points(binding, words).forEach(point -> touches.add(new Touch(row.works(), point))));
+        rows.forEach(row -> row.place().points(binding, words).forEach(point -> touches.add(new Touch(row.works(), point, row.only()))));
         return List.copyOf(touches);
     }
 }

@@ -7,5 +7,12 @@ import java.util.Set;
  *
  * @param works the works, by name; empty means any that disturbs
  * @param point the place
+ * @param only names of the wants it bears on; empty means every want of the card
  */
-public record Touch(Set<String> works, String point) { }
+public record Touch(Set<String> works, String point, Set<String> only) {
+
+    /** True when it bears on the want of this name. */
+    public boolean bearsOn(String want) {
+        return only.isEmpty() || only.contains(want);
+    }
+}

@@ -164,7 +164,7 @@ final class PlainJudge {
             return true;
         }
         for (Touch row : laid.undoneBy()) {
-            if ((row.works().isEmpty() ? disturbing : row.works().contains(work.what())) && (carries(work.point(), row.point()) || carries(row.point(), work.point()))) {
+            if ((row.only().isEmpty() || row.only().contains(wanted.name())) && (row.works().isEmpty() ? disturbing : row.works().contains(work.what())) && (carries(work.point(), row.point()) || carries(row.point(), work.point()))) {
                 return true;
             }
         }

@@ -184,6 +184,10 @@ class RefusedRuleBookTest {
                 .hasMessage("rules/x/checks.yaml:1: record.licensed-inspection: undone-by names rear-break, and no check asks at such a place. Mend the place, or list it under points in rules/evidence/words.yaml.");
         assertThatThrownBy(() -> load(LIMIT, CARD.replace("undone-by: []", "undone-by: []\n  survives: [{work: [opened], place: machine}]"), null))
                 .hasMessageContaining("survives names machine, where no work undoes this check anyway");
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("undone-by: []", "undone-by: [{work: [opened], place: machine, only: [presure]}]"), null))
+                .hasMessageContaining("undone-by: only names 'presure', and the card wants no such thing");
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("undone-by: []", "undone-by: []\n  survives: [{work: [opened], place: machine, only: [pressure]}]"), null))
+                .hasMessageContaining("unknown key 'only'");
         assertThat(load(LIMIT, CARD.replace("undone-by: []", "undone-by: [{work: [opened], place: machine}]"), null).cards()).hasSize(1);
     }
 

@@ -46,7 +46,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         }
         for (Touch undoer : laid.undoneBy()) {
             boolean named = undoer.works().isEmpty() ? disturbs : undoer.works().contains(work.what());
-            if (named && (Entry.covers(work.point(), undoer.point()) || Entry.covers(undoer.point(), work.point()))) {
+            if (named && undoer.bearsOn(want.name()) && (Entry.covers(work.point(), undoer.point()) || Entry.covers(undoer.point(), work.point()))) {
                 return true;
             }
         }
