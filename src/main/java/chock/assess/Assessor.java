@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -37,12 +38,25 @@ public final class Assessor {
      * @param asOf the moment of judgement; no entry may be later
      */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
+        return judge(record, book, gates, asOf).assessment();
+    }
+
+    /**
+     * An assessment, and how long a copy of it may be kept.
+     *
+     * @param mayChange first moment at which any finding may be another one though nobody writes to the record; null when none can
+     */
+    public record Judged(Assessment assessment, Instant mayChange) { }
+
+    /** As {@link #assess}, for callers that keep the answer. */
+    public static Judged judge(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
         Conclusions concluded = conclude(record, book, asOf);
         Assessment judged = judged(record, book, gates, asOf, concluded);
         // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
         LocalDate today = asOf.atZone(record.zone()).toLocalDate();
         boolean coming = !book.limitsFrom(today, today.plus(book.longestRelease()).plusDays(1)).isEmpty();
-        return coming ? Foresight.ahead(judged, concluded, book) : judged;
+        NavigableSet<Instant> moments = Foresight.moments(record, book, concluded, asOf);
+        return new Judged(coming ? Foresight.ahead(judged, concluded, book) : judged, moments.isEmpty() ? null : moments.first());
     }
 
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {

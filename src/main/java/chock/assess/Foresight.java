@@ -142,23 +142,30 @@ public final class Foresight {
             return places.values().stream().min(State::compareTo).orElse(null);
         }
 
-        /**
-         * Every later moment at which a finding may change, until the first of them does. What is set aside stays so, and
-         * a check asked for anew is itself a change: so what stands now is all that matters.
-         */
         private NavigableSet<Instant> candidates() {
-            NavigableSet<Instant> all = new TreeSet<>();
-            ZoneId zone = record.zone();
-            concluded.standing().stream().map(s -> s.wanted().lapse(s.evidence())).filter(Objects::nonNull).forEach(all::add);
-            concluded.judgements().stream().map(Judgement::lapses).filter(Objects::nonNull).forEach(all::add);
-            LocalDate today = at.atZone(zone).toLocalDate();
-            book.limitsFrom(today, END).forEach(day -> all.add(day.atStartOfDay(zone).toInstant()));
-            for (Standing standing : concluded.standing()) {
-                if (standing.evidence().entry().is() instanceof Value.Code code && standing.wanted().want().aspect().equals("date-code")) {
-                    TyreDate.readChanges(code.text(), today).forEach(day -> all.add(day.atStartOfDay(zone).toInstant()));
-                }
-            }
-            return all.tailSet(at, false);
+            return moments(record, book, concluded, at);
         }
+    }
+
+    /**
+     * Every moment after this judgement at which a finding may change by itself, until the first of them does. What is set
+     * aside stays so, and a check asked for anew is itself a change: so what stands now is all that matters.
+     *
+     * @param concluded what the rules concluded
+     * @param at when they did
+     */
+    static NavigableSet<Instant> moments(JobRecord record, RuleBook book, Conclusions concluded, Instant at) {
+        NavigableSet<Instant> all = new TreeSet<>();
+        ZoneId zone = record.zone();
+        concluded.standing().stream().map(s -> s.wanted().lapse(s.evidence())).filter(Objects::nonNull).forEach(all::add);
+        concluded.judgements().stream().map(Judgement::lapses).filter(Objects::nonNull).forEach(all::add);
+        LocalDate today = at.atZone(zone).toLocalDate();
+        book.limitsFrom(today, END).forEach(day -> all.add(day.atStartOfDay(zone).toInstant()));
+        for (Standing standing : concluded.standing()) {
+            if (standing.evidence().entry().is() instanceof Value.Code code && standing.wanted().want().aspect().equals("date-code")) {
+                TyreDate.readChanges(code.text(), today).forEach(day -> all.add(day.atStartOfDay(zone).toInstant()));
+            }
+        }
+        return all.tailSet(at, false);
     }
 }

@@ -59,10 +59,7 @@ public record Boundaries(List<Row> rows) {
      */
     public static Boundaries of(RuleBook book, Rehearsed rehearsed, Scope scope) {
         List<Scenario> scenarios = rehearsed.scenarios();
-        List<Limit> all = new ArrayList<>(book.limits());
-        book.codes().values().forEach(code -> all.addAll(code.limits()));
-        all.addAll(book.tightened());
-        return new Boundaries(all.parallelStream().filter(scope::has).flatMap(limit -> ends(limit).stream().map(end -> row(book, scenarios, limit, end))).toList());
+        return new Boundaries(book.allLimits().parallelStream().filter(scope::has).flatMap(limit -> ends(limit).stream().map(end -> row(book, scenarios, limit, end))).toList());
     }
 
     /** Readings for which the rules found something else than the limit says. */

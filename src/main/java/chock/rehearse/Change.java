@@ -39,20 +39,13 @@ record Change(boolean isOfLimit, boolean isOfHouse, String subject, String what,
     /** Every change of every limit, local codes' and the house's included, and every rule left out that has something to do. */
     static List<Change> of(RuleBook book) {
         List<Change> all = new ArrayList<>();
-        for (Limit limit : book.limits()) {
-            // Before the first day of the first value nothing is in force, and nobody can be judged by it.
-            boolean before = book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
-            ofLimit(all, limit, limit.resolution(), s -> true, "", before);
-        }
-        for (LocalCode code : book.codes().values()) {
-            for (Limit limit : code.limits()) {
-                // Before the limit it makes stricter is in force nothing can be met, whatever the code says.
-                boolean before = book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
-                ofLimit(all, limit, stepOf(book, limit), s -> code.covers(s.record().territory()), " in " + code.code(), before);
-            }
-        }
-        for (Limit limit : book.tightened()) {
-            ofLimit(all, limit, stepOf(book, limit), s -> true, " in the house", true);
+        for (Limit limit : book.allLimits()) {
+            LocalCode code = limit.territory() == null ? null : book.codes().get(limit.territory());
+            boolean houses = book.tightened().contains(limit);
+            // Before the first day of the first value nothing is in force, and nobody can be judged by it or by what makes it stricter.
+            boolean before = houses || book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
+            ofLimit(all, limit, code == null && !houses ? limit.resolution() : stepOf(book, limit), s -> code == null || code.covers(s.record().territory()),
+                    houses ? " in the house" : code == null ? "" : " in " + code.code(), before);
         }
         SortedSet<String> rules = book.ruleNames();
         rules.removeAll(idle(book));

@@ -51,6 +51,7 @@ public final class RuleBook {
     private final House house;
     private final Map<String, LaidOut> laidOut;
     private final Map<String, List<Limit>> limitsById;
+    private final List<Limit> allLimits;
 
     /**
      * A house in force.
@@ -88,6 +89,8 @@ public final class RuleBook {
         this.house = house;
         this.laidOut = laidOut;
         this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
+        // Put together here alone: a caller that does it itself forgets one kind, and a release outlives a limit.
+        this.allLimits = Stream.of(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream()), tightened().stream()).flatMap(some -> some).toList();
     }
 
     /**
@@ -156,10 +159,10 @@ public final class RuleBook {
     RuleBook withHouse(House sound, SortedMap<String, Card> houseCards, List<Limit> own, Vocabulary words, KieBase compiled) {
         SortedMap<String, Card> allCards = new TreeMap<>(cards);
         allCards.putAll(houseCards);
-        List<Limit> allLimits = new ArrayList<>(limits);
-        allLimits.addAll(own);
+        List<Limit> withOwn = new ArrayList<>(limits);
+        withOwn.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(allLimits), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>());
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>());
     }
 
     /** The house in force, or empty. */
@@ -202,10 +205,7 @@ public final class RuleBook {
 
     /** The limits, local codes' and house's included, whose review is past due on this day, the longest overdue first. */
     public List<Overdue> overdue(LocalDate day) {
-        List<Limit> all = new ArrayList<>(limits);
-        codes.values().forEach(code -> all.addAll(code.limits()));
-        all.addAll(tightened());
-        return overdue(all, day);
+        return overdue(allLimits, day);
     }
 
     /** Of these limits those whose review is past due on this day, the longest overdue first. */
@@ -237,9 +237,14 @@ public final class RuleBook {
         return cards;
     }
 
-    /** Every limit that is not a local code's. */
+    /** The limits of this rule book and of the house's own checks. Local codes and limits a house tightens are not among them; see {@link #allLimits()}. */
     public List<Limit> limits() {
         return limits;
+    }
+
+    /** Every limit under all its dates: of this rule book, then of local codes, then those a house tightens. */
+    public List<Limit> allLimits() {
+        return allLimits;
     }
 
     /** Local codes by ISO 3166 code. */
@@ -278,18 +283,12 @@ public final class RuleBook {
 
     /** A limit under all its dates and territories, the house's own among them. */
     public List<Limit> limitsNamed(String id) {
-        List<Limit> all = new ArrayList<>(limitsById.getOrDefault(id, List.of()));
-        codes.values().forEach(code -> code.limits().stream().filter(l -> l.id().equals(id)).forEach(all::add));
-        tightened().stream().filter(l -> l.id().equals(id)).forEach(all::add);
-        return all;
+        return allLimits.stream().filter(l -> l.id().equals(id)).toList();
     }
 
-    /** The days after the first up to and with the last on which some limit, a local code's included, comes into force. */
+    /** The days after the first, up to and including the last, on which any limit comes into force: shipped, of a local code, or of the house. */
     public SortedSet<LocalDate> limitsFrom(LocalDate after, LocalDate last) {
-        SortedSet<LocalDate> days = new TreeSet<>();
-        Stream.concat(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream())).map(Limit::from)
-                .filter(from -> from.isAfter(after) && !from.isAfter(last)).forEach(days::add);
-        return days;
+        return allLimits.stream().map(Limit::from).filter(from -> from.isAfter(after) && !from.isAfter(last)).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The local codes that cover a territory. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.rulebook.HouseBook;
 import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
@@ -69,6 +70,36 @@ class ForesightTest {
         GateVerdict now = Assessor.assess(record, book, List.of(Gate.ON_SHOW), Examples.DAY).gates().get(0);
         assertThat(now.released()).as("no limit is in force yet, and a null never passes").isFalse();
         assertThat(ahead(record, book, Gate.ON_SHOW).changes()).isEqualTo(new Changes(startOf(2026, 12, 5), List.of("show.fuel-volume")));
+    }
+
+    /** The tank holds 3.2 L; shipped: at most 5 US gal. */
+    private static RuleBook houseAllows(String litres) {
+        return Examples.BOOK.with(HouseBook.named("House").withLimits("- id: show.fuel-volume\n  sense: at-most\n  value: " + litres + "\n  at-limit: passes\n  reason: the hall is small\n"
+                + "  author: Ida Marrow\n  date: 2026-11-25\n  from: 2026-12-01\n"));
+    }
+
+    @Test
+    void aLimitOfTheHouseThatComesIntoForceEndsARelease() throws IOException {
+        JobRecord record = Examples.read("lark-on-show.yaml");
+        GateVerdict shipped = Assessor.assess(record, Examples.BOOK, List.of(Gate.ON_SHOW), Examples.DAY).gates().get(0);
+        assertThat(shipped.holdsUntil()).isEqualTo(startOf(2026, 12, 19).minusSeconds(1));
+        GateVerdict tightened = Assessor.assess(record, houseAllows("3 L"), List.of(Gate.ON_SHOW), Examples.DAY).gates().get(0);
+        assertThat(tightened.released()).as("the limit is not in force yet").isTrue();
+        assertThat(tightened.holdsUntil()).isEqualTo(startOf(2026, 12, 1).minusSeconds(1));
+        assertThat(tightened.changes()).isEqualTo(new Changes(startOf(2026, 12, 1), List.of("show.fuel-volume")));
+        GateVerdict after = Assessor.assess(record, houseAllows("3 L"), List.of(Gate.ON_SHOW), startOf(2026, 12, 1)).gates().get(0);
+        assertThat(after.findings()).filteredOn(f -> f.state() != State.MET).extracting(Finding::check).containsExactly("show.fuel-volume");
+        GateVerdict roomy = Assessor.assess(record, houseAllows("4 L"), List.of(Gate.ON_SHOW), Examples.DAY).gates().get(0);
+        assertThat(roomy.holdsUntil()).as("a coming limit that changes no finding ends nothing").isEqualTo(shipped.holdsUntil());
+    }
+
+    @Test
+    void aCopyOfAVerdictMayBeKeptUntilAnyFindingMayChange() throws IOException {
+        JobRecord record = Examples.read("lark-on-show.yaml");
+        assertThat(Assessor.judge(record, Examples.BOOK, List.of(Gate.ON_SHOW), Examples.DAY).mayChange()).isEqualTo(startOf(2026, 12, 19));
+        assertThat(Assessor.judge(record, houseAllows("4 L"), List.of(Gate.ON_SHOW), Examples.DAY).mayChange()).isEqualTo(startOf(2026, 12, 1));
+        JobRecord empty = RandomRecords.with(record, List.of());
+        assertThat(Assessor.judge(empty, Examples.BOOK, List.of(Gate.ON_SHOW), Examples.DAY).mayChange()).isNull();
     }
 
     @Test

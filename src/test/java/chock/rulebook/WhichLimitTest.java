@@ -118,4 +118,17 @@ class WhichLimitTest {
         assertThat(limit.applied().source().kind()).isEqualTo(Source.Kind.LAW);
         assertThat(limit.applied().others()).anyMatch(o -> o.contains("common practice"));
     }
+
+    @Test
+    void allLimitsAreThoseOfTheBookOfLocalCodesAndOfTheHouse() {
+        RuleBook house = BOOK.with(HouseBook.named("House").withLimits("- id: brakes.pad-thickness\n  sense: at-least\n  value: 2.5 mm\n  at-limit: passes\n  reason: hills\n  author: Ida Marrow\n  date: 2026-11-25\n  from: 2027-03-01\n"));
+        assertThat(house.tightened()).hasSize(1);
+        assertThat(house.allLimits()).containsAll(BOOK.limits()).containsAll(house.tightened()).containsAll(BOOK.codes().get("GB").limits())
+                .hasSize(BOOK.limits().size() + BOOK.codes().values().stream().mapToInt(code -> code.limits().size()).sum() + 1).doesNotHaveDuplicates();
+        assertThat(house.limitsNamed("brakes.pad-thickness")).containsAll(BOOK.limitsNamed("brakes.pad-thickness")).containsAll(house.tightened());
+        assertThat(house.limitsFrom(DAY, LocalDate.of(2027, 3, 1))).isEqualTo(new java.util.TreeSet<>(List.of(LocalDate.of(2027, 3, 1))));
+        assertThat(house.limitsFrom(DAY, LocalDate.of(2027, 2, 28))).isEmpty();
+        assertThat(house.overdue(LocalDate.of(2099, 1, 1))).hasSize(BOOK.overdue(LocalDate.of(2099, 1, 1)).size() + 1);
+        assertThat(house.with(limit -> limit).allLimits()).isEqualTo(house.allLimits());
+    }
 }
