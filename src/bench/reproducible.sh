@@ -1,8 +1,9 @@
 #!/bin/sh
 # Builds what was committed last twice, in two fresh clones in folders of different length and with different languages
 # and time zones of the shell, and compares the programs and the lists of libraries byte by byte. Ends with 1 when they differ.
-# Usage, from the project's folder: sh src/bench/reproducible.sh [further options for mvn, such as -o]
+# Usage: sh src/bench/reproducible.sh [further options for mvn, such as -o]
 set -eu
+cd "$(dirname "$0")/../.."
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 git clone -q "$(pwd)" "$work/a"

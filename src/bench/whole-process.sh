@@ -3,6 +3,7 @@
 # turns, so that whatever else the machine does burdens both. Prints medians in milliseconds and their ratio.
 # Usage, after mvn -B -q package -DskipTests: sh src/bench/whole-process.sh [TURNS]
 set -eu
+cd "$(dirname "$0")/../.."
 turns=${1:-15}
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT

@@ -10,6 +10,7 @@ import chock.board.store.Summary;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.report.JsonReport;
+import chock.signoff.Canonical;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -30,11 +31,14 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The board for programs, under {@code /api}. */
 final class Api {
     private static final int MOST = 200;
     private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final Pattern TAG = Pattern.compile("(?:W/)?\"(\\d{1,18})(?:-[0-9a-f]{64})?\"");
 
     private final Store store;
     private final Shop shop;
@@ -90,7 +94,7 @@ final class Api {
         int page = number(ctx, "page", 1, 1_000_000);
         Floor.Sieve sieve = sieve(ctx);
         Floor.Order order = order(ctx.queryParam("order"));
-        List<Floor.Row> rows = store.read(lines -> lines.floor().list(sieve, order, (page - 1) * size, size, judging.book().digest(), clock.instant()));
+        List<Floor.Row> rows = store.read(lines -> lines.floor().list(sieve, order, (page - 1) * size, size, judging.key(), clock.instant()));
         long all = store.read(lines -> lines.floor().count(sieve));
         ObjectNode answer = node().put("all", all).put("page", page).put("size", size);
         ArrayNode list = answer.putArray("machines");
@@ -160,7 +164,23 @@ final class Api {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, now);
         List<Gate> gates = ctx.queryParams("gate").isEmpty() ? record.seeks() : ctx.queryParams("gate").stream().map(Api::gateOf).toList();
-        ctx.header("ETag", tag(kept.version())).contentType("application/json").result(JsonReport.of(List.of(judging.assess(record, gates, now))));
+        String answer = JsonReport.of(List.of(judging.assess(record, gates, now)));
+        ctx.header("ETag", verdictTag(kept.version(), judging.key(), answer)).contentType("application/json").result(answer);
+    }
+
+    /**
+     * The tag of a verdict: of the record's version, of what judged it, and of the answer itself but for the moment of
+     * judgement. A verdict changes without a write, at midnight, with a house or a rule book; the version says nothing of
+     * that. Weak, since a kept answer bears an earlier moment.
+     */
+    static String verdictTag(long version, String key, String answer) {
+        try {
+            ArrayNode records = (ArrayNode) JSON.readTree(answer);
+            records.forEach(record -> ((ObjectNode) record).remove("asOf"));
+            return "W/\"" + version + "-" + Canonical.digest((key + records).getBytes(StandardCharsets.UTF_8)).substring("sha256:".length()) + "\"";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private void take(Context ctx) {
@@ -313,10 +333,12 @@ final class Api {
         if (tag == null) {
             throw new Refusal(428, "Send If-Match with the ETag of the record you have seen, so that nobody overwrites what they have not read.");
         }
-        if (!tag.matches("\"\\d{1,18}\"")) {
+        // The tag of a verdict names the version of the record that was judged, so its reader has seen that version.
+        Matcher version = TAG.matcher(tag);
+        if (!version.matches()) {
             throw new Refusal(412, "This is not an ETag of this record.");
         }
-        return Long.parseLong(tag.substring(1, tag.length() - 1));
+        return Long.parseLong(version.group(1));
     }
 
     private static int number(Context ctx, String name, int otherwise, int most) {

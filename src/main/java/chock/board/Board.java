@@ -186,7 +186,7 @@ public final class Board implements AutoCloseable {
     }
 
     private void ready(Context ctx) {
-        long waiting = store.read(lines -> lines.records().toJudgeAgain(judging.book().digest(), clock.instant(), 1)).size();
+        long waiting = store.read(lines -> lines.records().toJudgeAgain(judging.key(), clock.instant(), 1)).size();
         ctx.status(stopping ? 503 : 200).contentType("text/plain").result(stopping ? "stopping\n" : waiting == 0 ? "ready\n" : "ready; some machines wait to be judged again\n");
     }
 

@@ -2,7 +2,6 @@ package chock.board;
 
 import chock.assess.Assessment;
 import chock.assess.Assessor;
-import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.State;
 import chock.board.store.Kept;
@@ -12,7 +11,13 @@ import chock.record.JobRecord;
 import chock.record.ReadAs;
 import chock.record.RecordReader;
 import chock.rulebook.RuleBook;
+import chock.signoff.Canonical;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -20,6 +25,8 @@ import java.util.stream.Stream;
 
 /** Holds what is kept against the rule book. */
 public final class Judging {
+    private static final String PROGRAM = program();
+
     private final RuleBook book;
 
     public Judging(RuleBook book) {
@@ -52,13 +59,30 @@ public final class Judging {
         return Assessor.assess(record, book, gates, asOf);
     }
 
-    /** What the list shows of this record: the gates it seeks. */
+    /** What the list shows of this record: the gates it seeks. It is kept, so it says when it has to be judged again. */
     Summary summary(JobRecord record, Instant asOf) {
-        Assessment assessment = assess(record, record.seeks(), asOf);
-        Stream<Instant> changes = assessment.gates().stream().flatMap(gate -> Stream.concat(gate.findings().stream().map(Finding::lapses),
-                Stream.ofNullable(gate.holdsUntil()).map(until -> until.plusSeconds(1))));
-        Instant again = changes.filter(Objects::nonNull).filter(asOf::isBefore).min(Instant::compareTo).orElse(null);
-        return new Summary(book.digest(), assessment.gates().stream().map(Judging::ofGate).toList(), again);
+        Assessor.Judged judged = Assessor.judge(record, book, record.seeks(), asOf);
+        List<GateVerdict> gates = judged.assessment().gates();
+        Instant again = Stream.concat(Stream.ofNullable(judged.mayChange()), gates.stream().map(GateVerdict::holdsUntil).filter(Objects::nonNull).map(until -> until.plusSeconds(1)))
+                .min(Instant::compareTo).orElse(null);
+        return new Summary(key(), gates.stream().map(Judging::ofGate).toList(), again);
+    }
+
+    /** What judges here: the rule book with its house, and the program, whose code reasons too. What was judged under another key is judged again. */
+    public String key() {
+        return book.digest() + " " + PROGRAM;
+    }
+
+    /** {@code sha256:} over the program file; of classes in a folder, as in tests, nothing is known. */
+    private static String program() {
+        try {
+            Path file = Path.of(Judging.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+            return Files.isRegularFile(file) ? Canonical.digest(Files.readAllBytes(file)) : "unpacked";
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("the program file has no path", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the program file cannot be read", e);
+        }
     }
 
     static Summary.OfGate ofGate(GateVerdict gate) {

@@ -21,6 +21,7 @@ import chock.record.Vocabulary;
 import chock.report.Wording;
 import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
+import chock.signoff.Canonical;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gg.jte.ContentType;
@@ -32,6 +33,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
@@ -81,7 +83,9 @@ final class Pages {
     }
 
     void on(RoutesConfig routes) {
-        routes.get("/style.css", ctx -> ctx.contentType("text/css").header("Cache-Control", "public, max-age=3600").result(style()), Action.ENTER);
+        byte[] style = style();
+        // Asked for again with every page, and not sent again: kept for an hour, the style of an old program would mark the states of a new one.
+        routes.get("/style.css", ctx -> ctx.contentType("text/css").header("Cache-Control", "public, no-cache").header("ETag", "\"" + Canonical.digest(style) + "\"").result(style), Action.ENTER);
         routes.get("/sign-in", ctx -> show(ctx, "signin", new Views.Signing(frame(ctx, "Sign in"), "", "")), Action.ENTER);
         routes.post("/sign-in", this::signIn, Action.ENTER);
         routes.post("/sign-out", this::signOut, Action.OWN_ACCOUNT);
@@ -110,9 +114,11 @@ final class Pages {
         signing.limit(ctx);
     }
 
-    private static byte[] style() throws IOException {
+    private static byte[] style() {
         try (InputStream in = Pages.class.getResourceAsStream("/board/style.css")) {
             return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -192,8 +198,8 @@ final class Pages {
         Floor.Sieve asked = sieve;
         Floor.Order order = Api.order(ctx.queryParam("order") == null ? lapsing ? "lapses" : "nearest" : ctx.queryParam("order"));
         int page = Api.page(ctx);
-        String digest = judging.book().digest();
-        List<Floor.Row> rows = store.read(lines -> lines.floor().list(asked, order, (page - 1) * A_PAGE, A_PAGE, digest, now));
+        String key = judging.key();
+        List<Floor.Row> rows = store.read(lines -> lines.floor().list(asked, order, (page - 1) * A_PAGE, A_PAGE, key, now));
         long all = store.read(lines -> lines.floor().count(asked));
         Map<String, List<SignViews.Stands>> signed = signing.newest(rows.stream().map(Floor.Row::id).toList());
         List<Views.Blocker> blockers = store.read(lines -> lines.floor().blockers(asked.gate(), 8)).stream().map(b -> new Views.Blocker(b.check(), question(b.check()), b.machines(),

@@ -283,7 +283,7 @@ public final class Shop {
      */
     public int judgeAgain(int most) {
         Instant now = clock.instant();
-        List<String> due = store.read(lines -> lines.records().toJudgeAgain(judging.book().digest(), now, most));
+        List<String> due = store.read(lines -> lines.records().toJudgeAgain(judging.key(), now, most));
         for (String id : due) {
             find(id).ifPresent(kept -> {
                 Summary summary = judging.summary(judging.read(kept, now), now);

@@ -69,7 +69,11 @@ final class BoardCommand implements Callable<Integer> {
         ZoneId clockFace = zone();
         Map<String, String> passphrases = demo ? demoKeys() : Map.of();
         chock.signoff.Shop workshop = workshop();
+        boolean empty = Store.isNew(store);
         Store opened = Store.open(store);
+        if (empty) {
+            bench.say(madeNew(store));
+        }
         CountDownLatch stopped = new CountDownLatch(1);
         try (Board board = board(opened, workshop, where, clockFace)) {
             board.firstSecret().ifPresent(secret -> bench.say("First start. Sign in as lead with this password, once: " + secret));
@@ -87,6 +91,11 @@ final class BoardCommand implements Callable<Integer> {
             stopped.await();
         }
         return Bench.RELEASED;
+    }
+
+    // Without --store it lies in the current folder: from another one, the shop's machines would seem to be gone.
+    private static String madeNew(String store) {
+        return "New store, empty: " + Store.absolute(store);
     }
 
     /** The settings named, else those in the folder of the store, else none. */
@@ -161,7 +170,11 @@ final class BoardCommand implements Callable<Integer> {
         @Override
         public Integer call() {
             int status = Bench.RELEASED;
+            boolean empty = Store.isNew(store);
             try (Store opened = Store.open(store)) {
+                if (empty) {
+                    bench.say(madeNew(store));
+                }
                 Shop shop = new Shop(opened, new Judging(new HouseOption().inForce(bench)), bench.clock());
                 for (String file : files) {
                     status = Math.max(status, take(shop, file));
@@ -216,7 +229,7 @@ final class BoardCommand implements Callable<Integer> {
         @Override
         public Integer call() throws IOException {
             int status = Bench.RELEASED;
-            try (Store opened = Store.open(store)) {
+            try (Store opened = Store.existing(store)) {
                 List<String> asked = ids == null ? opened.read(lines -> lines.records().ids()) : ids;
                 for (String id : asked) {
                     var kept = opened.read(lines -> lines.records().find(id));
@@ -245,7 +258,7 @@ final class BoardCommand implements Callable<Integer> {
 
         @Override
         public Integer call() {
-            try (Store opened = Store.open(store)) {
+            try (Store opened = Store.existing(store)) {
                 opened.copyTo(Path.of(file));
             }
             return Bench.RELEASED;

@@ -61,6 +61,29 @@ public final class Store implements AutoCloseable {
         return new Store(connections, postgresql ? null : Path.of(where).resolve(PHOTOS));
     }
 
+    /**
+     * Opens a store that is there already: what reads from a store must not make an empty one where its folder is misspelt, or
+     * where the program was started in another folder.
+     *
+     * @throws UnusableInput when there is none in this folder, or it cannot be used
+     */
+    public static Store existing(String where) {
+        if (isNew(where)) {
+            throw UnusableInput.of(absolute(where), "there is no store in this folder", "Name the folder of the store with --store");
+        }
+        return open(where);
+    }
+
+    /** Whether {@link #open} would make a new store in this folder; of a database this is never said. */
+    public static boolean isNew(String where) {
+        return !where.startsWith("jdbc:") && !Files.exists(Path.of(where).resolve(FILE));
+    }
+
+    /** The store as it is named to the user: the whole path of a folder, a database without its password. */
+    public static String absolute(String where) {
+        return where.startsWith("jdbc:") ? shown(where) : Path.of(where).toAbsolutePath().normalize().toString();
+    }
+
     /** Without name and password of the user, which may stand in an address. */
     private static String shown(String where) {
         return where.replaceFirst("[?].*", "").replaceFirst("//[^/@]*@", "//");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import chock.assess.Assessor;
 import chock.board.Bench;
+import chock.board.Judging;
 import chock.board.Shop;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
@@ -120,7 +121,7 @@ abstract class StoreSuite {
         Shop.Done done = shop.write(taken.machine(), 1, List.of(caliperOff()), Bench.TOM, null);
         assertThat(done.version()).isEqualTo(2);
         assertThat(done.after().gates()).extracting(Summary.OfGate::released).containsOnly(false);
-        Floor.Row row = store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.ID, 0, 10, Bench.book().digest(), Bench.NOON)).get(0);
+        Floor.Row row = store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.ID, 0, 10, new Judging(Bench.book()).key(), Bench.NOON)).get(0);
         assertThat(row.gates().get(0).released()).isFalse();
         assertThat(row.gates().get(0).held()).isNotEmpty().hasSizeLessThanOrEqualTo(3);
         assertThat(store.read(lines -> lines.events().find(done.event())).orElseThrow().detail()).contains("released, now held by");
@@ -333,7 +334,7 @@ abstract class StoreSuite {
         assertThat(held).isNotEmpty().doesNotContain("HV-0142");
         assertThat(ids(new Floor.Sieve("", "", true, "", Bench.NOON, Bench.NOON.plusSeconds(31 * 86_400)), Floor.Order.LAPSES)).isNotEmpty();
         assertThat(ids(new Floor.Sieve("", "", true, "", Bench.NOON.plusSeconds(40 * 86_400), null), Floor.Order.LAPSES)).isEmpty();
-        List<Floor.Row> nearest = store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.NEAREST, 0, 50, Bench.book().digest(), Bench.NOON));
+        List<Floor.Row> nearest = store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.NEAREST, 0, 50, new Judging(Bench.book()).key(), Bench.NOON));
         assertThat(nearest.get(4).gates()).as("nothing open: last").allMatch(Summary.OfGate::released);
         assertThat(nearest.get(0).gates()).as("few things open: first").anyMatch(gate -> !gate.released());
         String check = store.read(lines -> lines.floor().blockers("", 5)).get(0).check();
@@ -348,17 +349,17 @@ abstract class StoreSuite {
     }
 
     private List<String> ids(Floor.Sieve sieve, Floor.Order order) {
-        return store.read(lines -> lines.floor().list(sieve, order, 0, 50, Bench.book().digest(), Bench.NOON)).stream().map(Floor.Row::id).toList();
+        return store.read(lines -> lines.floor().list(sieve, order, 0, 50, new Judging(Bench.book()).key(), Bench.NOON)).stream().map(Floor.Row::id).toList();
     }
 
     @Test
     void what_has_run_out_by_itself_is_judged_again() {
         lark();
         Instant later = Bench.NOON.plusSeconds(400L * 86_400);
-        assertThat(store.<List<String>>read(lines -> lines.records().toJudgeAgain(Bench.book().digest(), Bench.NOON, 9))).isEmpty();
-        assertThat(store.<List<String>>read(lines -> lines.records().toJudgeAgain(Bench.book().digest(), later, 9))).containsExactly("HV-0142");
+        assertThat(store.<List<String>>read(lines -> lines.records().toJudgeAgain(new Judging(Bench.book()).key(), Bench.NOON, 9))).isEmpty();
+        assertThat(store.<List<String>>read(lines -> lines.records().toJudgeAgain(new Judging(Bench.book()).key(), later, 9))).containsExactly("HV-0142");
         assertThat(store.<List<String>>read(lines -> lines.records().toJudgeAgain("another book", Bench.NOON, 9))).containsExactly("HV-0142");
-        assertThat(store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.ID, 0, 9, Bench.book().digest(), later)).get(0).judged()).as("an old release is not shown as one").isFalse();
+        assertThat(store.read(lines -> lines.floor().list(Floor.Sieve.ALL, Floor.Order.ID, 0, 9, new Judging(Bench.book()).key(), later)).get(0).judged()).as("an old release is not shown as one").isFalse();
     }
 
     @Test
