@@ -83,7 +83,7 @@ public final class Board implements AutoCloseable {
     public Board(Store store, RuleBook book, chock.signoff.Shop workshop, Address address, Clock clock, ZoneId zone, String version, Consumer<String> log) {
         this.store = store;
         this.clock = clock;
-        this.judging = new Judging(book);
+        this.judging = new Judging(book, workshop);
         this.shop = new Shop(store, judging, clock, this::keepUp);
         this.desk = new SigningDesk(workshop, store, shop, judging, clock);
         this.people = new People(store, clock);

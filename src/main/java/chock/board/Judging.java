@@ -28,9 +28,16 @@ public final class Judging {
     private static final String PROGRAM = program();
 
     private final RuleBook book;
+    private final String settings;
 
     public Judging(RuleBook book) {
+        this(book, null);
+    }
+
+    /** @param workshop whose settings bear on verdicts too, or null */
+    public Judging(RuleBook book, chock.signoff.Shop workshop) {
         this.book = book;
+        this.settings = workshop == null ? "no workshop" : digest(workshop.file());
     }
 
     public RuleBook book() {
@@ -68,20 +75,29 @@ public final class Judging {
         return new Summary(key(), gates.stream().map(Judging::ofGate).toList(), again);
     }
 
-    /** What judges here: the rule book with its house, and the program, whose code reasons too. What was judged under another key is judged again. */
+    /**
+     * What judges here: the rule book with its house, the workshop's settings, and the program, whose code reasons too. What
+     * was judged under another key is judged again.
+     */
     public String key() {
-        return book.digest() + " " + PROGRAM;
+        return book.digest() + " " + settings + " " + PROGRAM;
     }
 
     /** {@code sha256:} over the program file; of classes in a folder, as in tests, nothing is known. */
     private static String program() {
         try {
             Path file = Path.of(Judging.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-            return Files.isRegularFile(file) ? Canonical.digest(Files.readAllBytes(file)) : "unpacked";
+            return Files.isRegularFile(file) ? digest(file) : "unpacked";
         } catch (URISyntaxException e) {
             throw new IllegalStateException("the program file has no path", e);
+        }
+    }
+
+    private static String digest(Path file) {
+        try {
+            return Canonical.digest(Files.readAllBytes(file));
         } catch (IOException e) {
-            throw new UncheckedIOException("the program file cannot be read", e);
+            throw new UncheckedIOException(file + " cannot be read", e);
         }
     }
 

@@ -8,7 +8,9 @@ import chock.record.RecordReader;
 import chock.rulebook.HouseBook;
 import chock.rulebook.Limit;
 import chock.rulebook.RuleBook;
+import chock.signoff.Shop;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -130,5 +132,18 @@ class VerdictTagTest {
         RuleBook coming = house("- id: show.fuel-volume\n  sense: at-most\n  value: 3 L\n  from: 2027-03-02\n");
         assertThat(new Judging(coming).summary(old, blocked).again()).as("nothing lapses on that day, and a limit comes into force").isEqualTo(Instant.parse("2027-03-02T00:00:00Z"));
         assertThat(judging.summary(record, Bench.NOON).book()).isEqualTo(judging.key()).startsWith(book.digest()).isNotEqualTo(new Judging(Bench.book()).key());
+    }
+
+    @Test
+    void otherSettingsOfTheWorkshopAreJudgedAnew() throws Exception {
+        Path file = folder.resolve("shop.yaml");
+        Files.writeString(file, Shop.SKELETON);
+        String before = new Judging(Bench.book(), Shop.of(file)).key();
+        assertThat(new Judging(Bench.book(), Shop.of(file)).key()).isEqualTo(before).isNotEqualTo(new Judging(Bench.book()).key());
+        Files.writeString(file, Shop.SKELETON.replace("Europe/London", "Europe/Dublin"));
+        assertThat(new Judging(Bench.book(), Shop.of(file)).key()).isNotEqualTo(before);
+        assertThat(Api.verdictTag(1, "one key", "[{\"asOf\":\"now\",\"gates\":{}}]")).isEqualTo(Api.verdictTag(1, "one key", "[{\"asOf\":\"then\",\"gates\":{}}]"))
+                .isNotEqualTo(Api.verdictTag(1, "other key", "[{\"asOf\":\"now\",\"gates\":{}}]")).isNotEqualTo(Api.verdictTag(2, "one key", "[{\"asOf\":\"now\",\"gates\":{}}]"))
+                .isNotEqualTo(Api.verdictTag(1, "one key", "[{\"asOf\":\"now\",\"gates\":{\"road-test\":{}}}]"));
     }
 }
