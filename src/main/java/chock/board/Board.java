@@ -20,7 +20,9 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -236,9 +238,11 @@ public final class Board implements AutoCloseable {
     private void judgeAgain() {
         keepUp();
         try {
-            while (!stopping && shop.judgeAgain(AT_ONCE) == AT_ONCE) {
+            Map<String, RuntimeException> unjudged = new TreeMap<>();
+            while (!stopping && shop.judgeAgain(AT_ONCE, unjudged) > 0) {
                 Thread.onSpinWait();
             }
+            unjudged.forEach((id, why) -> journal.failure(clock.instant(), "judging " + id, why));
             store.change(lines -> lines.replies().forgetBefore(clock.instant().minus(KEYS_KEPT)));
         } catch (RuntimeException e) {
             journal.failure(clock.instant(), "judging", e);

@@ -23,6 +23,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -277,18 +278,29 @@ public final class Shop {
     }
 
     /**
-     * Judges again what another rule book judged, or what may have run out by itself.
+     * Judges again what was judged under another key, or what may have run out by itself.
      *
-     * @return how many were looked at; fewer than {@code most} when nothing is left
+     * @param unjudged by id, why a record could not be judged; these are passed over, so that one of them never keeps the others
+     *        waiting, and further ones are added. They count as held until they can be judged.
+     * @return how many were looked at; 0 when nothing is left
      */
-    public int judgeAgain(int most) {
+    public int judgeAgain(int most, Map<String, RuntimeException> unjudged) {
         Instant now = clock.instant();
-        List<String> due = store.read(lines -> lines.records().toJudgeAgain(judging.key(), now, most));
+        List<String> due = new ArrayList<>(store.read(lines -> lines.records().toJudgeAgain(judging.key(), now, most + unjudged.size())));
+        due.removeAll(unjudged.keySet());
         for (String id : due) {
-            find(id).ifPresent(kept -> {
-                Summary summary = judging.summary(judging.read(kept, now), now);
-                store.write(lines -> lines.records().summarise(id, kept.version(), summary));
-            });
+            Optional<Kept> found = find(id);
+            if (found.isEmpty()) {
+                continue;
+            }
+            Summary summary;
+            try {
+                summary = judging.summary(judging.read(found.get(), now), now);
+            } catch (RuntimeException e) {
+                unjudged.put(id, e);
+                continue;
+            }
+            store.write(lines -> lines.records().summarise(id, found.get().version(), summary));
         }
         return due.size();
     }

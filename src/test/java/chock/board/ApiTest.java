@@ -189,7 +189,7 @@ class ApiTest {
             assertThat(json(again.get("/api/machines")).at("/machines/0/gates/road-test/verdict").textValue()).isEqualTo("blocked");
             assertThat(json(again.get("/api/machines")).at("/machines/0/judged").booleanValue()).isFalse();
             assertThat(again.get("/").body()).contains("waits to be judged again");
-            assertThat(later.board.shop().judgeAgain(10)).isEqualTo(1);
+            assertThat(later.board.shop().judgeAgain(10, new java.util.TreeMap<>())).isEqualTo(1);
             assertThat(json(again.get("/api/machines")).at("/machines/0/judged").booleanValue()).isTrue();
         }
     }
