@@ -96,8 +96,8 @@ Feature: Petrol and leaks
       And fuel measured watched-for 11 min ± 0.1 min
       And fuel tried leak-at-rest weeps
       And fuel/tap was replaced
-      And fuel measured watched-for 11 min ± 0.1 min
-      And fuel tried leak-at-rest dry
+      And fuel measured watched-for 11 min ± 0.1 min 10 minutes ago
+      And fuel tried leak-at-rest dry 10 minutes ago
       Then fuel.leak is met at fuel
 
     Scenario Outline: what is wrong

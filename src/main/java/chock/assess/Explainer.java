@@ -99,7 +99,7 @@ public final class Explainer {
             return new Considered(e.id(), Fate.DECIDES, says, List.of());
         }
         boolean stands = concluded.of(required, Standing.class).stream().anyMatch(s -> s.wanted().equals(wanted) && s.evidence().id().equals(e.id()));
-        return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of("a newer one decides") : aside);
+        return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of(wanted.countsTogether() ? "not taken together with the newest that belong together" : "a newer one decides") : aside);
     }
 
     private String aside(SetAside aside, Evidence evidence) {

@@ -8,6 +8,7 @@ import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
+import chock.assess.facts.TakenTogether;
 import chock.assess.facts.Wanted;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
@@ -56,6 +57,16 @@ public final class Judge {
                     case TRIED -> "tried it";
                     default -> "looked";
                 });
+    }
+
+    /** What was read, but not in one go. */
+    public static Lack notTogether(TakenTogether taken) {
+        return new Lack(taken.required(), State.MISSING, taken.words() + " do not belong together; take them together, " + taken.apart().get(0).wanted().card().together().words() + " and with no work between");
+    }
+
+    /** What is to be known of evidence that ends at a sunset nobody can work out. */
+    public static String sunsetUnknown(Current current) {
+        return "sunset is not known, since the shop's settings name no place: this look holds " + current.wanted().holds().hours().toHours() + " hours";
     }
 
     /** Judges evidence that decides without a rule of its own: an answer, work, or a value held against the limit. */

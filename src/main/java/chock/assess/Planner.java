@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
+import chock.assess.facts.Current;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Outcome;
@@ -99,7 +100,7 @@ final class Planner {
 
     private void collect(Conclusions concluded, JobRecord judged) {
         Set<String> standing = new HashSet<>();
-        concluded.standing().stream().filter(s -> !s.faulty() || firstHand(s)).forEach(s -> standing.add(s.wanted().required() + " " + s.wanted().name()));
+        concluded.standing().stream().filter(s -> !s.faulty() || firstHand(s)).filter(s -> belongs(concluded, s.wanted())).forEach(s -> standing.add(s.wanted().required() + " " + s.wanted().name()));
         for (Card card : book.cards().values()) {
             if (card.gates().contains(gate)) {
                 concluded.required(card.id()).stream().sorted(Comparator.comparing(Required::point)).forEach(required -> {
@@ -116,6 +117,11 @@ final class Planner {
                 concluded.required(card.id()).forEach(required -> concluded.of(required, Wanted.class).stream().filter(w -> tasks.containsKey(w.key())).forEach(w -> answer(tasks.get(w.key()), w)));
             }
         }
+    }
+
+    /** Of readings that count only together, none is proven while they were not taken together. */
+    private static boolean belongs(Conclusions concluded, Wanted wanted) {
+        return !wanted.countsTogether() || concluded.of(wanted.required(), Current.class).stream().anyMatch(c -> c.wanted().equals(wanted));
     }
 
     private static boolean firstHand(Standing standing) {
@@ -149,6 +155,9 @@ final class Planner {
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
         Stream.of(State.DOUBT, State.MISSING).flatMap(s -> open.judged(s).stream()).forEach(j -> again(open, j.evidence(), j.says()));
         open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> again(open, l.entries(), l.says()));
+        if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
+            open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
+        }
         boolean supposed = open.concluded().of(open.required(), Judgement.class).stream().anyMatch(j -> j.state() != State.MET && open.restsOnSupposed(j));
         boolean known = supposed || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
         if (!known) {
@@ -201,11 +210,11 @@ final class Planner {
         }
     }
 
-    /** What takes a fault away: looking, where it was hearsay; the work the card names; another look, where no part is at fault; or any work there. */
+    /** What takes a fault away: looking again, where it was hearsay or where the latest look decides; the work the card names; another look, where no part is at fault; or any work there. */
     private void cure(Open open, Wanted want, Entry entry, Judgement fault) {
         List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.works().stream().anyMatch(work -> undoes(want, touch.point(), work))).toList();
         boolean anyWorkThere = ANY_WORK.stream().filter(w -> !w.equals("replaced")).anyMatch(work -> undoes(want, want.point(), work));
-        if (!entry.deed().atLeast(want.want().weakest())) {
+        if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
         } else if (!named.isEmpty()) {

@@ -70,9 +70,15 @@ public final class Requirements {
         LimitFor limit = limitFor(required);
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
-            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), limit));
+            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(),
+                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit));
         }
         return wanted;
+    }
+
+    /** True when the card of a check counts some of its readings only when they were taken together. */
+    public boolean putsTogether(Required required) {
+        return card(required).together() != null;
     }
 
     /** All work that takes away what was proven there before it, in order of time. */
@@ -80,6 +86,9 @@ public final class Requirements {
         return undoing.computeIfAbsent(wanted, w -> {
             List<String> places = new ArrayList<>();
             places.add(w.point());
+            if (w.countsTogether()) {
+                places.addAll(w.laid().points());
+            }
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
             List<Work> near = works.touching(places);
             near.removeIf(work -> !w.isUndoneBy(work.entry()));

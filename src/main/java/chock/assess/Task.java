@@ -91,8 +91,9 @@ final class Task {
         return wanted.stream().map(w -> w.card().needs()).min(Comparator.naturalOrder()).orElse(Card.Needs.STANDING);
     }
 
-    boolean lapsesToday() {
-        return wanted.stream().anyMatch(w -> w.holds().sameDay());
+    /** The greater, the sooner what it proves is over: the weather comes last, just before the ride. */
+    private int lapsesToday() {
+        return wanted.stream().mapToInt(w -> w.holds().hours() != null ? 2 : w.holds().sameDay() ? 1 : 0).max().orElse(0);
     }
 
     /** The part of the machine it is at: one place for everything on one end of it. */

@@ -80,7 +80,7 @@ final class Telling {
                 String untimed = work.at().date().equals(entry.at().date()) && (work.at().time() == null || entry.at().time() == null) ? "; write times to show which came first" : "";
                 yield "was undone when " + record.nameOf(work.by()) + " wrote '" + work.what() + "' on " + Points.words(work.point()) + " " + work.at() + " (" + work.id() + ")" + untimed;
             }
-            case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words();
+            case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words() + (reasons.get(0).wanted().holds().hours() != null && entry.at().time() == null ? "; write the time of day with it" : "");
             case OUT_OF_CALIBRATION -> "was taken with " + entry.with() + " outside its calibration";
             case INSTRUMENT_FOUND_OUT -> "was taken with " + entry.with() + ", later found out of tolerance (" + reasons.get(0).by() + ")";
             default -> "does not count";

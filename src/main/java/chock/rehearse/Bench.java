@@ -18,12 +18,12 @@ import chock.record.Spelling;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.rulebook.Limit;
+import chock.rulebook.Coordinates;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.Period;
 import java.time.Year;
 import java.time.YearMonth;
 import java.time.ZoneId;
@@ -49,6 +49,11 @@ final class Bench {
     private final List<MakerFigure> figures = new ArrayList<>();
     private final Set<String> noneFound = new TreeSet<>();
     private final List<Instrument> instruments = new ArrayList<>();
+    private static final LocalTime FIRST_ENTRY = LocalTime.of(9, 0);
+    /** Late enough to be good still at noon, where two hours are the most. */
+    private static final LocalTime FIRST_ENTRY_TODAY = LocalTime.of(10, 30);
+    LocalTime time = LocalTime.NOON;
+    Coordinates workshop;
     LocalDate today = LocalDate.of(2026, 11, 25);
     String territory = "GB";
     boolean onePerson;
@@ -64,7 +69,7 @@ final class Bench {
     }
 
     /** Adds evidence: the verb is the kind of evidence. */
-    void evidence(String by, String point, Deed deed, String aspect, String written, Period ago) {
+    void evidence(String by, String point, Deed deed, String aspect, String written, Ago ago) {
         Vocabulary.Aspect known = book.vocabulary().aspects().get(aspect);
         if (known == null) {
             throw unknown("no check asks for", aspect, book.vocabulary().aspects().keySet());
@@ -79,7 +84,7 @@ final class Bench {
         add(by, deed, point, aspect, value, deed == Deed.MEASURED ? instrument() : null, ago);
     }
 
-    void work(String by, String point, String work, Period ago) {
+    void work(String by, String point, String work, Ago ago) {
         if (!book.vocabulary().works().containsKey(work)) {
             throw unknown("nobody here knows the work", work, book.vocabulary().works().keySet());
         }
@@ -87,7 +92,7 @@ final class Bench {
         add(by, Deed.DONE, point, work, null, null, ago);
     }
 
-    void inspected(String result, Period ago) {
+    void inspected(String result, Ago ago) {
         add(INSPECTOR, Deed.INSPECTED, "machine", result, new Value.Code("L-2231"), null, ago);
     }
 
@@ -135,27 +140,28 @@ final class Bench {
         instruments.add(new Instrument("second-gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
     }
 
-    void ranOutOfCalibration(Period ago) {
+    void ranOutOfCalibration(Ago ago) {
         if (!instruments.isEmpty()) {
             throw new NotUnderstood("say when its calibration ran out before the first reading");
         }
-        lastDayOfCalibration = today.minus(ago);
+        lastDayOfCalibration = today.minus(ago.days());
     }
 
-    void foundOut(Period ago) {
+    void foundOut(Ago ago) {
         add(INSPECTOR, Deed.FOUND_OUT, instrument(), "reads high at the master", null, null, ago);
     }
 
     /** Replaces the last entry by one with another value. */
     void correct(String by, String written) {
         Entry wrong = entries.get(entries.size() - 1);
-        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Period.ZERO);
+        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
     }
 
-    private void add(String by, Deed deed, String point, String what, Value is, String with, Period ago) {
-        LocalDateTime at = LocalDateTime.of(today.minus(ago), LocalTime.of(9, 0)).plusMinutes(entries.size());
+    private void add(String by, Deed deed, String point, String what, Value is, String with, Ago ago) {
+        LocalDateTime exactly = ago.before(today.atTime(time));
+        LocalDateTime at = exactly == null ? LocalDateTime.of(today.minus(ago.days()), ago.days().isZero() ? FIRST_ENTRY_TODAY : FIRST_ENTRY).plusMinutes(entries.size()) : exactly;
         entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
     }
 
@@ -217,7 +223,7 @@ final class Bench {
     }
 
     private Assessment judged(Gate gate) {
-        return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book, List.of(g), noon()));
+        return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book.at(workshop), List.of(g), judgedAt()));
     }
 
     private JobRecord record() {
@@ -229,8 +235,8 @@ final class Bench {
         return record;
     }
 
-    private Instant noon() {
-        return today.atTime(12, 0).atZone(ZONE).toInstant();
+    private Instant judgedAt() {
+        return today.atTime(time).atZone(ZONE).toInstant();
     }
 
     /** True until the first expectation: then the record is judged, and what is said later would count for nothing. */
@@ -240,7 +246,7 @@ final class Bench {
 
     /** The scenario as it was put together, or null when it expects nothing. */
     Scenario scenario(String place, String name) {
-        return expected.isEmpty() ? null : new Scenario(place, name, record(), noon(), Set.copyOf(judged.keySet()), List.copyOf(expected), found());
+        return expected.isEmpty() ? null : new Scenario(place, name, record(), judgedAt(), workshop, Set.copyOf(judged.keySet()), List.copyOf(expected), found());
     }
 
     private List<Scenario.Place> found() {

@@ -4,10 +4,11 @@ import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Machine;
+import chock.rulebook.Coordinates;
 import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
 import java.time.LocalDate;
-import java.time.Period;
+import java.time.LocalTime;
 
 /** The steps in which a scenario speaks. Each is one sentence an inspector would say; {@link StepWords} are its words in braces. */
 public final class BenchSteps {
@@ -164,6 +165,18 @@ public final class BenchSteps {
         open().today = date;
     }
 
+    @Given("the time is {time}")
+    @Explained(value = "The time of day of the judgement; 12:00 unless said otherwise.", example = "the time is 22:30")
+    public void time(LocalTime time) {
+        open().time = time;
+    }
+
+    @Given("the workshop is at latitude {quantity} and longitude {quantity}")
+    @Explained(value = "Where the workshop is, as the shop's settings say it; nobody says it unless a scenario does.", example = "the workshop is at latitude 52 ° and longitude -1 °")
+    public void workshop(Quantity latitude, Quantity longitude) {
+        open().workshop = new Coordinates(latitude, longitude);
+    }
+
     @Given("one person works alone")
     @Explained(value = "There is no second person in the workshop.", example = "one person works alone")
     public void onePerson() {
@@ -172,19 +185,19 @@ public final class BenchSteps {
 
     @Given("{writer}{place} {deed} {thing} {reading}{ago}")
     @Explained(value = "An entry of evidence: where, the kind of evidence, what, and what was found.", example = "front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 14 months ago")
-    public void evidence(String by, String place, Deed deed, String thing, String reading, Period ago) {
+    public void evidence(String by, String place, Deed deed, String thing, String reading, Ago ago) {
         open().evidence(by, place, deed, thing, reading, ago);
     }
 
     @Given("{writer}{place} was {thing}{ago}")
     @Explained(value = "An entry of work done on a part.", example = "tom wrote that front-brake/caliper was refitted")
-    public void work(String by, String place, String work, Period ago) {
+    public void work(String by, String place, String work, Ago ago) {
         open().work(by, place, work, ago);
     }
 
     @Given("a licensed inspector {thing} it{ago}")
     @Explained(value = "A licensed inspection that passed or refused the machine.", example = "a licensed inspector refused it 2 months ago")
-    public void inspected(String result, Period ago) {
+    public void inspected(String result, Ago ago) {
         if (!result.equals("passed") && !result.equals("refused")) {
             throw new NotUnderstood("'" + result + "': write passed or refused");
         }
@@ -199,13 +212,13 @@ public final class BenchSteps {
 
     @Given("the calibration of the instrument ran out{ago}")
     @Explained(value = "Stands before the first reading: when the instrument's calibration ended.", example = "the calibration of the instrument ran out 2 months ago")
-    public void ranOut(Period ago) {
+    public void ranOut(Ago ago) {
         open().ranOutOfCalibration(ago);
     }
 
     @Given("the instrument was found out of tolerance{ago}")
     @Explained(value = "The instrument used last was later found to read wrongly.", example = "the instrument was found out of tolerance 1 day ago")
-    public void foundOut(Period ago) {
+    public void foundOut(Ago ago) {
         open().foundOut(ago);
     }
 
@@ -267,7 +280,13 @@ public final class BenchSteps {
     @Then("it holds until {date}")
     @Explained(value = "The last day on which that finding stays met if nobody touches the machine.", example = "it holds until 2027-11-25")
     public void holdsUntil(LocalDate day) {
-        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day));
+        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day, null));
+    }
+
+    @Then("it holds until {date} at {time}")
+    @Explained(value = "The last minute in which that finding stays met if nobody touches the machine.", example = "it holds until 2026-11-25 at 13:59")
+    public void holdsUntil(LocalDate day, LocalTime minute) {
+        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day, minute));
     }
 
     @Then("the run ends at {quantity}")

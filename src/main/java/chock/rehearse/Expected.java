@@ -9,6 +9,9 @@ import chock.record.Gate;
 import chock.rulebook.Applied;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -101,13 +104,18 @@ sealed interface Expected {
         }
     }
 
-    /** The last day on which a finding stays met if nobody touches the machine. */
-    record HoldsUntil(String check, LocalDate day) implements Expected {
+    /**
+     * The last day on which a finding stays met if nobody touches the machine.
+     *
+     * @param minute the last minute of that day, or null when any will do
+     */
+    record HoldsUntil(String check, LocalDate day, LocalTime minute) implements Expected {
         @Override
         public Optional<String> otherwise(Assessment judged) {
             Instant lapses = finding(judged, check).map(Finding::lapses).orElse(null);
-            LocalDate last = lapses == null ? null : lapses.minusSeconds(1).atZone(judged.record().zone()).toLocalDate();
-            return unless(day.equals(last), last == null ? "it does not lapse by itself, or is not met" : "it holds until " + last);
+            ZonedDateTime last = lapses == null ? null : lapses.minusSeconds(1).atZone(judged.record().zone());
+            boolean then = last != null && day.equals(last.toLocalDate()) && (minute == null || minute.equals(last.toLocalTime().truncatedTo(ChronoUnit.MINUTES)));
+            return unless(then, last == null ? "it does not lapse by itself, or is not met" : "it holds until " + last.toLocalDate() + ", " + last.toLocalTime().truncatedTo(ChronoUnit.MINUTES));
         }
     }
 

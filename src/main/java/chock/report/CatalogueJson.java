@@ -41,13 +41,16 @@ public final class CatalogueJson {
         node.set("gates", texts(card.gates().stream().sorted().map(Gate::id).toList()));
         node.put("critical", card.critical()).put("place", card.place().pattern());
         ArrayNode wants = node.putArray("wants");
-        card.wants().forEach(want -> wants.add(want(want)));
+        card.wants().forEach(want -> wants.add(want(want).put("latestDecides", CheckInWords.latestDecides(card, want, book))));
         ArrayNode limits = node.putArray("limits");
         CheckInWords.limits(card, book).forEach(limit -> limits.add(limit(limit)));
         ArrayNode none = node.putArray("setsNone");
         book.codes().values().stream().filter(code -> card.limit() != null && code.setsNone().containsKey(card.limit()))
                 .forEach(code -> none.addObject().put("territory", code.code()).set("source", source(code.setsNone().get(card.limit()))));
         node.put("holds", card.holds().words());
+        if (card.together() != null) {
+            node.putObject("together").put("within", card.together().within().toString()).set("of", sorted(card.together().wants()));
+        }
         ArrayNode undone = node.putArray("undoneBy");
         card.undoneBy().forEach(undo -> {
             ObjectNode row = undone.addObject().put("place", undo.place().pattern());
@@ -87,6 +90,7 @@ public final class CatalogueJson {
         node.set("bad", sorted(want.bad()));
         node.put("place", want.place() == null ? null : want.place().pattern());
         node.put("holds", want.holds() == null ? null : want.holds().words());
+        node.put("covers", want.covers());
         return node;
     }
 

@@ -4,6 +4,7 @@ import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Holds;
 import chock.rulebook.Limit;
 import chock.rulebook.LocalCode;
 import chock.rulebook.Place;
@@ -33,12 +34,15 @@ public record CheckInWords(Card card, List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("Asked of", card.applies() + ", at " + gates(card)));
         rows.add(new Row("Places", places(card.place(), book)));
-        card.wants().forEach(want -> rows.add(new Row("Evidence", evidence(want))));
+        card.wants().forEach(want -> rows.add(new Row("Evidence", evidence(want) + (latestDecides(card, want, book) ? "; the latest look decides" : ""))));
         if (card.wants().isEmpty()) {
             rows.add(new Row("Evidence", "the record itself"));
         }
         limits(card, book).forEach(limit -> rows.add(new Row("Limit", limit(limit, card))));
         searched(card, book).forEach(words -> rows.add(new Row("Limit", words)));
+        if (card.together() != null) {
+            rows.add(new Row("Together", together(card)));
+        }
         rows.add(new Row("Holds", card.holds().words()));
         rows.add(new Row("Undone by", undone(card)));
         if (!card.survives().isEmpty()) {
@@ -92,6 +96,9 @@ public record CheckInWords(Card card, List<Row> rows) {
             words.append(want.form() == Form.AMOUNT ? " in " + want.unit().symbol() : want.form() == Form.DAYS ? ": a day, month or year"
                     : want.form() == Form.CODE ? ": as marked" : ": good is " + words(want.good()) + "; bad is " + words(want.bad()));
         }
+        if (want.covers()) {
+            words.append(", up to the time it is written: work inside it voids it");
+        }
         if (want.place() != null) {
             words.append("; at ").append(want.place());
         }
@@ -99,6 +106,19 @@ public record CheckInWords(Card card, List<Row> rows) {
             words.append("; holds ").append(want.holds().words());
         }
         return words.toString();
+    }
+
+    /** True where looking again replaces what was found before, good or bad. */
+    public static boolean latestDecides(Card card, Card.Want want, RuleBook book) {
+        Place place = want.place() == null ? card.place() : want.place();
+        Holds holds = want.holds() == null ? card.holds() : want.holds();
+        return holds.ofTheDay() && place.points(Map.of(), book.library().places()).stream().allMatch(book.library().ofTheDay()::has);
+    }
+
+    private static String together(Card card) {
+        List<String> wants = card.wants().stream().map(Card.Want::name).filter(card.together().wants()::contains).toList();
+        return wants.size() == 1 ? wants.get(0) + " of every place, taken " + card.together().words()
+                : String.join(", ", wants) + ", taken " + card.together().words() + " and with no work between";
     }
 
     private static String words(Set<String> answers) {

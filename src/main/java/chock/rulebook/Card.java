@@ -23,13 +23,14 @@ import java.util.Set;
  * @param undoneBy work that undoes it, besides work on the point itself or above it
  * @param survives work above the point that leaves it untouched, though it disturbs: a rim stays true when the wheel comes out
  * @param clearedBy the work that clears a fault, any one of the rows; empty when the remedy can be any work there
+ * @param together which of the wants count only when taken together, or null
  * @param remedy what clears it, in the imperative
  * @param caution where people get hurt, or null
  * @param file file it stands in
  * @param line line of that file
  */
 public record Card(String id, String question, String applies, Set<Gate> gates, Needs needs, boolean critical, Place place,
-                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, List<Undo> clearedBy, String remedy, String caution,
+                   List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, List<Undo> clearedBy, Together together, String remedy, String caution,
                    List<String> formerly, String file, int line) {
 
     /** What must be allowed before the evidence can be had. */
@@ -61,10 +62,11 @@ public record Card(String id, String question, String applies, Set<Gate> gates, 
      * @param place where it is looked for when not at the place of the check, or null
      * @param holds how long it holds when not as the card says, or null
      * @param judged whether it alone is held against the limit
+     * @param covers whether it is a time during which something was watched or held, which ended when it was written
      * @param varies whether two readings of it may differ though nothing was worked on, as what a meter shows in two runs
      */
     public record Want(String name, Deed weakest, String aspect, Vocabulary.Form form, Unit unit, Set<String> good,
-                       Set<String> bad, Place place, Holds holds, boolean judged, boolean varies) { }
+                       Set<String> bad, Place place, Holds holds, boolean judged, boolean varies, boolean covers) { }
 
     /**
      * Work that undoes evidence: these works (empty: any that disturbs), done at this place or above it.

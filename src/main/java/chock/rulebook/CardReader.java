@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Gate;
@@ -63,6 +64,7 @@ final class CardReader {
         undoneBy.stream().flatMap(row -> row.only().stream()).filter(want -> !named.contains(want)).forEach(want -> sheet.fault("undone-by",
                 "only names '" + want + "', and the card wants no such thing", "Known here: " + String.join(", ", named) + "."));
         clearedBy.stream().filter(row -> row.works().isEmpty()).findFirst().ifPresent(row -> sheet.fault("cleared-by", "it names no work", "Write work: [adjusted]; leave the key out where any work there will do."));
+        Together together = sheet.has("together") ? together(sheet, wants) : null;
         String remedy = sheet.text("remedy");
         String caution = sheet.optional("caution");
         List<String> formerly = sheet.texts("formerly");
@@ -70,7 +72,23 @@ final class CardReader {
         if (id == null || place == null || holds == null || gates.isEmpty()) {
             return null;
         }
-        return new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, clearedBy, remedy, caution, formerly, sheet.file(), sheet.line());
+        return new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, undoneBy, survives, clearedBy, together, remedy, caution, formerly, sheet.file(), sheet.line());
+    }
+
+    private static Together together(Sheet sheet, List<Card.Want> wants) {
+        Sheet below = sheet.sheet("together");
+        Quantity within = below.quantity("within");
+        List<String> named = below.texts("of");
+        below.done();
+        if (within != null && (within.unit().dimension() != Unit.Dimension.DURATION || within.value().signum() <= 0)) {
+            below.fault("within", "'" + within + "' is no time apart", "Write a duration above zero, such as 1 h.");
+        }
+        if (named.isEmpty()) {
+            below.fault("of", "it names no want", "Name the wants that belong together, such as of: [winding, temperature].");
+        }
+        List<String> known = wants.stream().map(Card.Want::name).toList();
+        named.stream().filter(name -> !known.contains(name)).forEach(name -> below.fault("of", "'" + name + "' is no want of this card", "Known: " + String.join(", ", known) + "."));
+        return within == null || named.isEmpty() ? null : new Together(within, Set.copyOf(named));
     }
 
     private List<Card.Undo> undos(Sheet sheet, String key) {
@@ -94,7 +112,7 @@ final class CardReader {
         if (limit == null || valued.size() != 1 || valued.get(0).judged() || wants.stream().anyMatch(w -> w.form() == Form.CODE)) {
             return wants;
         }
-        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true, w.varies())).toList();
+        return wants.stream().map(w -> w != valued.get(0) ? w : new Card.Want(w.name(), w.weakest(), w.aspect(), w.form(), w.unit(), w.good(), w.bad(), w.place(), w.holds(), true, w.varies(), w.covers())).toList();
     }
 
     /** One want, or null after a fault. */
@@ -137,11 +155,15 @@ final class CardReader {
         Holds holds = sheet.optionalAs("holds", Holds::parse);
         boolean judged = sheet.yesOr("judged", false);
         boolean varies = sheet.yesOr("varies", false);
+        boolean covers = sheet.yesOr("covers", false);
+        if (covers && (unit == null || unit.dimension() != Unit.Dimension.DURATION)) {
+            sheet.fault("covers", "only a duration covers the time before it was written", "Leave it out, or ask for a duration, such as unit: min.");
+        }
         sheet.done();
         if (aspect == null || form == null) {
             return null;
         }
-        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies);
+        return new Card.Want(name == null ? aspect : name, weakest, aspect, form, unit, good, bad, place, holds, judged, varies, covers);
     }
 
     Place placeOf(Sheet sheet, String key, String pattern) {

@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import chock.record.Entry;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,7 +11,25 @@ import java.util.Set;
  * @param places words behind the names in braces
  * @param works every work, with what it means
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param ofTheDay what changes from hour to hour without work: there the latest look decides
  * @param besides aspects that may be written though no check asks for them
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
-                      Set<String> besides) { }
+                      OfTheDay ofTheDay, Set<String> besides) {
+
+    /**
+     * Places whose state is that of the day.
+     *
+     * @param places these, and what belongs to them
+     * @param except these, and what belongs to them, are none
+     */
+    public record OfTheDay(List<String> places, List<String> except) {
+        public boolean has(String point) {
+            return within(places, point) && !within(except, point);
+        }
+
+        private static boolean within(List<String> places, String point) {
+            return places.stream().anyMatch(place -> Entry.covers(place, point));
+        }
+    }
+}

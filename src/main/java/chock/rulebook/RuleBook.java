@@ -50,6 +50,7 @@ public final class RuleBook {
     private final Set<String> without;
     private final House house;
     private final Map<String, LaidOut> laidOut;
+    private final Coordinates position;
     private final Map<String, List<Limit>> limitsById;
     private final List<Limit> allLimits;
 
@@ -67,11 +68,11 @@ public final class RuleBook {
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
              Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>());
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null);
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -88,6 +89,7 @@ public final class RuleBook {
         this.without = without;
         this.house = house;
         this.laidOut = laidOut;
+        this.position = position;
         this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
         // Put together here alone: a caller that does it itself forgets one kind, and a release outlives a limit.
         this.allLimits = Stream.of(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream()), tightened().stream()).flatMap(some -> some).toList();
@@ -117,7 +119,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position);
     }
 
     /**
@@ -133,7 +135,21 @@ public final class RuleBook {
     public RuleBook without(Set<String> more) {
         Set<String> asleep = new HashSet<>(without);
         asleep.addAll(more);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position);
+    }
+
+    /**
+     * This rule book in a workshop at this place: where the sun sets there is known then. It changes no rule, and so not the digest.
+     *
+     * @param place where, or null when it is not known
+     */
+    public RuleBook at(Coordinates place) {
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place);
+    }
+
+    /** Where the workshop is, or null when that is not known. */
+    public Coordinates position() {
+        return position;
     }
 
     /** Names of all its rules, asleep or not. */
@@ -162,7 +178,7 @@ public final class RuleBook {
         List<Limit> withOwn = new ArrayList<>(limits);
         withOwn.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>());
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position);
     }
 
     /** The house in force, or empty. */

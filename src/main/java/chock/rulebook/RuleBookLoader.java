@@ -48,6 +48,7 @@ final class RuleBookLoader {
     private final Map<String, List<String>> places = new LinkedHashMap<>();
     private final Map<String, String> works = new TreeMap<>();
     private final Set<String> disturbing = new TreeSet<>();
+    private Library.OfTheDay ofTheDay = new Library.OfTheDay(List.of(), List.of());
     private final Set<String> morePoints = new TreeSet<>();
     private final List<Card.Want> besides = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
@@ -185,7 +186,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -275,6 +276,11 @@ final class RuleBookLoader {
             others.keys().forEach(work -> works.put(work, others.text(work)));
         }
         morePoints.addAll(sheet.texts("points"));
+        if (sheet.has("of-the-day")) {
+            Sheet day = sheet.sheet("of-the-day");
+            ofTheDay = new Library.OfTheDay(day.texts("places"), day.texts("except"));
+            day.done();
+        }
         for (Sheet item : sheet.sheets("besides")) {
             Card.Want read = reader().want(item, false);
             if (read != null) {

@@ -206,7 +206,7 @@ public final class Verifier {
         } else if (!same) {
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + ", the one at hand; only the very record signed can be judged again by it.");
         } else {
-            GateVerdict verdict = Assessor.assess(record, book, List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
+            GateVerdict verdict = Assessor.assess(record, book.at(signOff.place() == null ? null : signOff.place().position()), List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
             boolean agrees = verdict.released() && verdict.holdsUntil().toString().equals(signOff.holdsUntil()) && SignOffs.found(verdict).equals(signOff.findings());
             add("rule book", agrees ? Holds.YES : Holds.NO, ruleBook(signOff) + ", the one at hand; " + (agrees ? "judged again by it, the gate is released with the same findings."
                     : "judged again by it, the gate is " + verdict.verdict() + " and the findings are not those signed."));

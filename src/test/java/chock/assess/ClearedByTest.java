@@ -25,7 +25,7 @@ class ClearedByTest {
                 LaidOut laid = Examples.BOOK.laidOut(card, point);
                 rows += laid.clearedBy().size();
                 for (int i = 0; i < card.wants().size() && !laid.clearedBy().isEmpty(); i++) {
-                    Wanted wanted = new Wanted(new Required(card.id(), point), card, card.wants().get(i), laid.points().get(i), "", laid, Examples.BOOK.library().disturbing(), null);
+                    Wanted wanted = new Wanted(new Required(card.id(), point), card, card.wants().get(i), laid.points().get(i), "", laid, Examples.BOOK.library().disturbing(), false, null, null);
                     boolean decides = wanted.judged() || wanted.want().form() == Form.ANSWER || card.wants().size() == 1;
                     boolean gone = laid.clearedBy().stream().anyMatch(t -> t.works().stream().anyMatch(w -> wanted.isUndoneBy(new Entry("", null, "", Deed.DONE, t.point(), w, null, null, null, null, null, 0))));
                     if (decides && !gone) {

@@ -5,6 +5,7 @@ import chock.assess.facts.Wanted;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
@@ -12,6 +13,7 @@ import chock.record.JobRecord;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
 import chock.rulebook.Touch;
@@ -24,6 +26,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -75,7 +78,7 @@ final class PlainJudge {
                 boolean corrected = isCorrected(e, wanted, limit);
                 boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
                 boolean undone = isUndone(e, wanted);
-                boolean dead = undone || isTooOld(e, wanted) || wasOutOfCalibration(e) || wasFoundOut(e);
+                boolean dead = undone || isTooOld(e, wanted, limit) || wasOutOfCalibration(e) || wasFoundOut(e);
                 proof |= dead;
                 if (!corrected && !weak && !dead) {
                     stands.add(e);
@@ -85,11 +88,11 @@ final class PlainJudge {
             stale |= stands.isEmpty() && proof;
             for (Entry e : stands) {
                 boolean newest = stands.stream().noneMatch(o -> o.at().surelyAfter(e.at()));
-                if ((newest || faulty(e, want, limit)) && !lacksLimit && decides(want)) {
+                if ((newest || faulty(e, want, limit) && !changesByItself(wanted)) && !lacksLimit && decides(want)) {
                     said.add(alone(e, want, limit));
                 }
                 for (Entry o : stands) {
-                    if (newer(o, e) && disagree(o, e, want)) {
+                    if (newer(o, e) && !(changesByItself(wanted) && (o.at().surelyAfter(e.at()) || e.at().surelyAfter(o.at()))) && disagree(o, e, want)) {
                         said.add(State.DOUBT);
                     }
                 }
@@ -145,7 +148,7 @@ final class PlainJudge {
     private boolean isUndone(Entry e, Wanted wanted) {
         for (Entry work : works) {
             boolean withdrawn = corrections.getOrDefault(work.id(), List.of()).stream().anyMatch(c -> !c.by().equals(work.by()));
-            if (!withdrawn && !work.id().equals(e.id()) && !e.at().surelyAfter(work.at()) && undoes(work, wanted)) {
+            if (!withdrawn && !work.id().equals(e.id()) && mayFollow(work, e, wanted.want()) && undoes(work, wanted)) {
                 return true;
             }
         }
@@ -175,9 +178,32 @@ final class PlainJudge {
         return below.equals(above) || below.startsWith(above + "/");
     }
 
-    private boolean isTooOld(Entry e, Wanted wanted) {
-        Instant lapse = (wanted.want().holds() == null ? wanted.card().holds() : wanted.want().holds()).lapse(e.at().date(), e.at().zone());
+    private boolean isTooOld(Entry e, Wanted wanted, LimitFor limit) {
+        Holds holds = holds(wanted);
+        if (holds.hours() != null) {
+            return !asOf.isBefore((faulty(e, wanted.want(), limit) ? e.at().latest() : e.at().earliest()).plus(holds.hours()));
+        }
+        Instant lapse = holds.lapse(e.at(), e.at().earliest(), Optional.empty());
         return lapse != null && !asOf.isBefore(lapse);
+    }
+
+    private static Holds holds(Wanted wanted) {
+        return wanted.want().holds() == null ? wanted.card().holds() : wanted.want().holds();
+    }
+
+    /** The weather and the like: as it was found last. */
+    private static boolean changesByItself(Wanted wanted) {
+        return wanted.point().matches("(outdoors|ride|rider|room|bay|run-plan)(/.*)?") && !wanted.point().matches("room/run(/.*)?")
+                && (holds(wanted).sameDay() || holds(wanted).hours() != null);
+    }
+
+    /** True when the work may have come after what the entry speaks of, or while that was still being watched. */
+    private static boolean mayFollow(Entry work, Entry e, Card.Want want) {
+        Instant began = e.at().earliest();
+        if (want.covers() && e.is() instanceof Value.Amount watched) {
+            began = began.minusSeconds(watched.measured().value().to(Unit.SECONDS).value().longValue());
+        }
+        return !e.at().surelyAfter(work.at()) || want.covers() && !began.isAfter(work.at().latest());
     }
 
     private Instrument instrument(Entry e) {
@@ -209,7 +235,7 @@ final class PlainJudge {
         }
         Bounds bounds = limit.applied().bounds();
         if (e.is() instanceof Value.Days days) {
-            LocalDate last = days.from().plus(Period.ofMonths(bounds.high().to(chock.quantity.Unit.MONTHS).value().intValueExact()));
+            LocalDate last = days.from().plus(Period.ofMonths(bounds.high().to(Unit.MONTHS).value().intValueExact()));
             return today.isAfter(last) || today.equals(last) && !bounds.highPasses() ? State.FAULT : State.MET;
         }
         Measured measured = ((Value.Amount) e.is()).measured();

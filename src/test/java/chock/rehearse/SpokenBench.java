@@ -9,7 +9,7 @@ import io.cucumber.cucumberexpressions.ParameterType;
 import io.cucumber.cucumberexpressions.ParameterTypeRegistry;
 import io.cucumber.java.en.Given;
 import java.lang.reflect.Method;
-import java.time.Period;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -62,7 +62,7 @@ public final class SpokenBench {
     }
 
     public void work(String point, String work) {
-        bench.work(Bench.INSPECTOR, point, work, Period.ZERO);
+        bench.work(Bench.INSPECTOR, point, work, Ago.ON_THE_DAY);
     }
 
     /** What was found instead of this state, or nothing. */

@@ -98,7 +98,14 @@ class RefusedRuleBookTest {
     @CsvSource(delimiter = '|', textBlock = """
             gates: [road-test]                    | gates: [moon-shot]                    | 'moon-shot' is not a gate
             gates: [road-test]                    | gates: []                             | a check belongs to at least one gate
-            holds: 12 months                      | holds: a while                        | write 'until undone', 'same day', '30 days', '12 months' or '2 years'
+            holds: 12 months                      | holds: a while                        | write 'until undone', 'same day', '2 hours', 'until sunset, else 2 hours', '30 days', '12 months' or '2 years'
+            holds: 12 months                      | holds: until sunset                   | 'until sunset': write 'until undone', 'same day', '2 hours', 'until sunset, else 2 hours'
+            holds: 12 months                      | holds: until sunset, else 2 days      | 'until sunset, else 2 days': write
+            {measured: thickness, unit: mm}       | {measured: thickness, unit: mm, covers: yes} | wants[0].covers: only a duration covers the time before it was written. Leave it out, or ask for a duration, such as unit: min.
+            undone-by: []                         | together: {within: 1 mm, of: [thickness]} | '1 mm' is no time apart. Write a duration above zero, such as 1 h.
+            undone-by: []                         | together: {within: 0 h, of: [thickness]} | '0 h' is no time apart
+            undone-by: []                         | together: {within: 1 h}               | it names no want. Name the wants that belong together, such as of: [winding, temperature].
+            undone-by: []                         | together: {within: 1 h, of: [depth]}  | 'depth' is no want of this card. Known: thickness.
             {measured: thickness, unit: mm}       | {measured: thickness}                 | an amount needs a unit
             {measured: thickness, unit: mm}       | {told: thickness, form: code}         | hearsay never closes a safety-critical check
             {measured: thickness, unit: mm}       | {seen: state, good: [sound]}          | answers need a good and a bad side

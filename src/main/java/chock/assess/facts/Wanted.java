@@ -1,16 +1,23 @@
 package chock.assess.facts;
 
+import chock.figure.Daylight;
 import chock.quantity.Bounds;
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Moment;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
+import chock.rulebook.Coordinates;
 import chock.rulebook.Touch;
+import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -23,10 +30,12 @@ import java.util.Set;
  * @param key point and aspect together
  * @param laid what undoes it elsewhere, and what leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param ofTheDay whether its place is one whose state changes by the hour
+ * @param position where the workshop is, or null
  * @param limit the limit in force there, or null when the check has none
  */
 public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
-                     Set<String> disturbing, LimitFor limit) {
+                     Set<String> disturbing, boolean ofTheDay, Coordinates position, LimitFor limit) {
 
 
     public String name() {
@@ -35,13 +44,27 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
 
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
+        return isUndoneAt(point, work) || countsTogether() && othersUndone(work);
+    }
+
+    /** What belongs together is undone together: one of the readings alone can no longer be put with a new one. */
+    private boolean othersUndone(Entry work) {
+        for (int i = 0; i < card.wants().size(); i++) {
+            if (card.together().wants().contains(card.wants().get(i).name()) && !laid.points().get(i).equals(point) && isUndoneAt(laid.points().get(i), work)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isUndoneAt(String place, Entry work) {
         boolean disturbs = disturbing.contains(work.what());
         for (Touch harmless : laid.survives()) {
             if (harmless.works().contains(work.what()) && harmless.point().equals(work.point())) {
                 return false;
             }
         }
-        if (disturbs && Entry.covers(work.point(), point)) {
+        if (disturbs && Entry.covers(work.point(), place)) {
             return true;
         }
         for (Touch undoer : laid.undoneBy()) {
@@ -60,7 +83,38 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
 
     /** The first instant at which the evidence is too old, or null. */
     public Instant lapse(Evidence evidence) {
-        return holds().lapse(evidence.entry().at().date(), evidence.entry().at().zone());
+        Holds holds = holds();
+        Moment at = evidence.entry().at();
+        // Without a time of day it may be as old as the morning; and a fault may be as new as the evening.
+        Instant from = holds.hours() != null && faulty(evidence) ? at.latest() : at.earliest();
+        return holds.lapse(at, from, holds.sunset() && position != null ? Daylight.on(position.latitude(), position.longitude(), at.date(), at.zone()).sunset().map(ZonedDateTime::toInstant) : Optional.empty());
+    }
+
+    /** True when sunset ends what it proves, and nobody has said where the workshop is. */
+    public boolean lacksSunset() {
+        return holds().sunset() && position == null;
+    }
+
+    /** True when the latest look alone decides, good or bad: weather, road, room and rider change without work. */
+    public boolean latestDecides() {
+        return ofTheDay && holds().ofTheDay();
+    }
+
+    /** True when it counts only together with other readings, taken within a stated time of it. */
+    public boolean countsTogether() {
+        return card.together() != null && card.together().wants().contains(name());
+    }
+
+    /** The first instant that the evidence speaks of: a time during which something was watched ended when it was written. */
+    public Instant began(Evidence evidence) {
+        Instant written = evidence.entry().at().earliest();
+        if (!want.covers() || !(evidence.entry().is() instanceof Value.Amount watched)) {
+            return written;
+        }
+        BigDecimal seconds = watched.measured().value().to(Unit.SECONDS).value();
+        BigDecimal most = BigDecimal.valueOf(written.getEpochSecond() - Instant.MIN.getEpochSecond());
+        // A slip of the pen may claim more time than a calendar has.
+        return seconds.compareTo(most) > 0 ? Instant.MIN : written.minusSeconds(seconds.max(BigDecimal.ZERO).longValue());
     }
 
     public Holds holds() {
