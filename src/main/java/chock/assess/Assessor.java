@@ -62,7 +62,7 @@ public final class Assessor {
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
         AsOf now = now(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null),
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 

@@ -4,8 +4,10 @@ import chock.assess.facts.AsOf;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpossibleReading;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
+import chock.assess.facts.Note;
 import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
 import chock.assess.facts.TakenTogether;
@@ -170,6 +172,20 @@ public final class Judge {
         return new Judgement(first.wanted().required(), first.wanted().name(), State.DOUBT,
                 words(first.wanted().want().aspect()) + " " + a.entry().is() + " (" + a.id() + ") and " + b.entry().is() + " (" + b.id() + ") differ by more than their uncertainties together, with no work between them",
                 null, null, null, Stream.of(a.id(), b.id()).sorted().toList(), null);
+    }
+
+    /** A reading that cannot be true blocks until an entry corrects it. */
+    public static Judgement impossible(ImpossibleReading reading) {
+        return new Judgement(reading.required(), reading.wanted().name(), State.DOUBT, impossibleWords(reading), null, null, null, List.of(reading.evidence().id()), null);
+    }
+
+    /** The same as a note, where something else already blocks. */
+    public static Note impossibleNote(ImpossibleReading reading) {
+        return new Note(reading.required(), impossibleWords(reading));
+    }
+
+    private static String impossibleWords(ImpossibleReading reading) {
+        return reading.evidence().whyImpossible() + "; it counts for nothing: read again and correct it";
     }
 
     private static List<String> ids(Current current) {

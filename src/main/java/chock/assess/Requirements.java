@@ -10,6 +10,8 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.PlausibleDescription;
+import chock.record.RareReadings;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
@@ -36,6 +38,7 @@ public final class Requirements {
     private final Places<Evidence> evidence;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
+    private Map<String, String> rare;
 
     /** @param facts what the rules are told of the record */
     Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts) {
@@ -61,6 +64,33 @@ public final class Requirements {
             throw new IllegalStateException("a rule requires '" + required.check() + "', which has no card");
         }
         return card;
+    }
+
+    /** What in the description of the machine cannot be true, each in words without a full stop. */
+    public List<String> impossibleDescription() {
+        return new PlausibleDescription(book.vocabulary().plausible()).impossible(record.machine()).stream().map(field -> field.says() + ". " + field.advice()).toList();
+    }
+
+    /** True when this reading can be true and is rare, and nobody has said yet that it is as read. */
+    public boolean isRare(Evidence one) {
+        return rare().containsKey(one.id());
+    }
+
+    /** The question to put about a rare reading. */
+    public String whyRare(Evidence one) {
+        return rare().get(one.id());
+    }
+
+    private Map<String, String> rare() {
+        if (rare == null) {
+            rare = RareReadings.of(book.vocabulary(), record.machine(), record.entries());
+        }
+        return rare;
+    }
+
+    /** What in the description can be true and is rare, each as a question. */
+    public List<String> rareDescription() {
+        return new PlausibleDescription(book.vocabulary().plausible()).rare(record.machine()).stream().map(field -> field.says() + ". " + field.advice()).toList();
     }
 
     /** Everything the card wants, at the places that belong to this one. */

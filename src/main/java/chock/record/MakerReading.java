@@ -52,6 +52,11 @@ final class MakerReading {
         if (atLeast != null && atMost != null && atLeast.unit().dimension() == atMost.unit().dimension() && atLeast.compareTo(atMost) > 0) {
             read.faults.add(path + ".at-most", "at least " + atLeast + ", but at most " + atMost, "Look at both again in the manual");
         }
+        if (limit != null && read.isNew(path)) {
+            refuse(path + ".at-least", limit, atLeast);
+            refuse(path + ".at-most", limit, atMost);
+            refuse(path + ".is", limit, is);
+        }
         String by = read.known(path + ".by", raw.by(), "one of the people of this record", people);
         String second = read.known(path + ".seconded-by", raw.secondedBy(), "one of the people of this record", people);
         if (by != null && by.equals(second)) {
@@ -63,6 +68,12 @@ final class MakerReading {
         }
         // A place that is not known must not turn into "every place" in the checks that follow.
         return new MakerFigure(limit, placed && point == null ? "?" : point, atLeast, atMost, is, raw.document(), raw.page(), by, second);
+    }
+
+    private void refuse(String path, String limit, Quantity figure) {
+        if (figure != null) {
+            read.words.plausible().refusesOfMaker(limit, figure).ifPresent(why -> read.faults.add(path, why, "Look at the manual again: check the unit, the decimal point, and at least against at most"));
+        }
     }
 
     private void noneFound(String path, String text, List<MakerFigure> figures, List<String> none) {

@@ -87,8 +87,8 @@ final class Raw {
             @NotBlank(message = "Write yes or no") String lamps,
             @NotBlank(message = "Write yes or no") String indicators,
             @NotBlank(message = "Write yes or no") String horn,
-            @NotBlank(message = "Write how many, 0 to 2") String mirrors,
-            @NotBlank(message = "Write how many, 0 to 2") String stands,
+            @NotBlank(message = "Write how many mirrors, or 0") String mirrors,
+            @NotBlank(message = "Write how many stands, or 0") String stands,
             @NotBlank(message = "Write yes or no") String speedometer) { }
 
     record Maker(

@@ -98,10 +98,10 @@ public final class RecordSchema {
         keys.set("frame-number", text("As stamped, or none."));
         keys.set("engine-number", text("As stamped, or none."));
         keys.set("kind", choice(Machine.Kind.class, "What the law calls it."));
-        keys.set("built", whole(1885, 9999, "Year it was built."));
+        keys.set("built", whole(MachineReading.least(words, "built"), 9999, "Year it was built."));
         keys.set("first-registered", pattern(DAY, "Day of first registration."));
         keys.set("top-speed", amount(Unit.Dimension.SPEED, "Top speed by the maker."));
-        keys.set("seats", whole(1, 9, "How many people it seats."));
+        keys.set("seats", whole(MachineReading.least(words, "seats"), MachineReading.most(words, "seats"), "How many people it seats."));
         keys.set("engine", engine());
         keys.set("front-brake", brake());
         keys.set("rear-brake", brake());
@@ -109,7 +109,7 @@ public final class RecordSchema {
         keys.set("front-wheel", wheel());
         keys.set("rear-wheel", wheel());
         keys.set("drive", choice(Machine.Drive.class, "Final drive."));
-        keys.set("volts", whole(0, 200, "Volts of the battery; 0 when it has none."));
+        keys.set("volts", whole(MachineReading.least(words, "volts"), MachineReading.most(words, "volts"), "Volts of the battery; 0 when it has none."));
         keys.set("equipment", equipment());
         keys.set("history", choice(Machine.History.class, "Unknown when it was bought in without a record of its work."));
         return object(nodes.objectNode(), keys, List.of());
@@ -119,7 +119,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("cycle", choice(Machine.Cycle.class, "How the engine works."));
         keys.set("displacement", amount(Unit.Dimension.VOLUME, "Swept volume of all cylinders; 0 cc when electric."));
-        keys.set("cylinders", whole(0, MachineReading.MOST_CYLINDERS, "How many; 0 when electric."));
+        keys.set("cylinders", whole(0, MachineReading.most(words, "engine.cylinders"), "How many; 0 when electric."));
         keys.set("oiling", choice(Machine.Oiling.class, "How it is oiled."));
         keys.set("ignition", choice(Machine.Ignition.class, "How the spark is made."));
         keys.set("cooling", choice(Machine.Cooling.class, "How heat is carried off."));
@@ -130,7 +130,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("type", choice(Machine.BrakeType.class, "Kind of brake."));
         keys.set("worked-by", choice(Machine.WorkedBy.class, "How the control reaches it."));
-        keys.set("discs", whole(0, 2, "Number of discs; 0 for a drum or none."));
+        keys.set("discs", whole(MachineReading.least(words, "discs"), MachineReading.most(words, "discs"), "Number of discs; 0 for a drum or none."));
         keys.set("lining", choice(Machine.Lining.class, "How the friction material is held."));
         keys.set("stop-lamp-switch", yesNo("Whether its control works a stop lamp."));
         return object(nodes.objectNode(), keys, List.of());
@@ -147,7 +147,7 @@ public final class RecordSchema {
     private ObjectNode equipment() {
         ObjectNode keys = nodes.objectNode();
         keys.set("starter", choice(Machine.Starter.class, "How the engine is started."));
-        keys.set("carburettors", whole(0, 4, "How many; 0 when electric or injected."));
+        keys.set("carburettors", whole(MachineReading.least(words, "equipment.carburettors"), MachineReading.most(words, "equipment.carburettors"), "How many; 0 when electric or injected."));
         keys.set("fuel-tap", choice(Machine.FuelTap.class, "What shuts the fuel off."));
         keys.set("clutch", choice(Machine.Clutch.class, "How the lever reaches the clutch."));
         keys.set("front-springing", choice(Machine.FrontSpringing.class, "What the front wheel is sprung by."));
@@ -155,8 +155,8 @@ public final class RecordSchema {
         keys.set("lamps", yesNo("Whether it has lamps at all."));
         keys.set("indicators", yesNo("Whether it has direction indicators."));
         keys.set("horn", yesNo("Whether it has a horn."));
-        keys.set("mirrors", whole(0, 2, "How many."));
-        keys.set("stands", whole(0, 2, "How many."));
+        keys.set("mirrors", whole(MachineReading.least(words, "equipment.mirrors"), MachineReading.most(words, "equipment.mirrors"), "How many."));
+        keys.set("stands", whole(MachineReading.least(words, "equipment.stands"), MachineReading.most(words, "equipment.stands"), "How many."));
         keys.set("speedometer", yesNo("Whether it has a speedometer."));
         return object(nodes.objectNode(), keys, List.of());
     }

@@ -13,9 +13,10 @@ import java.util.SortedSet;
  * @param works what can be done to a part, with what it means
  * @param instruments kinds of instrument, each with its smallest credible uncertainty
  * @param limits ids a maker's figure may speak to, each with the kind of unit
+ * @param plausible what figures can be at all
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible) {
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }

@@ -151,6 +151,12 @@ final class Bench {
         add(INSPECTOR, Deed.FOUND_OUT, instrument(), "reads high at the master", null, null, ago);
     }
 
+    /** Marks the last entry as the reading of a stored record marks what cannot be true. */
+    void cannotBe() {
+        Entry last = entries.remove(entries.size() - 1);
+        entries.add(last.withValue(new Value.Impossible(last.is(), last.what().replace('-', ' ') + " " + last.is() + " is not possible", "Read it again")));
+    }
+
     /** Replaces the last entry by one with another value. */
     void correct(String by, String written) {
         Entry wrong = entries.get(entries.size() - 1);

@@ -210,6 +210,12 @@ public final class BenchSteps {
         open().correct(by, reading);
     }
 
+    @Given("that cannot be true")
+    @Explained(value = "Marks the entry before as a stored record is marked where a figure is outside of what can be at all.", example = "that cannot be true")
+    public void cannotBe() {
+        open().cannotBe();
+    }
+
     @Given("the calibration of the instrument ran out{ago}")
     @Explained(value = "Stands before the first reading: when the instrument's calibration ended.", example = "the calibration of the instrument ran out 2 months ago")
     public void ranOut(Ago ago) {

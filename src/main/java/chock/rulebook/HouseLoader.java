@@ -122,6 +122,7 @@ final class HouseLoader {
                 sheet.fault("id", "'" + id + "' stands twice from " + limit.from() + " (also " + Conflicts.at(twin) + ")", "Keep one of them, or give the later one its own from date."));
         all.add(limit);
         if (!ofItsOwn) {
+            limit.impossible(shipped.vocabulary().plausible()).ifPresent(why -> sheet.fault("value", why, "Check the unit and the decimal point."));
             bases.stream().filter(base -> meets(base, bases, limit)).forEach(base -> tightens(sheet, limit, base));
         }
     }
@@ -273,7 +274,7 @@ final class HouseLoader {
 
     private Vocabulary vocabulary() {
         try {
-            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments());
+            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments(), shipped.vocabulary().plausible());
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return null;

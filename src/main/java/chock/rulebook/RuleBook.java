@@ -5,6 +5,7 @@ import chock.quantity.Quantity;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.MakerFigure;
+import chock.record.Plausible;
 import chock.record.Vocabulary;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -105,6 +106,11 @@ public final class RuleBook {
             shipped = RuleBookLoader.shipped();
         }
         return shipped;
+    }
+
+    /** What figures can be at all, as the shipped rule book knows it; without reading the rest of it, for a computation that judges nothing. */
+    public static Plausible shippedPlausible() {
+        return RuleBookLoader.shippedPlausible();
     }
 
     public String version() {
@@ -343,6 +349,10 @@ public final class RuleBook {
             if (base.maker() == Limit.Maker.NEEDED) {
                 return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it", rests);
             }
+        }
+        Optional<String> impossible = maker.flatMap(vocabulary.plausible()::refuses);
+        if (impossible.isPresent()) {
+            return new LimitFor(null, "the maker's figure cannot be right: " + impossible.get() + "; look it up again in " + maker.get().document() + ", " + maker.get().page(), rests);
         }
         List<Candidate> candidates = new ArrayList<>();
         List<String> others = new ArrayList<>();

@@ -5,6 +5,7 @@ import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Fault;
 import chock.record.Gate;
+import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import java.io.BufferedInputStream;
@@ -39,6 +40,8 @@ import org.kie.api.definition.KiePackage;
 final class RuleBookLoader {
     private static final String RIDE = "roadtest/plan.yaml";
     private static final String RUN = "air/plan.yaml";
+    private static final String WORDS = "rules/evidence/words.yaml";
+    private static final String PLAUSIBLE = "evidence/plausible.yaml";
 
     private final List<Fault> faults = new ArrayList<>();
     private final SortedMap<String, Card> cards = new TreeMap<>();
@@ -55,6 +58,7 @@ final class RuleBookLoader {
     private String version = "";
     private Period reviewEvery;
     private Period longestRelease;
+    private Plausible plausible = Plausible.UNSAID;
     private RideSheet ride;
     private RunSheet run;
 
@@ -77,6 +81,13 @@ final class RuleBookLoader {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The table of what figures can be, without the rest. */
+    static Plausible shippedPlausible() {
+        RuleBookLoader loader = new RuleBookLoader();
+        loader.readWords(Sheet.one(WORDS, resource(WORDS), loader.faults));
+        return new PlausibleReader(loader.places).read(Sheet.one("rules/" + PLAUSIBLE, resource("rules/" + PLAUSIBLE), loader.faults));
     }
 
     /** The text of every file of the shipped rule book, by name. */
@@ -208,6 +219,10 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readInstrument);
             }
         });
+        if (files.contains(PLAUSIBLE)) {
+            Sheet sheet = Sheet.one("rules/" + PLAUSIBLE, outline.apply(PLAUSIBLE), faults);
+            plausible = sheet == null ? plausible : new PlausibleReader(places).read(sheet);
+        }
         files.forEach(name -> {
             String shown = "rules/" + name;
             if (name.endsWith("/limits.yaml")) {
@@ -379,6 +394,8 @@ final class RuleBookLoader {
                 }
             }
         }
+        limits.forEach(this::checkPlausible);
+        codes.values().forEach(code -> code.limits().forEach(this::checkPlausible));
         for (LocalCode code : codes.values()) {
             for (Limit limit : code.limits()) {
                 if (!limitIds.contains(limit.id())) {
@@ -388,6 +405,10 @@ final class RuleBookLoader {
             code.setsNone().keySet().stream().filter(id -> !limitIds.contains(id)).forEach(id ->
                     faults.add(new Fault("rules/codes/" + code.code() + ".yaml", 0, "sets-none", "no check uses a limit '" + id + "'", "Known ids stand in rules/*/limits.yaml.")));
         }
+    }
+
+    private void checkPlausible(Limit limit) {
+        limit.impossible(plausible).ifPresent(why -> faults.add(new Fault(limit.file(), limit.line(), limit.id(), why, "Look at the source again: check the unit and the decimal point.")));
     }
 
     /** Where the rules of a card's system stand. */
@@ -412,7 +433,7 @@ final class RuleBookLoader {
         Words words = new Words(places).and(cards.values(), limits);
         besides.forEach(want -> words.addAspect(want, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments);
+        return words.vocabulary(works, instruments, plausible);
     }
 
     /**

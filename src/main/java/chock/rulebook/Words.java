@@ -4,6 +4,7 @@ import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Fault;
+import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import java.util.ArrayList;
@@ -48,8 +49,8 @@ final class Words {
         place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
     }
 
-    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments) {
-        return new Vocabulary(points, aspects, works, instruments, ids);
+    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible) {
+        return new Vocabulary(points, aspects, works, instruments, ids, plausible);
     }
 
     private static List<Place> placesOf(Card card) {

@@ -43,7 +43,8 @@ final class Words {
                     "torque-wrench", new InstrumentKind("torque-wrench", Map.of(Dimension.TORQUE, Quantity.of("4", Unit.PER_CENT))),
                     "multimeter", new InstrumentKind("multimeter", Map.of(Dimension.VOLTAGE, Quantity.of("0.1", Unit.VOLTS),
                             Dimension.RESISTANCE, Quantity.of("2", Unit.PER_CENT))))),
-            new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)));
+            new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
+            chock.rulebook.RuleBook.shipped().vocabulary().plausible());
 
     private Words() { }
 

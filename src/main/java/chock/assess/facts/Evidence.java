@@ -62,6 +62,16 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
         return order > 0 || order == 0 && entry.id().compareTo(other.entry.id()) > 0;
     }
 
+    /** True when what it says cannot be true of any machine. */
+    public boolean impossible() {
+        return entry.is() instanceof Value.Impossible;
+    }
+
+    /** Why it cannot be true, in words without a full stop, with its id; for one that is {@link #impossible} only. */
+    public String whyImpossible() {
+        return ((Value.Impossible) entry.is()).says() + " (" + id() + ")";
+    }
+
     /** True when it answers with this word. */
     public boolean says(String word) {
         return entry.is() instanceof Value.Answer answer && answer.word().equals(word);
