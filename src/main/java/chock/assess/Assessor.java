@@ -62,7 +62,7 @@ public final class Assessor {
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
         AsOf now = now(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 
@@ -171,11 +171,7 @@ public final class Assessor {
                 : codes.stream().map(c -> c.code() + " (" + c.name() + ")").collect(Collectors.joining(", "));
     }
 
-    // What nobody asked for is often a slip: the other caliper, a machine with one disc.
     private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {
-        Set<String> wanted = concluded.keysWanted();
-        Set<String> besides = book.library().besides();
-        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Entry.key(e.point(), e.what())))
-                .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
+        return Disclosures.unread(record, book, concluded.keysWanted()).sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
     }
 }

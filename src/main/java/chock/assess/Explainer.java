@@ -112,6 +112,7 @@ public final class Explainer {
             case OUT_OF_CALIBRATION -> "taken with " + with.id() + ", whose calibration counts from " + with.calibrated() + " to " + with.due();
             case INSTRUMENT_FOUND_OUT -> "taken with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
             case IMPOSSIBLE -> evidence.whyImpossible();
+            case MISPLACED -> "written at " + Points.words(evidence.entry().point()) + ", where no check asks for it";
             case TOO_WEAK -> evidence.entry().deed().key() + " only, where it must be " + strength(aside.wanted().want().weakest());
         };
     }

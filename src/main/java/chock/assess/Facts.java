@@ -1,8 +1,10 @@
 package chock.assess;
 
 import chock.assess.facts.BrakeFact;
+import chock.assess.facts.Closure;
 import chock.assess.facts.Correction;
 import chock.assess.facts.CylinderFact;
+import chock.assess.facts.Defect;
 import chock.assess.facts.DiscFact;
 import chock.assess.facts.EngineFact;
 import chock.assess.facts.EquipmentFact;
@@ -74,6 +76,12 @@ final class Facts {
             }
             if (entry.deed() == Deed.FOUND_OUT) {
                 facts.add(new FoundOut(entry));
+            }
+            if (entry.deed() == Deed.DEFECT) {
+                facts.add(new Defect(entry));
+            }
+            if (entry.deed() == Deed.CLOSED) {
+                facts.add(new Closure(entry));
             }
             if (entry.deed() == Deed.INSPECTED) {
                 facts.add(new Inspection(entry));

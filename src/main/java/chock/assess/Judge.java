@@ -7,6 +7,7 @@ import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpossibleReading;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
+import chock.assess.facts.Misplaced;
 import chock.assess.facts.Note;
 import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
@@ -18,6 +19,7 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Value;
 import chock.rulebook.Applied;
 import chock.rulebook.LimitFor;
 import java.math.BigDecimal;
@@ -73,6 +75,11 @@ public final class Judge {
 
     /** Judges evidence that decides without a rule of its own: an answer, work, or a value held against the limit. */
     public static Judgement alone(Current current, AsOf asOf) {
+        Judgement judged = byItself(current, asOf);
+        return current.evidence().misplaced() ? saidElsewhere(judged, current.evidence().entry()) : judged;
+    }
+
+    private static Judgement byItself(Current current, AsOf asOf) {
         Wanted wanted = current.wanted();
         Required required = current.required();
         if (wanted.want().weakest() == Deed.DONE) {
@@ -89,6 +96,26 @@ public final class Judge {
             return age(required, current.want(), current.days().from(), "marked " + current.days(), applied, ids(current), current.lapses(), asOf);
         }
         return amount(required, current.want(), words(wanted.want().aspect()), current.measured(), applied, ids(current), current.lapses());
+    }
+
+    /** Adds the place of an entry that is read here because no check reads it where it was written. */
+    private static Judgement saidElsewhere(Judgement j, Entry entry) {
+        String says = j.says() + "; written at " + Points.words(entry.point()) + " (" + entry.id() + "), where no check asks for it";
+        return new Judgement(j.required(), j.want(), j.state(), says, j.measured(), j.applied(), j.margin(), j.evidence(), j.lapses());
+    }
+
+    /** Judges an entry at a place where no check asks for it, whose value says nothing by itself. */
+    public static Judgement misplaced(Misplaced misplaced, AsOf asOf) {
+        Wanted wanted = misplaced.wanted();
+        Entry entry = misplaced.evidence().entry();
+        if (entry.is() instanceof Value.Days days && wanted.judged() && wanted.limit() != null && wanted.limit().applied() != null) {
+            Judgement age = age(wanted.required(), wanted.name(), days.from(), "marked " + days, wanted.limit().applied(), List.of(entry.id()), null, asOf);
+            if (age.state() == State.FAULT) {
+                return saidElsewhere(age, entry);
+            }
+        }
+        return new Judgement(wanted.required(), wanted.name(), State.DOUBT, words(entry.what()) + " " + entry.is() + " (" + entry.id() + ") is written at " + Points.words(entry.point())
+                + ", where no check asks for it; write it at " + Points.words(wanted.point()) + ", or correct the entry", null, null, null, List.of(entry.id()), null);
     }
 
     /** Judges what a rule of a check worked out. */
@@ -163,6 +190,22 @@ public final class Judge {
 
     static Instant earlier(Instant a, Instant b) {
         return a == null || b != null && b.isBefore(a) ? b : a;
+    }
+
+    /** Judges evidence whose writer says that the note on it is a defect. */
+    public static Judgement notedDefect(Current current) {
+        return new Judgement(current.required(), current.want(), State.FAULT, noted(current) + "; the writer calls this a defect", null, null, null, ids(current), null);
+    }
+
+    /** Judges good evidence with a note that may say otherwise. */
+    public static Judgement openNote(Current current) {
+        return new Judgement(current.required(), current.want(), State.DOUBT,
+                noted(current) + ". Is this note a defect? Look again, and write note-is: remark or note-is: defect", null, null, null, ids(current), null);
+    }
+
+    private static String noted(Current current) {
+        Entry entry = current.evidence().entry();
+        return brief(entry) + at(current.wanted()) + ", with the note \"" + entry.note().strip() + "\" (" + entry.id() + ")";
     }
 
     /** Two readings of one thing with no work between them that cannot both be right. */

@@ -74,7 +74,8 @@ final class Planner {
             }
             sorted = sorted();
         }
-        return sorted == null ? new OrderOfWork(record, gate, asOf, List.of(), ring()) : new OrderOfWork(record, gate, asOf, steps(sorted), List.of());
+        Disclosures told = Disclosures.of(record, book, now);
+        return sorted == null ? new OrderOfWork(record, gate, asOf, List.of(), told, ring()) : new OrderOfWork(record, gate, asOf, steps(sorted), told, List.of());
     }
 
     private int size() {
@@ -144,7 +145,7 @@ final class Planner {
         List<Wanted> of(String id) {
             Entry entry = entry(id);
             String key = Entry.key(entry.point(), entry.what());
-            return wanted.stream().filter(w -> w.key().equals(key)).toList();
+            return wanted.stream().filter(w -> w.key().equals(key) || concluded.readsFor(w, id)).toList();
         }
     }
 
@@ -195,7 +196,7 @@ final class Planner {
 
     private void fault(Open open, Judgement fault) {
         List<String> ids = fault.evidence();
-        if (ids.isEmpty() || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
+        if (ids.isEmpty() || open.card().id().equals(Disclosures.OPEN_DEFECTS) || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
             settle(open, fault.says());
             return;
         }
@@ -257,9 +258,11 @@ final class Planner {
             if (entry.deed() == Deed.DONE || ids.stream().anyMatch(i -> i.startsWith("~"))) {
                 continue;
             }
-            String key = Entry.key(entry.point(), entry.what());
+            // What was written at a place where no check asks is written again where one does.
+            String point = open.of(id).stream().map(Wanted::point).findFirst().orElse(entry.point());
+            String key = Entry.key(point, entry.what());
             List<Wanted> wants = anywhere(open.concluded(), key);
-            Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), entry.point(), entry.what(), List.of()));
+            Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), point, entry.what(), List.of()));
             wants.forEach(w -> answer(task, w));
             told(task, open.card());
             task.corrects.add(id);

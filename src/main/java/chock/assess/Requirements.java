@@ -1,5 +1,7 @@
 package chock.assess;
 
+import chock.assess.facts.Correction;
+import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
@@ -12,6 +14,7 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.PlausibleDescription;
 import chock.record.RareReadings;
+import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
@@ -173,6 +176,34 @@ public final class Requirements {
     public String wordsFor(Work work) {
         Entry e = work.entry();
         return Points.words(e.point()) + ": " + e.what() + " " + e.at() + " by " + record.nameOf(e.by()) + " (" + e.id() + ")";
+    }
+
+    /** True when a check calls this answer bad, or its writer calls the note on it a defect. */
+    public boolean isBad(Evidence said) {
+        return said.isNotedAsDefect() || said.entry().is() instanceof Value.Answer answer && book.isBad(said.aspect(), answer.word());
+    }
+
+    /** {@code front brake: "soft after a minute", reported 2026-11-20 10:10 by Tom Fell (e4)}. */
+    public String wordsFor(Defect defect) {
+        return Disclosures.words(defect.entry(), record);
+    }
+
+    /**
+     * True when an entry was corrected soon enough to be a slip of the pen, and nothing else was written about that part
+     * in between. Only the program's own numbers prove that.
+     */
+    public boolean isAtOnce(Correction correction, Evidence slip) {
+        Entry first = slip.entry();
+        Entry second = correction.entry();
+        boolean soon = first.at().seq() > 0 && second.at().seq() > 0 && !second.at().earliest().isAfter(first.at().latest().plus(book.library().withdrawWithin()));
+        return soon && record.entries().stream().filter(e -> !e.id().equals(first.id()) && !e.id().equals(second.id()))
+                .filter(e -> Entry.covers(e.point(), first.point()) || Entry.covers(first.point(), e.point()))
+                .noneMatch(e -> !first.at().surelyAfter(e.at()) && !e.at().surelyAfter(second.at()));
+    }
+
+    /** {@code front brake, control: lever feel sinks, tried 2026-11-20 10:10 by Tom Fell (e4)}. */
+    public String wordsFor(Evidence evidence) {
+        return Disclosures.words(evidence.entry(), record);
     }
 
     /** What a word in braces stands for in the places of cards. */

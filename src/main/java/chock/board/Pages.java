@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.Points;
@@ -10,12 +11,14 @@ import chock.board.store.Floor;
 import chock.board.store.Kept;
 import chock.board.store.Photos.Photo;
 import chock.board.store.Store;
+import chock.record.Danger;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.Machine;
+import chock.record.RecordForm;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import chock.report.Wording;
@@ -257,7 +260,19 @@ final class Pages {
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
                 findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC));
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC, besides(assessment, mayWrite)));
+    }
+
+    private static Views.Besides besides(Assessment assessment, boolean mayWrite) {
+        JobRecord record = assessment.record();
+        String write = "/machines/" + Query.encoded(record.id()) + "/write?closes=";
+        List<Views.Link> defects = assessment.disclosures().defects().stream().map(one -> {
+            String id = one.entries().get(0);
+            boolean reported = record.entry(id).filter(e -> e.deed() == Deed.DEFECT).isPresent();
+            return new Views.Link(mayWrite && reported ? write + Query.encoded(id) : "", one.says());
+        }).toList();
+        return new Views.Besides(defects, assessment.disclosures().lifted().stream().map(Disclosures.Told::says).toList(),
+                assessment.disclosures().unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
     }
 
     private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {
@@ -348,7 +363,18 @@ final class Pages {
                     case ENGINE_RUNNING -> "Needs the engine running: see that first-start or indoor-run is released.";
                     case RIDING -> "Needs a ride: see that road-test is released.";
                 }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
-                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note")));
+                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note"),
+                closes(ctx, record), param(ctx, "defect"), Arrays.stream(Danger.values()).filter(d -> d != Danger.NONE).map(d -> new Views.Choice(d.id(), d.id().replace('-', ' '), ctx.formParams("dangers").contains(d.id()))).toList(),
+                Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST));
+    }
+
+    /** The reported defect that this form closes, or empty. */
+    private static String closes(Context ctx, JobRecord record) {
+        String closes = param(ctx, "closes");
+        if (!closes.isEmpty() && record.entry(closes).filter(e -> e.deed() == Deed.DEFECT).isEmpty()) {
+            throw Refusal.notFound();
+        }
+        return closes;
     }
 
     /** A check that looks at the record itself asks for nothing of its own; what can be looked at there is what others ask. */
@@ -442,6 +468,21 @@ final class Pages {
         if (!work.isEmpty()) {
             entries.add(entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work));
         }
+        String defect = text(ctx, "defect").strip();
+        if (!defect.isEmpty()) {
+            ObjectNode reported = entry(ctx, null).put("point", text(ctx, "defect-point").strip()).put("defect", defect);
+            reported.remove("note-is");
+            if (!ctx.formParams("dangers").isEmpty()) {
+                ctx.formParams("dangers").forEach(reported.putArray("dangers")::add);
+            }
+            entries.add(reported);
+        }
+        String closes = text(ctx, "closes").strip();
+        if (!closes.isEmpty()) {
+            ObjectNode closed = entry(ctx, null).put("closed", closes).put("reason", text(ctx, "reason").strip());
+            closed.remove("note-is");
+            entries.add(closed);
+        }
         return entries;
     }
 
@@ -454,6 +495,9 @@ final class Pages {
         }
         if (!note.isEmpty()) {
             entry.put("note", note);
+            if (!text(ctx, "note-is").isEmpty()) {
+                entry.put("note-is", text(ctx, "note-is"));
+            }
         }
         if (corrected != null) {
             entry.put("corrects", corrected.id()).put("reason", text(ctx, "reason").strip());

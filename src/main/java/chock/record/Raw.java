@@ -135,7 +135,8 @@ final class Raw {
             String is, String with,
             String instrument, String foundOut,
             String inspected, String licence, String inspector, String document,
-            String note) {
+            @Since(2) String defect, @Since(2) List<String> dangers, @Since(2) String closed,
+            String note, @Since(2) String noteIs) {
 
         /** What is written under the key of this kind of entry, or null. */
         String under(Deed deed) {
@@ -148,6 +149,8 @@ final class Raw {
                 case DONE -> done;
                 case FOUND_OUT -> foundOut;
                 case INSPECTED -> inspected;
+                case DEFECT -> defect;
+                case CLOSED -> closed;
             };
         }
     }

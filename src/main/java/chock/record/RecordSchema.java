@@ -225,15 +225,21 @@ public final class RecordSchema {
         keys.set("licence", text("Number of the inspector's licence."));
         keys.set("inspector", text("Name of the inspector."));
         keys.set("document", text("The document issued."));
+        keys.set("defect", text("Something wrong, in free words."));
+        keys.set("dangers", list(choice(Danger.class, "A danger."), "What the defect can do.", 0).put("uniqueItems", true));
+        keys.set("closed", number(ID, "The defect found closed."));
         keys.set("note", anyText());
+        keys.set("note-is", choice(NoteIs.class, "What the note is."));
         List<String> optional = Binding.keysOf(Raw.Entry.class).stream().filter(k -> !List.of("id", "at", "by").contains(k)).toList();
         ObjectNode entry = object(nodes.objectNode(), keys, optional);
         ObjectNode together = nodes.objectNode();
         together.set("corrects", nodes.arrayNode().add("reason"));
-        together.set("reason", nodes.arrayNode().add("corrects"));
+        together.set("closed", nodes.arrayNode().add("reason"));
+        together.set("note-is", nodes.arrayNode().add("note"));
         entry.set("dependentRequired", together);
         ArrayNode exactlyOne = nodes.arrayNode();
         ArrayNode rules = nodes.arrayNode();
+        rules.add(ifThen(requires("reason"), nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("corrects")).add(requires("closed")))));
         for (Deed deed : Deed.values()) {
             exactlyOne.add(requires(deed.key()));
             rules.add(ifThen(requires(deed.key()), goesWith(deed)));
@@ -259,7 +265,7 @@ public final class RecordSchema {
         List<String> wanted = EntryReading.keysFor(deed);
         ObjectNode then = requires(wanted.toArray(String[]::new));
         ObjectNode keys = nodes.objectNode();
-        EntryReading.PARTICULAR.stream().filter(k -> !wanted.contains(k)).forEach(k -> keys.put(k, false));
+        EntryReading.PARTICULAR.stream().filter(k -> !wanted.contains(k) && !EntryReading.optionalFor(deed).contains(k)).forEach(k -> keys.put(k, false));
         then.set("properties", keys);
         return then;
     }

@@ -102,7 +102,11 @@ public final class RecordSkeleton {
                 # - {id: e3, at: 2026-11-20 10:10, by: id, point: place, done: work}
                 # - {id: e4, at: 2026-11-22 11:00, by: id, instrument: id, found-out: how it was found out of tolerance}
                 # - {id: e5, at: 2026-11-22 15:00, by: id, inspected: passed, licence: number, inspector: name, document: number}
-                # A correction is a later entry with corrects: e1 and a reason: in it. A note: may stand in any.
+                # - {id: e7, at: 2026-11-22 15:10, by: id, point: place, defect: "what is wrong, in your own words", dangers: [fire]}
+                # - {id: e8, at: 2026-11-23 09:00, by: another id, closed: e7, reason: what was found}
+                # (dangers may be left out: %s)
+                # A correction is a later entry with corrects: e1 and a reason: in it. A note: may stand in any, with
+                # note-is: remark or note-is: defect beside it where it is about something safety-critical.
                 entries:
                   - id:
                     at:                  # day and time, such as 2026-11-20 09:40
@@ -117,7 +121,7 @@ public final class RecordSkeleton {
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
                         of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
                         of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
-                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Claim.Kind.class))
+                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Danger.class), of(Claim.Kind.class))
                 + "\n" + vocabulary(words);
     }
 

@@ -24,8 +24,14 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
     /**
      * @param dimension kind of unit of an AMOUNT, else null
      * @param answers every answer of an ANSWER, good and bad, else empty
+     * @param places where some check asks for it on some machine; empty when it may be written anywhere
      */
-    public record Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers) { }
+    public record Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers, Set<String> places) {
+        /** One that may be written anywhere. */
+        public Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers) {
+            this(name, form, dimension, answers, Set.of());
+        }
+    }
 
     /** @param leastUncertainty least expanded uncertainty (k = 2) for each kind of unit it can measure, as a quantity or a percentage */
     public record InstrumentKind(String name, Map<Unit.Dimension, chock.quantity.Quantity> leastUncertainty) { }

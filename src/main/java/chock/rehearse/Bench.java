@@ -12,6 +12,7 @@ import chock.record.JobRecord;
 import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
+import chock.record.NoteIs;
 import chock.record.Person;
 import chock.record.RecordForm;
 import chock.record.Spelling;
@@ -163,6 +164,43 @@ final class Bench {
         evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
+    }
+
+    /** Corrects the last entry within the same hour, both of them numbered by the program. */
+    void withdraw(String by, String written, int minutes) {
+        Entry wrong = entries.remove(entries.size() - 1);
+        Moment then = wrong.at();
+        entries.add(at(wrong, new Moment(then.date(), then.time(), then.zone(), entries.size() + 1)));
+        correct(by, written);
+        Entry right = entries.remove(entries.size() - 1);
+        entries.add(at(right, new Moment(then.date(), then.time().plusMinutes(minutes), then.zone(), entries.size() + 1)));
+    }
+
+    private static Entry at(Entry e, Moment at) {
+        return new Entry(e.id(), at, e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), e.line());
+    }
+
+    /** Reports a defect in free words. */
+    void defect(String by, String point, String words, Ago ago) {
+        checkPoint(point);
+        add(by, Deed.DEFECT, point, words, null, null, ago);
+    }
+
+    /** Closes the defect reported last. */
+    void close(String by, Ago ago) {
+        Entry defect = entries.stream().filter(e -> e.deed() == Deed.DEFECT).reduce((a, b) -> b).orElseThrow(() -> new NotUnderstood("report a defect before it is closed"));
+        add(by, Deed.CLOSED, defect.point(), defect.id(), null, null, ago);
+        Entry closed = entries.remove(entries.size() - 1);
+        entries.add(new Entry(closed.id(), closed.at(), closed.by(), closed.deed(), closed.point(), closed.what(), null, null, null, "looked at, nothing found", null, closed.line()));
+    }
+
+    /** Puts a note on the last entry. */
+    void note(String words, NoteIs is) {
+        if (entries.isEmpty()) {
+            throw new NotUnderstood("write an entry before the note on it");
+        }
+        Entry e = entries.remove(entries.size() - 1);
+        entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), words, is, e.dangers(), e.line()));
     }
 
     private void add(String by, Deed deed, String point, String what, Value is, String with, Ago ago) {

@@ -4,6 +4,7 @@ import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Machine;
+import chock.record.NoteIs;
 import chock.rulebook.Coordinates;
 import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
@@ -214,6 +215,42 @@ public final class BenchSteps {
     @Explained(value = "Marks the entry before as a stored record is marked where a figure is outside of what can be at all.", example = "that cannot be true")
     public void cannotBe() {
         open().cannotBe();
+    }
+
+    @Given("{person} withdrew it {int} minute(s) later as {reading}")
+    @Explained(value = "A correction of the entry before, both written at the board, which numbers them.", example = "ida withdrew it 4 minutes later as sound")
+    public void withdrew(String by, int minutes, String reading) {
+        open().withdraw(by, reading, minutes);
+    }
+
+    @Given("{writer}{place} had the defect {string}{ago}")
+    @Explained(value = "A defect reported in free words.", example = "tom wrote that front-brake had the defect \"soft after a minute\" 2 days ago")
+    public void defect(String by, String place, String words, Ago ago) {
+        open().defect(by, place, words, ago);
+    }
+
+    @Given("{person} closed the defect{ago}")
+    @Explained(value = "The defect reported last is closed, with a reason.", example = "ida closed the defect 1 day ago")
+    public void closed(String by, Ago ago) {
+        open().close(by, ago);
+    }
+
+    @Given("there was the note {string}")
+    @Explained(value = "A note on the entry before, which does not say what it is.", example = "there was the note \"goes to the bar after a minute\"")
+    public void note(String words) {
+        open().note(words, null);
+    }
+
+    @Given("there was the remark {string}")
+    @Explained(value = "A note on the entry before; its writer says that nothing is wrong.", example = "there was the remark \"tried with cold hands\"")
+    public void remark(String words) {
+        open().note(words, NoteIs.REMARK);
+    }
+
+    @Given("there was the defect {string}")
+    @Explained(value = "A note on the entry before; its writer says that it is a defect.", example = "there was the defect \"goes to the bar after a minute\"")
+    public void notedDefect(String words) {
+        open().note(words, NoteIs.DEFECT);
     }
 
     @Given("the calibration of the instrument ran out{ago}")

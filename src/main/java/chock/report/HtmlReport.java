@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -187,9 +188,10 @@ public final class HtmlReport {
 
     private static void footer(Assessment assessment, StringBuilder html) {
         html.append("<div class=\"notice small\">\n");
-        if (!assessment.unasked().isEmpty()) {
-            paragraph(html, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
-        }
+        Disclosures told = assessment.disclosures();
+        section(html, "Open defects", told.defects().stream().map(Disclosures.Told::says).toList());
+        section(html, "Faults and defects lifted without work", told.lifted().stream().map(Disclosures.Told::says).toList());
+        section(html, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         paragraph(html, "Local code: ", assessment.localCode());
         html.append("<p><strong>Rule book: </strong>").append(escape(assessment.ruleBookVersion())).append(", <code>").append(escape(assessment.ruleBookDigest())).append("</code></p>\n");
         html.append("<p><strong>House: </strong>").append(escape(Wording.house(assessment)));
@@ -198,6 +200,13 @@ public final class HtmlReport {
             paragraph(html, "Review: ", Wording.overdue(assessment));
         }
         html.append("<p><strong>").append(Wording.NOTICE).append("</strong></p>\n</div>\n");
+    }
+
+    private static void section(StringBuilder html, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            paragraph(html, title + ":", "");
+            list(html, lines);
+        }
     }
 
     private static void paragraph(StringBuilder html, String lead, String words) {

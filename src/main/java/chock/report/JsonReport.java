@@ -3,6 +3,7 @@ package chock.report;
 import chock.assess.Assessment;
 import chock.assess.Changes;
 import chock.assess.Claims;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -81,12 +82,26 @@ public final class JsonReport {
         ObjectNode gates = node.putObject("gates");
         assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
         node.set("unasked", texts(assessment.unasked()));
+        disclosures(assessment.disclosures(), node);
         ArrayNode claims = node.putArray("claims");
         assessment.claims().forEach(weighed -> claims.add(claim(weighed)));
         ArrayNode overdue = node.putArray("overdue");
         assessment.overdue().forEach(o -> overdue.addObject().put("limit", o.limit().id()).put("territory", o.limit().territory())
                 .put("reviewed", o.limit().reviewed().toString()).put("due", o.due().toString()));
         return node;
+    }
+
+    private static void disclosures(Disclosures told, ObjectNode node) {
+        ArrayNode unread = node.putArray("unread");
+        for (Disclosures.Unread one : told.unread()) {
+            ObjectNode item = unread.addObject().put("entry", one.entry()).put("says", one.says() + ". " + one.fate());
+            item.set("readAt", texts(one.readAt()));
+            item.put("counts", one.counts() == null ? null : one.counts().id());
+        }
+        ArrayNode defects = node.putArray("openDefects");
+        told.defects().forEach(one -> defects.addObject().put("says", one.says()).set("entries", texts(one.entries())));
+        ArrayNode lifted = node.putArray("lifted");
+        told.lifted().forEach(one -> lifted.addObject().put("says", one.says()).set("entries", texts(one.entries())));
     }
 
     private static JsonNode house(HouseBook house) {

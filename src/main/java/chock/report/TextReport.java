@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -176,10 +177,18 @@ public final class TextReport {
         }
     }
 
-    private static void footer(Assessment assessment, Page page) {
-        if (!assessment.unasked().isEmpty()) {
-            page.put(0, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
+    private static void section(Page page, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            page.gap().put(0, title + ":");
+            lines.forEach(line -> page.put(2, "- ", line));
         }
+    }
+
+    private static void footer(Assessment assessment, Page page) {
+        Disclosures told = assessment.disclosures();
+        section(page, "Open defects", told.defects().stream().map(Disclosures.Told::says).toList());
+        section(page, "Faults and defects lifted without work", told.lifted().stream().map(Disclosures.Told::says).toList());
+        section(page, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         page.gap().put(0, "Local code: ", assessment.localCode());
         page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
         page.put(0, "House:      ", Wording.house(assessment));

@@ -1,6 +1,7 @@
 package chock.rulebook;
 
 import chock.record.Entry;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,9 +14,10 @@ import java.util.Set;
  * @param disturbing works that undo whatever lies on or below the part worked on
  * @param ofTheDay what changes from hour to hour without work: there the latest look decides
  * @param besides aspects that may be written though no check asks for them
+ * @param withdrawWithin how long after it was written one's own entry may be withdrawn as a slip
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
-                      OfTheDay ofTheDay, Set<String> besides) {
+                      OfTheDay ofTheDay, Set<String> besides, Duration withdrawWithin) {
 
     /**
      * Places whose state is that of the day.

@@ -274,6 +274,11 @@ public final class RuleBook {
         return codes;
     }
 
+    /** True when a check calls this answer bad; no answer is bad to one check and good to another. */
+    public boolean isBad(String aspect, String answer) {
+        return cards.values().stream().flatMap(card -> card.wants().stream()).anyMatch(want -> want.aspect().equals(aspect) && want.bad().contains(answer));
+    }
+
     public Vocabulary vocabulary() {
         return vocabulary;
     }

@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -57,6 +58,7 @@ final class RuleBookLoader {
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
     private Period reviewEvery;
+    private Duration withdrawWithin = Duration.ZERO;
     private Period longestRelease;
     private Plausible plausible = Plausible.UNSAID;
     private RideSheet ride;
@@ -197,7 +199,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -289,6 +291,12 @@ final class RuleBookLoader {
         Sheet others = sheet.sheet("other");
         if (others != null) {
             others.keys().forEach(work -> works.put(work, others.text(work)));
+        }
+        Quantity slip = sheet.has("withdraw-within") ? sheet.quantity("withdraw-within") : null;
+        if (slip != null && slip.unit().dimension() != Unit.Dimension.DURATION) {
+            sheet.fault("withdraw-within", slip + " is no duration", "Write it in minutes, such as 10 min.");
+        } else if (slip != null) {
+            withdrawWithin = Duration.ofSeconds(slip.to(Unit.SECONDS).value().longValue());
         }
         morePoints.addAll(sheet.texts("points"));
         if (sheet.has("of-the-day")) {
@@ -431,7 +439,7 @@ final class RuleBookLoader {
 
     private Vocabulary vocabulary() {
         Words words = new Words(places).and(cards.values(), limits);
-        besides.forEach(want -> words.addAspect(want, "rules/evidence/words.yaml", 0, "besides"));
+        besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
         return words.vocabulary(works, instruments, plausible);
     }

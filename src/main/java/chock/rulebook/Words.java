@@ -39,7 +39,7 @@ final class Words {
     Words and(Collection<Card> cards, Collection<Limit> limits) {
         for (Card card : cards) {
             placesOf(card).forEach(this::addPoints);
-            card.wants().forEach(want -> addAspect(want, card.file(), card.line(), card.id()));
+            card.wants().forEach(want -> addAspect(want, want.place() == null ? card.place() : want.place(), card.file(), card.line(), card.id()));
         }
         limits.forEach(l -> ids.put(l.id(), l.sense() == Limit.Sense.WITHIN ? l.resolution().unit().dimension() : l.value().unit().dimension()));
         return this;
@@ -60,12 +60,13 @@ final class Words {
         return all;
     }
 
-    void addAspect(Card.Want want, String file, int line, String path) {
+    /** @param place where it is asked for, or null when it may be written anywhere */
+    void addAspect(Card.Want want, Place place, String file, int line, String path) {
         if (want.weakest() != Deed.DONE) {
             Set<String> answers = new TreeSet<>(want.good());
             answers.addAll(want.bad());
             Unit.Dimension dimension = want.unit() == null ? null : want.unit().dimension();
-            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers), (a, b) -> merged(file, line, path, a, b));
+            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers, place == null ? Set.of() : new TreeSet<>(place.points(Map.of(), places))), (a, b) -> merged(file, line, path, a, b));
         }
     }
 
@@ -75,7 +76,13 @@ final class Words {
         }
         Set<String> answers = new TreeSet<>(a.answers());
         answers.addAll(b.answers());
-        return new Vocabulary.Aspect(a.name(), a.form(), a.dimension(), answers);
+        Set<String> asked = new TreeSet<>();
+        // Where one of the two may be written anywhere, so may both.
+        if (!a.places().isEmpty() && !b.places().isEmpty()) {
+            asked.addAll(a.places());
+            asked.addAll(b.places());
+        }
+        return new Vocabulary.Aspect(a.name(), a.form(), a.dimension(), answers, asked);
     }
 
     static void addWithParts(Set<String> points, String point) {

@@ -5,6 +5,7 @@ import chock.assess.GateVerdict;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
+import chock.record.NoteIs;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -24,23 +25,25 @@ final class Critical {
      * @param at as written
      * @param point the place; for an instrument found out of tolerance {@code instrument/} and its id
      * @param refused whether a licensed person did not let the machine pass
+     * @param defect whether it reports a defect, which holds the machine wherever it is
      */
-    record Noted(String id, String at, String point, boolean refused) {
+    record Noted(String id, String at, String point, boolean refused, boolean defect) {
         static Noted of(Entry entry) {
             String point = switch (entry.deed()) {
                 case FOUND_OUT -> INSTRUMENT + entry.point();
                 case INSPECTED -> LICENSED;
                 default -> entry.point();
             };
-            return new Noted(entry.id(), entry.at().toString(), point, entry.deed() == Deed.INSPECTED && !"passed".equals(entry.what()));
+            return new Noted(entry.id(), entry.at().toString(), point, entry.deed() == Deed.INSPECTED && !"passed".equals(entry.what()),
+                    entry.deed() == Deed.DEFECT || entry.noteIs() == NoteIs.DEFECT);
         }
 
         private boolean touches(List<String> points) {
-            return refused || points.stream().anyMatch(place -> Entry.covers(point, place) || Entry.covers(place, point));
+            return refused || defect || points.stream().anyMatch(place -> Entry.covers(point, place) || Entry.covers(place, point));
         }
 
         String words() {
-            return "entry " + id + " of " + at + (refused ? " is a licensed refusal" : " is about " + point);
+            return "entry " + id + " of " + at + (refused ? " is a licensed refusal" : defect ? " reports a defect at " + point : " is about " + point);
         }
     }
 

@@ -199,6 +199,8 @@ public final class SignOffs {
 
     private SignOff statement(JobRecord record, RecordVersion version, Assessment assessment, GateVerdict verdict, String house, TrustedKey signer,
                               List<String> notes, List<String> changed, SignOff.Position position) {
+        List<String> known = new ArrayList<>(notes);
+        assessment.disclosures().toBeKnown().forEach(one -> known.add(one.says()));
         List<String> cautions = new ArrayList<>(verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution());
         verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !cautions.contains(c)).distinct().forEach(cautions::add);
         SignOff.OfMachine machine = new SignOff.OfMachine(record.machine().marque(), record.machine().model(), record.machine().frameNumber(), record.machine().engineNumber(),
@@ -210,7 +212,7 @@ public final class SignOffs {
         return new SignOff(SignOff.FORM, new SignOff.OfRecord(record.id(), record.workshop(), version.digest(), version.file(), new TreeMap<>(version.items())), machine, gate.id(), verdict.verdict(),
                 asOf, verdict.holdsUntil().toString(), record.zone().getId(), SignOff.OfPlace.of(book.position()), record.territory(), assessment.localCode(),
                 new SignOff.OfRuleBook(assessment.ruleBookVersion(), assessment.ruleBookDigest()), house, found(verdict),
-                verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList(), cautions, List.copyOf(notes), Critical.points(verdict, record), List.copyOf(workers(record)),
+                verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList(), cautions, List.copyOf(known), Critical.points(verdict, record), List.copyOf(workers(record)),
                 changed, Assessment.NOTICE, by, asOf, position, Jws.sign(SignOff.bytes(seal), SignOff.Seal.TYP, key));
     }
 

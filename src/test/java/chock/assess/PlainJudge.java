@@ -24,6 +24,7 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,13 @@ final class PlainJudge {
     private final List<Entry> foundOut = new ArrayList<>();
     private final Map<String, List<Entry>> corrections = new HashMap<>();
 
-    PlainJudge(JobRecord record, Instant asOf) {
+    private final List<Wanted> asked;
+    private final Set<String> keysAsked = new HashSet<>();
+
+    /** @param asked everything that some check wants of this machine */
+    PlainJudge(JobRecord record, Instant asOf, List<Wanted> asked) {
+        this.asked = asked;
+        asked.forEach(w -> keysAsked.add(w.point() + " " + w.want().aspect()));
         this.record = record;
         this.asOf = asOf;
         this.today = asOf.atZone(record.zone()).toLocalDate();
@@ -71,7 +78,15 @@ final class PlainJudge {
         boolean stale = false;
         for (Wanted wanted : wants) {
             Card.Want want = wanted.want();
-            List<Entry> all = evidence.getOrDefault(wanted.point() + " " + want.aspect(), List.of());
+            List<Entry> own = evidence.getOrDefault(wanted.point() + " " + want.aspect(), List.of());
+            List<Entry> all = new ArrayList<>(own);
+            for (Entry e : astray(wanted)) {
+                if (faulty(e, want, limit)) {
+                    all.add(e);
+                } else if (e.is() instanceof Value.Days && !tooWeak(e, want) && own.stream().noneMatch(o -> o.at().surelyAfter(e.at())) && !isCorrected(e, wanted, limit) && !isUndone(e, wanted)) {
+                    said.add(!lacksLimit && decides(want) && alone(e, want, limit) == State.FAULT ? State.FAULT : State.DOUBT);
+                }
+            }
             List<Entry> stands = new ArrayList<>();
             boolean proof = false;
             for (Entry e : all) {
@@ -84,7 +99,7 @@ final class PlainJudge {
                     stands.add(e);
                 }
             }
-            missing |= all.isEmpty() || stands.isEmpty() && !proof;
+            missing |= own.isEmpty() || stands.isEmpty() && !proof;
             stale |= stands.isEmpty() && proof;
             for (Entry e : stands) {
                 boolean newest = stands.stream().noneMatch(o -> o.at().surelyAfter(e.at()));
@@ -102,6 +117,32 @@ final class PlainJudge {
             return State.FAULT;
         }
         return missing ? State.MISSING : stale ? State.STALE : said.contains(State.DOUBT) ? State.DOUBT : said.contains(State.MET) ? State.MET : null;
+    }
+
+    /** What was written at places where nothing is asked, and is nearer to this want than to any other of the kind. */
+    private List<Entry> astray(Wanted wanted) {
+        List<Entry> near = new ArrayList<>();
+        for (Entry e : record.entries()) {
+            if (e.deed().isEvidence() && e.what().equals(wanted.want().aspect()) && !keysAsked.contains(e.point() + " " + e.what())
+                    && asked.stream().noneMatch(w -> w.want().aspect().equals(e.what()) && steps(w.point(), e.point()) > steps(wanted.point(), e.point()))) {
+                near.add(e);
+            }
+        }
+        return near;
+    }
+
+    /** How far two paths run together. */
+    private static int steps(String one, String other) {
+        int same = 0;
+        String up = one;
+        while (!up.isEmpty()) {
+            int depth = up.split("/").length;
+            if (other.equals(up) || other.startsWith(up + "/")) {
+                same = Math.max(same, depth);
+            }
+            up = up.contains("/") ? up.substring(0, up.lastIndexOf('/')) : "";
+        }
+        return same;
     }
 
     private static boolean newer(Entry a, Entry b) {
@@ -138,11 +179,22 @@ final class PlainJudge {
     private boolean isCorrected(Entry e, Wanted wanted, LimitFor limit) {
         for (Entry c : corrections.getOrDefault(e.id(), List.of())) {
             boolean asStrong = c.deed().ordinal() <= e.deed().ordinal();
-            if (asStrong && (!c.by().equals(e.by()) || !faulty(e, wanted.want(), limit) && e.deed() != Deed.DONE)) {
+            boolean another = !c.by().equals(e.by());
+            boolean bad = faulty(e, wanted.want(), limit);
+            if (asStrong && (!bad && e.deed() != Deed.DONE || another && !(bad && wanted.card().critical()))) {
+                return true;
+            }
+            boolean again = asStrong && c.deed().ordinal() <= Deed.SEEN.ordinal() && c.what().equals(e.what()) && (c.point().equals(e.point()) || c.point().equals(wanted.point()));
+            if (bad && again && (another || record.onePerson() && triedOnAnotherDay(e, c, wanted, limit))) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean triedOnAnotherDay(Entry bad, Entry correction, Wanted wanted, LimitFor limit) {
+        return evidence.getOrDefault(wanted.point() + " " + wanted.want().aspect(), List.of()).stream().anyMatch(o -> o.at().surelyAfter(bad.at()) && !o.at().date().equals(correction.at().date())
+                && o.deed().ordinal() <= Math.min(Deed.SEEN.ordinal(), bad.deed().ordinal()) && !faulty(o, wanted.want(), limit));
     }
 
     private boolean isUndone(Entry e, Wanted wanted) {

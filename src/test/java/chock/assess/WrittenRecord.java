@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Machine;
@@ -65,6 +66,11 @@ final class WrittenRecord {
         if (e.at().seq() > 0) {
             line.put("seq", e.at().seq());
         }
+        if (e.deed() == Deed.DEFECT && !e.dangers().isEmpty()) {
+            var dangers = line.putArray("dangers");
+            e.dangers().forEach(danger -> dangers.add(danger.id()));
+        }
+        written(line, "note-is", e.noteIs() == null ? null : e.noteIs().name().toLowerCase(Locale.ROOT));
         written(line, "with", e.with());
         written(line, "corrects", e.corrects());
         written(line, "reason", e.reason());

@@ -41,6 +41,11 @@ public record Current(Wanted wanted, Evidence evidence) {
         return evidence.entry().is() instanceof Value.Code code ? code.text() : null;
     }
 
+    /** True when it is good evidence of a safety-critical check with a note that may be a defect. */
+    public boolean asksAboutNote() {
+        return wanted.card().critical() && evidence.hasOpenNote() && !wanted.faulty(evidence);
+    }
+
     public Moment moment() {
         return evidence.entry().at();
     }

@@ -3,6 +3,7 @@ package chock.assess.facts;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
+import chock.record.NoteIs;
 import chock.record.Value;
 
 /**
@@ -11,13 +12,19 @@ import chock.record.Value;
  * @param entry the entry
  * @param key point and aspect together, as {@link Entry#key} makes it
  * @param instrument what it was measured with, or null
+ * @param misplaced whether the key is that of the nearest check, because no check reads the entry at its own place
  */
-public record Evidence(Entry entry, String key, Instrument instrument) {
+public record Evidence(Entry entry, String key, Instrument instrument, boolean misplaced) {
 
-    // An entry is told by its id, and the engine compares often.
+    /** An entry at its own place. */
+    public Evidence(Entry entry, String key, Instrument instrument) {
+        this(entry, key, instrument, false);
+    }
+
+    // An entry is known by its id, and the engine compares often; a misplaced one is read at other places besides its own.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Evidence e && e.id().equals(id());
+        return other instanceof Evidence e && e.id().equals(id()) && e.key.equals(key);
     }
 
     @Override
@@ -39,6 +46,36 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
         return entry.is() == null ? null : entry.is().toString();
     }
 
+    /** What was measured, tried or seen, or the work. */
+    public String aspect() {
+        return entry.what();
+    }
+
+    /** True for an entry about a condition, at its own place; work and what is read elsewhere are not. */
+    public boolean isStatement() {
+        return !misplaced && entry.deed().isEvidence();
+    }
+
+    /** True for work, at its own place. */
+    public boolean isWork() {
+        return !misplaced && entry.deed() == Deed.DONE;
+    }
+
+    /** True when its writer says that the note on it is a defect. */
+    public boolean isNotedAsDefect() {
+        return entry.noteIs() == NoteIs.DEFECT;
+    }
+
+    /** True when there is a note on it, and its writer does not say whether that is a defect. */
+    public boolean hasOpenNote() {
+        return entry.noteIs() == null && entry.note() != null && !entry.note().isBlank();
+    }
+
+    /** The entry as the nearest check reads it. */
+    public Evidence readAs(Wanted wanted) {
+        return new Evidence(entry, wanted.key(), instrument, true);
+    }
+
     /** True when the writer measured, tried or saw it. */
     public boolean isFirstHand() {
         return entry.deed().atLeast(Deed.SEEN);
@@ -54,6 +91,21 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
     /** True when this is certainly later. Of two of one moment nobody knows which came first, and what they are called does not tell. */
     public boolean laterThan(Evidence other) {
         return entry.at().surelyAfter(other.entry.at());
+    }
+
+    /** True when it was written on another day. */
+    public boolean isAnotherDayThan(Correction other) {
+        return !entry.at().date().equals(other.entry().at().date());
+    }
+
+    /** True when the writer measured, tried or saw it, at least as well as the other. */
+    public boolean isAsStrongAs(Evidence other) {
+        return isFirstHand() && entry.deed().ordinal() <= other.entry.deed().ordinal();
+    }
+
+    /** True when the writer looked later at what the other had only heard or taken for granted. */
+    public boolean looksBetterThan(Evidence other) {
+        return isFirstHand() && !other.isFirstHand() && laterThan(other);
     }
 
     /** A total order by time, entries of one moment by id: to tell of them in, or to take each pair once. It decides nothing. */

@@ -42,6 +42,17 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return want.name();
     }
 
+    /** What is measured, tried or seen, or the work. */
+    public String aspect() {
+        return want.aspect();
+    }
+
+    /** True when this place shares more of its path with that of the entry than the other's does. */
+    public boolean isNearerTo(Evidence evidence, Wanted other) {
+        String at = evidence.entry().point();
+        return Entry.shared(at, point) > Entry.shared(at, other.point);
+    }
+
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
         return isUndoneAt(point, work) || countsTogether() && othersUndone(work);
@@ -126,8 +137,11 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return lapse != null && !asOf.instant().isBefore(lapse);
     }
 
-    /** True when the value alone shows a fault, whatever its kind. */
+    /** True when the value alone shows a fault, whatever its kind, or its writer's note is a defect. */
     public boolean faulty(Evidence evidence) {
+        if (evidence.isNotedAsDefect()) {
+            return true;
+        }
         Value is = evidence.entry().is();
         if (want.form() == Form.ANSWER && is instanceof Value.Answer answer) {
             return !want.good().contains(answer.word());

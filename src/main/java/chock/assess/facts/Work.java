@@ -15,6 +15,11 @@ public record Work(Entry entry) {
         return Entry.covers(entry.point(), earlier.entry.point()) && entry.at().surelyAfter(earlier.entry.at());
     }
 
+    /** True when this certainly came later, at the place of the evidence or on what carries it. */
+    public boolean settles(Evidence evidence) {
+        return Entry.covers(entry.point(), evidence.entry().point()) && entry.at().surelyAfter(evidence.entry().at());
+    }
+
     /** True when this work takes away what the evidence proved. */
     public boolean undoes(Wanted wanted, Evidence evidence) {
         return mayFollow(evidence, wanted) && wanted.isUndoneBy(entry);
