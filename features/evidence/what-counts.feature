@@ -56,6 +56,99 @@ Feature: What of the record counts
       And front-brake/caliper/inner-pad measured thickness 3.2 mm ± 0.1 mm
       Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
 
+  Rule: Work done with an instrument names it, and falls with it
+
+    Scenario: wrench and torque written down
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And front-brake/caliper/bolts was torqued to 24 N·m
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+      And it notes nothing
+
+    Scenario: without the wrench
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And front-brake/caliper/bolts was torqued
+      Then brakes.caliper-bolts is missing at front-brake/caliper/bolts
+      And it says "names no torque wrench and no torque, and the record does not say under none-found that the maker gives none"
+
+    Scenario: without the torque
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And front-brake/caliper/bolts was torqued with an instrument
+      Then brakes.caliper-bolts is missing at front-brake/caliper/bolts
+      And it says "names no torque, and the record does not say under none-found"
+
+    Scenario: without the torque, where the maker gives none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And the maker gives no figure for fasteners.torque
+      And front-brake/caliper/bolts was torqued with an instrument
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+
+    Scenario: of a day before both were asked for
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And front-brake/caliper/bolts was torqued 1 day ago
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+      And it notes "names no torque wrench"
+
+    Scenario: in a record that cannot name it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-01
+      And the record is of the first form
+      And front-brake/caliper/bolts was torqued
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+      And it notes "names no torque wrench"
+
+    Scenario: without the wrench, then once more with it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-02
+      And front-brake/caliper/bolts was torqued 1 day ago
+      And front-brake/caliper/bolts was torqued to 24 N·m
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+
+    Scenario: without the wrench, and then taken apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-02
+      And front-brake/caliper/bolts was torqued 1 day ago
+      And front-brake/caliper was removed
+      Then brakes.caliper-bolts is stale at front-brake/caliper/bolts
+
+    Scenario: taken apart, and then torqued without the wrench
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2026-12-02
+      And front-brake/caliper/bolts was torqued to 24 N·m 1 day ago
+      And front-brake/caliper was refitted 1 day ago
+      And front-brake/caliper/bolts was torqued
+      Then brakes.caliper-bolts is missing at front-brake/caliper/bolts
+
+    Scenario: the wrench is found out
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/bolts was torqued to 24 N·m 30 days ago
+      And the instrument for work was found out of tolerance 1 day ago
+      Then brakes.caliper-bolts is stale at front-brake/caliper/bolts
+      And it says "was done with tool, later found out of tolerance"
+      And record.instrument-calibrated is stale
+      And it says "was torqued with tool"
+
+    Scenario Outline: the calibration of the wrench
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the calibration of the instrument for work ran out 2 days ago
+      And front-brake/caliper/bolts was torqued to 24 N·m <ago>
+      Then brakes.caliper-bolts is <state> at front-brake/caliper/bolts
+
+      Examples:
+        | ago        | state |
+        | 2 days ago | met   |
+        | 1 day ago  | stale |
+
+    Scenario: torqued again to another figure contradicts nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/bolts was torqued to 20 N·m 1 day ago
+      And front-brake/caliper/bolts was torqued to 24 N·m
+      Then brakes.caliper-bolts is met at front-brake/caliper/bolts
+
   Rule: A fault somebody was told of counts until somebody has looked since
 
     Scenario: nobody has looked

@@ -92,7 +92,7 @@ public final class Explainer {
 
     private Considered considered(Required required, Wanted wanted, Evidence evidence) {
         Entry e = evidence.entry();
-        String says = (e.is() == null ? e.what() : e.is().toString()) + ", " + e.deed().key() + " " + e.at() + " by " + record.nameOf(e.by()) + (e.with() == null ? "" : " with " + e.with());
+        String says = (e.is() == null ? e.what() : e.deed() == Deed.DONE ? e.what() + " to " + e.is() : e.is().toString()) + ", " + e.deed().key() + " " + e.at() + " by " + record.nameOf(e.by()) + (e.with() == null ? "" : " with " + e.with());
         List<String> aside = concluded.of(required, SetAside.class).stream().filter(s -> s.wanted().equals(wanted) && s.entry().equals(e.id())).map(s -> aside(s, evidence)).distinct().sorted().toList();
         boolean decides = concluded.of(required, Current.class).stream().anyMatch(c -> c.wanted().equals(wanted) && c.id().equals(e.id()));
         if (decides) {
@@ -109,12 +109,17 @@ public final class Explainer {
             case UNDONE -> "undone by '" + by.what() + "' on " + Points.words(by.point()) + " " + by.at() + " by " + record.nameOf(by.by()) + " (" + by.id() + ")";
             case CORRECTED -> "corrected by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case TOO_OLD -> "too old: it holds " + aside.wanted().holds().words();
-            case OUT_OF_CALIBRATION -> "taken with " + with.id() + ", whose calibration counts from " + with.calibrated() + " to " + with.due();
-            case INSTRUMENT_FOUND_OUT -> "taken with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
+            case INSTRUMENT_NOT_NAMED -> "work that counts only with its instrument, and with what that was set to";
+            case OUT_OF_CALIBRATION -> used(evidence) + " with " + with.id() + ", whose calibration counts from " + with.calibrated() + " to " + with.due();
+            case INSTRUMENT_FOUND_OUT -> used(evidence) + " with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
             case IMPOSSIBLE -> evidence.whyImpossible();
             case MISPLACED -> "written at " + Points.words(evidence.entry().point()) + ", where no check asks for it";
             case TOO_WEAK -> evidence.entry().deed().key() + " only, where it must be " + strength(aside.wanted().want().weakest());
         };
+    }
+
+    private static String used(Evidence evidence) {
+        return evidence.entry().deed() == Deed.DONE ? "done" : "taken";
     }
 
     private Compared compared(Judgement judgement) {

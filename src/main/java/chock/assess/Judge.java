@@ -73,6 +73,12 @@ public final class Judge {
         return "sunset is not known, since the shop's settings name no place: this look holds " + current.wanted().holds().hours().toHours() + " hours";
     }
 
+    /** {@code  to 24 N·m ± 1.2 N·m with wrench-1}, as far as it was written. */
+    private static String set(Current current) {
+        Entry work = current.evidence().entry();
+        return (work.is() == null ? "" : " to " + work.is()) + (work.with() == null ? "" : " with " + work.with());
+    }
+
     /** Judges evidence that decides without a rule of its own: an answer, work, or a value held against the limit. */
     public static Judgement alone(Current current, AsOf asOf) {
         Judgement judged = byItself(current, asOf);
@@ -83,7 +89,7 @@ public final class Judge {
         Wanted wanted = current.wanted();
         Required required = current.required();
         if (wanted.want().weakest() == Deed.DONE) {
-            return new Judgement(required, current.want(), State.MET, wanted.want().aspect() + " " + current.moment(), null, null, null, ids(current), current.lapses());
+            return new Judgement(required, current.want(), State.MET, wanted.want().aspect() + set(current) + " " + current.moment(), null, null, null, ids(current), current.lapses());
         }
         if (current.answer() != null) {
             boolean good = wanted.want().good().contains(current.answer());

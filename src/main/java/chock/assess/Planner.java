@@ -12,6 +12,7 @@ import chock.assess.facts.Wanted;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
+import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.Vocabulary.Form;
@@ -19,6 +20,7 @@ import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Touch;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -92,9 +94,16 @@ final class Planner {
                 time = time.plusSeconds(1);
                 moments.add(new Moment(time.toLocalDate(), time.toLocalTime(), record.zone()));
             }
-            entries.addAll(sorted.get(i).supposed("~" + i, moments));
+            entries.addAll(sorted.get(i).supposed("~" + i, moments, book.vocabulary().tooled()));
         }
-        return record.withEntries(entries);
+        return record.withEntries(entries).withInstruments(instruments(time.toLocalDate()));
+    }
+
+    /** Those of the record, and for work that an instrument is used for one of each kind, in calibration. */
+    private List<Instrument> instruments(LocalDate last) {
+        List<Instrument> all = new ArrayList<>(record.instruments());
+        book.vocabulary().tooled().values().forEach(tooled -> all.add(new Instrument(Task.supposed(tooled), tooled.with(), null, asOf.atZone(record.zone()).toLocalDate(), last)));
+        return all;
     }
 
     // What the findings leave open.
@@ -155,7 +164,7 @@ final class Planner {
         new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap));
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
         Stream.of(State.DOUBT, State.MISSING).flatMap(s -> open.judged(s).stream()).forEach(j -> again(open, j.evidence(), j.says()));
-        open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> again(open, l.entries(), l.says()));
+        open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> lacking(open, l));
         if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
             open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
         }
@@ -242,6 +251,23 @@ final class Planner {
         Task task = tasks.computeIfAbsent("right " + point + " " + works, k -> new Task(Kind.PUT_RIGHT, point, works.size() == 1 ? works.get(0) : null, works));
         told(task, open.card());
         task.because.add(fault.says());
+    }
+
+    /** What was read, or done, with an instrument that was not good for it, is read or done again. */
+    private void lacking(Open open, Lack lack) {
+        Set<String> works = lack.entries().stream().filter(id -> open.entry(id).deed() == Deed.DONE).collect(Collectors.toSet());
+        for (String id : works) {
+            Entry work = open.entry(id);
+            if (!id.startsWith("~")) {
+                Task task = tasks.computeIfAbsent(Entry.key(work.point(), work.what()), k -> new Task(Kind.DO, work.point(), work.what(), List.of(work.what())));
+                told(task, open.card());
+                task.because.add(lack.says());
+            }
+        }
+        List<String> others = lack.entries().stream().filter(id -> !works.contains(id)).toList();
+        if (!others.isEmpty()) {
+            again(open, others, lack.says());
+        }
     }
 
     /** The same again, better; where it does not bear out what was written, that is corrected. Work is looked at by somebody else. */

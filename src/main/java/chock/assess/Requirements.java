@@ -5,6 +5,7 @@ import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
+import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.quantity.Bounds;
@@ -14,7 +15,9 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.PlausibleDescription;
 import chock.record.RareReadings;
+import chock.record.RecordForm;
 import chock.record.Value;
+import chock.record.Vocabulary;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.LaidOut;
@@ -204,6 +207,50 @@ public final class Requirements {
     /** {@code front brake, control: lever feel sinks, tried 2026-11-20 10:10 by Tom Fell (e4)}. */
     public String wordsFor(Evidence evidence) {
         return Disclosures.words(evidence.entry(), record);
+    }
+
+    /** True when this is work that an instrument is used for, of a day from which it counts only with the instrument and what was set. */
+    public boolean lacksInstrument(Evidence evidence) {
+        return tooledFrom(evidence) && !lacking(evidence).isEmpty();
+    }
+
+    /** True when this is such work of an earlier day, or in a record of the first form, and names no instrument: it counts, with a note. */
+    public boolean namesNoInstrument(Evidence evidence) {
+        return tooled(evidence.entry()) != null && evidence.entry().with() == null && !tooledFrom(evidence);
+    }
+
+    /** {@code torqued 2026-11-18 10:00 (e11) names no torque wrench}. */
+    public String namesNone(Evidence evidence) {
+        Entry e = evidence.entry();
+        return e.what() + " " + e.at() + " (" + e.id() + ") names no " + tooled(e).with().replace('-', ' ');
+    }
+
+    /** What work lacks to count, in a sentence. */
+    public String whatLacks(SetAside aside) {
+        Entry e = record.entry(aside.entry()).orElseThrow();
+        return e.what() + " " + e.at() + " (" + e.id() + ") names " + String.join(" and ", lacking(new Evidence(e, aside.wanted().key(), null)));
+    }
+
+    private List<String> lacking(Evidence evidence) {
+        Entry e = evidence.entry();
+        Vocabulary.Tooled tooled = tooled(e);
+        List<String> lacking = new ArrayList<>();
+        if (e.with() == null) {
+            lacking.add("no " + tooled.with().replace('-', ' '));
+        }
+        if (e.is() == null && !record.maker().saysNone(tooled.noneFound(), e.point())) {
+            lacking.add("no " + tooled.unit().dimension().words() + ", and the record does not say under none-found that the maker gives none");
+        }
+        return lacking;
+    }
+
+    private Vocabulary.Tooled tooled(Entry entry) {
+        return entry.deed() == Deed.DONE ? book.vocabulary().tooled().get(entry.what()) : null;
+    }
+
+    private boolean tooledFrom(Evidence evidence) {
+        Vocabulary.Tooled tooled = tooled(evidence.entry());
+        return tooled != null && record.form() >= RecordForm.NEWEST && !evidence.entry().at().date().isBefore(tooled.from());
     }
 
     /** What a word in braces stands for in the places of cards. */

@@ -49,6 +49,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The board for people. Every page works without a script, and has none. */
@@ -303,6 +304,9 @@ final class Pages {
                 mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
     }
 
+    /** A number on a form without a unit. */
+    private static final String BARE = "[-+]?[0-9]+([.,][0-9]+)?";
+
     /** What the form speaks of: worked out anew from the check and the place, or the entry corrected; never taken from the form. */
     private record Asked(Card card, String at, Entry corrected, List<Piece> pieces) { }
 
@@ -365,7 +369,8 @@ final class Pages {
                 }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
                 asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note"),
                 closes(ctx, record), param(ctx, "defect"), Arrays.stream(Danger.values()).filter(d -> d != Danger.NONE).map(d -> new Views.Choice(d.id(), d.id().replace('-', ' '), ctx.formParams("dangers").contains(d.id()))).toList(),
-                Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST));
+                Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST,
+                works.isEmpty() ? List.of() : tooled(record).map(t -> tool(ctx, t, "-" + t.work(), record, account)).toList()));
     }
 
     /** The reported defect that this form closes, or empty. */
@@ -392,7 +397,7 @@ final class Pages {
         String is = ctx.formParam("is-" + n) == null ? "" : text(ctx, "is-" + n);
         List<Views.Choice> answers = aspect == null ? List.of() : (want == null ? aspect.answers().stream() : Stream.concat(want.good().stream().sorted(), want.bad().stream().sorted())).distinct()
                 .map(a -> new Views.Choice(a, a.replace('-', ' '), a.equals(is))).toList();
-        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece, record, account, text(ctx, "with-" + n));
+        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece.what(), aspect.dimension(), record, account, text(ctx, "with-" + n));
         String kind = aspect == null ? "work" : switch (aspect.form()) {
             case AMOUNT -> "amount";
             case ANSWER -> "answer";
@@ -400,17 +405,27 @@ final class Pages {
             case CODE -> "code";
         };
         return new Views.Field(n, piece.deed().key(), piece.what().replace('-', ' '), Points.title(piece.point()), kind, want == null || want.unit() == null ? "" : want.unit().symbol(),
-                aspect == null || aspect.dimension() == null ? "" : String.join(", ", chock.quantity.Unit.symbolsOf(aspect.dimension())), answers, instruments, is);
+                aspect == null || aspect.dimension() == null ? "" : String.join(", ", chock.quantity.Unit.symbolsOf(aspect.dimension())), answers, instruments, is,
+                piece.deed() != Deed.DONE ? List.of() : tooled(record).filter(t -> t.work().equals(piece.what())).map(t -> tool(ctx, t, "-" + n, record, account)).toList());
+    }
+
+    /** Kinds of work that an instrument is used for, where the record can name it. */
+    private Stream<Vocabulary.Tooled> tooled(JobRecord record) {
+        return record.form() < RecordForm.NEWEST ? Stream.empty() : judging.book().vocabulary().tooled().values().stream();
+    }
+
+    private Views.Tool tool(Context ctx, Vocabulary.Tooled tooled, String field, JobRecord record, String account) {
+        return new Views.Tool(tooled.work(), tooled.with().replace('-', ' '), tooled.unit().dimension().words(), String.join(", ", chock.quantity.Unit.symbolsOf(tooled.unit().dimension())),
+                instruments(tooled.work(), tooled.unit().dimension(), record, account, text(ctx, "with" + field)), text(ctx, "set" + field));
     }
 
     /** Those of the record that can measure it and are in calibration; chosen: the one this person last took for it. */
-    private List<Views.Choice> instruments(Piece piece, JobRecord record, String account, String given) {
+    private List<Views.Choice> instruments(String what, chock.quantity.Unit.Dimension dimension, JobRecord record, String account, String given) {
         Vocabulary words = judging.book().vocabulary();
-        var dimension = words.aspects().get(piece.what()).dimension();
         LocalDate today = clock.instant().atZone(record.zone()).toLocalDate();
         List<Instrument> fit = record.instruments().stream().filter(i -> words.instruments().get(i.kind()).leastUncertainty().containsKey(dimension)).toList();
-        String usual = store.read(lines -> lines.accounts().habit(account, piece.what()))
-                .or(() -> record.entries().stream().filter(e -> piece.what().equals(e.what()) && e.with() != null).reduce((a, b) -> b).map(Entry::with)).orElse("");
+        String usual = store.read(lines -> lines.accounts().habit(account, what))
+                .or(() -> record.entries().stream().filter(e -> what.equals(e.what()) && e.with() != null).reduce((a, b) -> b).map(Entry::with)).orElse("");
         String chosen = given.isEmpty() ? usual : given;
         return fit.stream().map(i -> new Views.Choice(i.id(), i.id() + ", " + i.kind().replace('-', ' ') + (i.due().isBefore(today) ? ", calibration over since " + i.due() : ""), i.id().equals(chosen))).toList();
     }
@@ -419,7 +434,7 @@ final class Pages {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, clock.instant());
         Asked asked = asked(ctx, record);
-        List<ObjectNode> entries = entries(ctx, asked);
+        List<ObjectNode> entries = entries(ctx, asked, tooled(record).collect(Collectors.toMap(Vocabulary.Tooled::work, t -> t)));
         if (entries.isEmpty()) {
             ctx.status(422);
             write(ctx, List.of("Nothing was filled in. Choose an answer, write a value, or choose the work done."));
@@ -444,7 +459,7 @@ final class Pages {
         }
     }
 
-    private static List<ObjectNode> entries(Context ctx, Asked asked) {
+    private static List<ObjectNode> entries(Context ctx, Asked asked, Map<String, Vocabulary.Tooled> tooled) {
         List<ObjectNode> entries = new ArrayList<>();
         for (int n = 0; n < asked.pieces().size(); n++) {
             Piece piece = asked.pieces().get(n);
@@ -456,17 +471,23 @@ final class Pages {
             entry.put("point", piece.point()).put(piece.deed().key(), piece.what());
             if (piece.deed() != Deed.DONE) {
                 // A bare number on the form is meant in the unit printed beside it.
-                boolean bare = piece.form() == Vocabulary.Form.AMOUNT && piece.want() != null && piece.want().unit() != null && is.matches("[-+]?[0-9]+([.,][0-9]+)?");
+                boolean bare = piece.form() == Vocabulary.Form.AMOUNT && piece.want() != null && piece.want().unit() != null && is.matches(BARE);
                 entry.put("is", bare ? is.replace(',', '.') + " " + piece.want().unit().symbol() : is);
             }
             if (piece.deed() == Deed.MEASURED) {
                 entry.put("with", text(ctx, "with-" + n));
             }
+            if (piece.deed() == Deed.DONE && tooled.containsKey(piece.what())) {
+                tool(ctx, entry, "-" + n, tooled.get(piece.what()));
+            }
             entries.add(entry);
         }
         String work = text(ctx, "work");
         if (!work.isEmpty()) {
-            entries.add(entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work));
+            ObjectNode entry = entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work);
+            // What was set beside other work is kept, to be refused with a word about it rather than lost.
+            tooled.values().stream().filter(t -> t.work().equals(work) || !text(ctx, "set-" + t.work()).isBlank()).forEach(t -> tool(ctx, entry, "-" + t.work(), t));
+            entries.add(entry);
         }
         String defect = text(ctx, "defect").strip();
         if (!defect.isEmpty()) {
@@ -484,6 +505,17 @@ final class Pages {
             entries.add(closed);
         }
         return entries;
+    }
+
+    private static void tool(Context ctx, ObjectNode entry, String field, Vocabulary.Tooled tooled) {
+        String set = text(ctx, "set" + field).strip();
+        String with = text(ctx, "with" + field);
+        if (!set.isEmpty()) {
+            entry.put("is", set.matches(BARE) ? set.replace(',', '.') + " " + tooled.unit().symbol() : set);
+        }
+        if (!with.isEmpty()) {
+            entry.put("with", with);
+        }
     }
 
     private static ObjectNode entry(Context ctx, Entry corrected) {

@@ -191,6 +191,7 @@ public final class Shop {
                 throw new WrittenSince(kept.id());
             }
             further.stream().filter(e -> e.has("measured")).forEach(e -> lines.accounts().habit(by, e.get("measured").textValue(), e.get("with").textValue()));
+            further.stream().filter(e -> e.has("done") && e.has("with")).forEach(e -> lines.accounts().habit(by, e.get("done").textValue(), e.get("with").textValue()));
             voided.addAll(undo(lines, next, record, now));
             String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after) + (voided.isEmpty() ? "" : "." + String.join("", voided)));
             return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);

@@ -125,14 +125,23 @@ final class Views {
     }
 
     record Write(Frame frame, String id, String name, long version, String back, String check, String question, String at, String place, String needs, String wants, String remedy, String caution,
-                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm) { }
+                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm, List<Tool> tools) { }
+
+    /**
+     * What work done with an instrument is asked besides.
+     *
+     * @param kind of the instrument
+     * @param set what was typed as what it was set to
+     */
+    record Tool(String work, String kind, String quantity, String units, List<Choice> instruments, String set) { }
 
     /**
      * One thing to be written down.
      *
      * @param kind amount, answer, days, code or work
+     * @param tools one for work done with an instrument, else none
      */
-    record Field(int n, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is) { }
+    record Field(int n, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is, List<Tool> tools) { }
 
     record Take(Frame frame, List<String> faults) { }
 

@@ -14,7 +14,7 @@ import java.util.Set;
  * @param point the place on the machine ({@code front-brake/caliper/inner-pad}); for {@link Deed#FOUND_OUT} the instrument's id
  * @param what the aspect looked at ({@code thickness}), the work done ({@code bled}), the result of a licensed inspection, a defect in
  *     free words, or the id of the defect that is closed
- * @param is what was found, or null for work
+ * @param is what was found; for work what its instrument was set to, or null
  * @param with id of the instrument, or null
  * @param corrects id of the earlier entry this one replaces, or null
  * @param reason why it corrects

@@ -1,6 +1,7 @@
 package chock.record;
 
 import chock.quantity.Measured;
+import chock.quantity.Unit;
 import chock.quantity.UnreadableQuantity;
 import java.time.Year;
 import java.util.ArrayList;
@@ -29,20 +30,23 @@ final class EntryReading {
     private final Set<String> instrumentIds;
     private final Map<String, Instrument> instruments;
     private final Year built;
+    private final int form;
     private final Map<String, Integer> lines;
 
     /**
      * @param people ids of the people, or null when not all are known
      * @param instrumentIds ids of the instruments, or null when not all are known
      * @param built the year the machine was built, or null when that is not known
+     * @param form of the file
      */
-    EntryReading(Reading read, Set<String> people, Set<String> instrumentIds, Map<String, Instrument> instruments, Year built, Map<String, Integer> lines) {
+    EntryReading(Reading read, Set<String> people, Set<String> instrumentIds, Map<String, Instrument> instruments, Year built, int form, Map<String, Integer> lines) {
         this.read = read;
         this.uncertainty = new Uncertainty(read);
         this.people = people;
         this.instrumentIds = instrumentIds;
         this.instruments = instruments;
         this.built = built;
+        this.form = form;
         this.lines = lines;
     }
 
@@ -129,9 +133,9 @@ final class EntryReading {
         };
     }
 
-    /** The keys that an entry of this kind may have besides. */
+    /** The keys that an entry of this kind may have besides: work done with an instrument names it, and what was set. */
     static List<String> optionalFor(Deed deed) {
-        return deed == Deed.DEFECT ? List.of("dangers") : List.of();
+        return deed == Deed.DONE ? List.of("is", "with") : deed == Deed.DEFECT ? List.of("dangers") : List.of();
     }
 
     private void checkKeys(String path, Deed deed) {
@@ -162,7 +166,47 @@ final class EntryReading {
     private Entry work(String path, Entry plain, Raw.Entry raw) {
         String point = read.point(path + ".point", raw.point());
         String work = read.known(path + ".done", raw.done(), "work this rule book knows", read.words.works().keySet());
+        Vocabulary.Tooled tooled = work == null ? null : read.words.tooled().get(work);
+        boolean named = read.isWritten(path + ".with") || read.isWritten(path + ".is");
+        if (work == null || !named) {
+            return with(plain, point, work, null, null, plain.note());
+        }
+        String key = path + (read.isWritten(path + ".with") ? ".with" : ".is");
+        if (form < RecordForm.NEWEST) {
+            read.faults.addIfNew(key, "in " + RecordForm.name(form) + " work names no instrument", "Write " + RecordForm.name(RecordForm.NEWEST) + " on the first line to use this");
+        } else if (tooled == null) {
+            read.faults.addIfNew(key, "this does not go with " + work, "Leave it out; it goes with " + Reading.orList(read.words.tooled().keySet().stream().sorted().toList()));
+        } else if (!read.isWritten(path + ".with")) {
+            wrong(path + ".is", "what it was " + work + " to, without the instrument", "Write with: the id of the " + tooled.with() + " as well");
+        } else {
+            return tooled(path, with(plain, point, work, null, null, plain.note()), tooled, raw);
+        }
         return with(plain, point, work, null, null, plain.note());
+    }
+
+    private Entry tooled(String path, Entry work, Vocabulary.Tooled tooled, Raw.Entry raw) {
+        String tool = instrument(path + ".with", raw.with());
+        String kind = tool == null ? null : instruments.get(tool).kind();
+        Unit.Dimension dimension = tooled.unit().dimension();
+        if (kind != null && !read.words.instruments().get(kind).leastUncertainty().containsKey(dimension)) {
+            wrong(path + ".with", Faults.quoted(tool) + " is " + Reading.article(kind) + ", and " + work.what() + " is done with " + Reading.article(tooled.with()), "Name the " + tooled.with());
+            return work;
+        }
+        Value is = Reading.blank(raw.is()) || read.faults.at(path + ".is") || kind == null ? null : set(path + ".is", dimension, raw.is(), tool);
+        return with(work, work.point(), work.what(), is, tool, work.note());
+    }
+
+    /** What an instrument was set to, with its uncertainty. */
+    private Value set(String path, Unit.Dimension dimension, String text, String tool) {
+        Measured written;
+        try {
+            written = Measured.parse(text);
+        } catch (UnreadableQuantity e) {
+            read.unreadable(path, text, e, dimension);
+            return null;
+        }
+        Measured complete = read.ofKind(path, written.value(), dimension) ? uncertainty.of(path, written, instruments.get(tool)) : null;
+        return complete == null ? null : new Value.Amount(complete);
     }
 
     private Entry foundOut(String path, Entry plain, Raw.Entry raw) {

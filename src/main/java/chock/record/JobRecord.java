@@ -25,6 +25,11 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
         return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form);
     }
 
+    /** The same record with other instruments. */
+    public JobRecord withInstruments(List<Instrument> others) {
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, others, entries, claims, form);
+    }
+
     public Optional<Instrument> instrument(String instrumentId) {
         return instruments.stream().filter(i -> i.id().equals(instrumentId)).findFirst();
     }

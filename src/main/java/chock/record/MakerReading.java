@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Reads the maker's figures and those that were looked for in vain. */
 final class MakerReading {
@@ -81,7 +82,9 @@ final class MakerReading {
             return;
         }
         String[] parts = text.split("\\s*@\\s*", 2);
-        String limit = read.known(path, parts[0], "a limit of this rule book", read.words.limits().keySet());
+        Set<String> ids = new TreeSet<>(read.words.limits().keySet());
+        read.words.tooled().values().forEach(tooled -> ids.add(tooled.noneFound()));
+        String limit = read.known(path, parts[0], "a limit of this rule book", ids);
         String point = parts.length == 1 ? null : parts[1].isEmpty() ? noPoint(path) : read.point(path, parts[1]);
         if (limit == null || parts.length == 2 && point == null) {
             return;

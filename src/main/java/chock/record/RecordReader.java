@@ -136,7 +136,7 @@ public final class RecordReader {
         Set<String> writers = known(raw.people(), Raw.Person::id);
         MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, writers).maker(raw.maker());
         Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
-        List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
+        List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), RecordForm.of(raw.chock()), lines).entries(orNone(raw.entries()));
         entries = PlausibleReading.of(read, entries, machine, instruments, orNone(raw.instruments()));
         List<Claim> claims = new ClaimReading(read, known(raw.entries(), Raw.Entry::id)).claims(orNone(raw.claims()));
         List<Gate> seeks = gates(orNone(raw.seeks()), read);

@@ -245,6 +245,7 @@ public final class RecordSchema {
             rules.add(ifThen(requires(deed.key()), goesWith(deed)));
         }
         words.aspects().values().stream().sorted(Comparator.comparing(Vocabulary.Aspect::name)).forEach(a -> rules.add(ifThen(asks(a), answeredBy(a))));
+        words.works().keySet().stream().sorted().forEach(work -> rules.add(ifThen(does(work), toolOf(work))));
         entry.set("oneOf", exactlyOne);
         entry.set("allOf", rules);
         return entry;
@@ -279,6 +280,25 @@ public final class RecordSchema {
             ways.add(way);
         }
         return nodes.objectNode().set("anyOf", ways);
+    }
+
+    private ObjectNode does(String work) {
+        ObjectNode when = requires(Deed.DONE.key());
+        when.set("properties", nodes.objectNode().set(Deed.DONE.key(), nodes.objectNode().put("const", work)));
+        return when;
+    }
+
+    /** Work done with an instrument may name it and what was set; other work may not. */
+    private ObjectNode toolOf(String work) {
+        ObjectNode keys = nodes.objectNode();
+        Vocabulary.Tooled tooled = words.tooled().get(work);
+        if (tooled == null) {
+            keys.put("is", false).put("with", false);
+        } else {
+            keys.set("is", amount(tooled.unit().dimension(), "What it was " + work + " to."));
+        }
+        ObjectNode then = nodes.objectNode().set("properties", keys);
+        return tooled == null ? then : then.set("dependentRequired", nodes.objectNode().set("is", nodes.arrayNode().add("with")));
     }
 
     private ObjectNode answeredBy(Vocabulary.Aspect aspect) {

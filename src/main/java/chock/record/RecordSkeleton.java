@@ -100,6 +100,7 @@ public final class RecordSkeleton {
                 # - {id: e1, at: 2026-11-20 09:40, by: id, point: place, measured: aspect, is: 3.1 mm ± 0.1 mm, with: instrument}
                 # - {id: e2, at: 2026-11-20 09:45, by: id, point: place, seen: aspect, is: answer}   (tried, told, assumed likewise)
                 # - {id: e3, at: 2026-11-20 10:10, by: id, point: place, done: work}
+                # - {id: e6, at: 2026-11-20 10:30, by: id, point: place, done: torqued, is: 24 N·m, with: torque-wrench}
                 # - {id: e4, at: 2026-11-22 11:00, by: id, instrument: id, found-out: how it was found out of tolerance}
                 # - {id: e5, at: 2026-11-22 15:00, by: id, inspected: passed, licence: number, inspector: name, document: number}
                 # - {id: e7, at: 2026-11-22 15:10, by: id, point: place, defect: "what is wrong, in your own words", dangers: [fire]}

@@ -1,6 +1,7 @@
 package chock.record;
 
 import chock.quantity.Unit;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
@@ -14,9 +15,10 @@ import java.util.SortedSet;
  * @param instruments kinds of instrument, each with its smallest credible uncertainty
  * @param limits ids a maker's figure may speak to, each with the kind of unit
  * @param plausible what figures can be at all
+ * @param tooled work that is done with an instrument, by its name
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled) {
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }
@@ -32,6 +34,16 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
             this(name, form, dimension, answers, Set.of());
         }
     }
+
+    /**
+     * Work done with an instrument.
+     *
+     * @param with kind of the instrument
+     * @param unit of what was set; any unit of the same kind may be written
+     * @param from first day of entries that count only with both
+     * @param noneFound id under the maker's {@code none-found} that allows what was set to be left out
+     */
+    public record Tooled(String work, String with, Unit unit, LocalDate from, String noneFound) { }
 
     /** @param leastUncertainty least expanded uncertainty (k = 2) for each kind of unit it can measure, as a quantity or a percentage */
     public record InstrumentKind(String name, Map<Unit.Dimension, chock.quantity.Quantity> leastUncertainty) { }

@@ -58,8 +58,11 @@ final class Bench {
     LocalDate today = LocalDate.of(2026, 11, 25);
     String territory = "GB";
     boolean onePerson;
+    int form = RecordForm.NEWEST;
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
+    private Instrument tool;
+    private LocalDate lastDayOfTool;
     private JobRecord record;
     private final Map<Gate, Assessment> judged = new EnumMap<>(Gate.class);
     private final List<Expected> expected = new ArrayList<>();
@@ -91,6 +94,42 @@ final class Bench {
         }
         checkPoint(point);
         add(by, Deed.DONE, point, work, null, null, ago);
+    }
+
+    /** @param set what the instrument was set to, or null when that was not written */
+    void work(String by, String point, String work, Quantity set, Ago ago) {
+        Vocabulary.Tooled tooled = book.vocabulary().tooled().get(work);
+        if (tooled == null) {
+            throw unknown("no instrument is used for the work", work, book.vocabulary().tooled().keySet());
+        }
+        checkPoint(point);
+        if (tool == null) {
+            tool = new Instrument("tool", tooled.with(), null, today.minusYears(1), lastDayOfTool == null ? today.plusYears(1) : lastDayOfTool);
+        }
+        add(by, Deed.DONE, point, work, set == null ? null : new Value.Amount(new Measured(set, null)), tool.id(), ago);
+    }
+
+    void toolFoundOut(Ago ago) {
+        if (tool == null) {
+            throw new NotUnderstood("say first what work was done with it");
+        }
+        add(INSPECTOR, Deed.FOUND_OUT, tool.id(), "reads low at the master", null, null, ago);
+    }
+
+    void toolRanOutOfCalibration(Ago ago) {
+        if (tool != null) {
+            throw new NotUnderstood("say when its calibration ran out before the first work done with it");
+        }
+        lastDayOfTool = today.minus(ago.days());
+    }
+
+    void makerGivesNone(String id) {
+        Set<String> known = new TreeSet<>(book.vocabulary().limits().keySet());
+        book.vocabulary().tooled().values().forEach(tooled -> known.add(tooled.noneFound()));
+        if (!known.contains(id)) {
+            throw unknown("no figure of a maker is asked for", id, known);
+        }
+        noneFound.add(id);
     }
 
     void inspected(String result, Ago ago) {
@@ -274,9 +313,17 @@ final class Bench {
         if (record == null) {
             record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    List.copyOf(instruments), List.copyOf(entries), List.of(), RecordForm.NEWEST);
+                    tools(), List.copyOf(entries), List.of(), form);
         }
         return record;
+    }
+
+    private List<Instrument> tools() {
+        List<Instrument> all = new ArrayList<>(instruments);
+        if (tool != null) {
+            all.add(tool);
+        }
+        return List.copyOf(all);
     }
 
     private Instant judgedAt() {

@@ -196,6 +196,42 @@ public final class BenchSteps {
         open().work(by, place, work, ago);
     }
 
+    @Given("{writer}{place} was {thing} to {quantity}{ago}")
+    @Explained(value = "An entry of work done with an instrument, and what it was set to.", example = "tom wrote that front-wheel/spindle was torqued to 60 N·m 2 days ago")
+    public void workWithInstrument(String by, String place, String work, Quantity set, Ago ago) {
+        open().work(by, place, work, set, ago);
+    }
+
+    @Given("{writer}{place} was {thing} with an instrument{ago}")
+    @Explained(value = "An entry of work done with an instrument that does not say what it was set to.", example = "front-wheel/spindle was torqued with an instrument")
+    public void workWithInstrumentAlone(String by, String place, String work, Ago ago) {
+        open().work(by, place, work, null, ago);
+    }
+
+    @Given("the instrument for work was found out of tolerance{ago}")
+    @Explained(value = "The instrument that work was done with, such as a torque wrench, was later found to read wrongly.", example = "the instrument for work was found out of tolerance 1 day ago")
+    public void toolFoundOut(Ago ago) {
+        open().toolFoundOut(ago);
+    }
+
+    @Given("the calibration of the instrument for work ran out{ago}")
+    @Explained(value = "Stands before the first work done with it: when the calibration of that instrument ended.", example = "the calibration of the instrument for work ran out 2 months ago")
+    public void toolRanOut(Ago ago) {
+        open().toolRanOutOfCalibration(ago);
+    }
+
+    @Given("the maker gives no figure for {limit}")
+    @Explained(value = "The record says under none-found that the maker gives no such figure; of every limit that is so unless said otherwise.", example = "the maker gives no figure for fasteners.torque")
+    public void makerGivesNone(String id) {
+        open().makerGivesNone(id);
+    }
+
+    @Given("the record is of the first form")
+    @Explained(value = "A record of job-record/1, which cannot name an instrument for work.", example = "the record is of the first form")
+    public void firstForm() {
+        open().form = 1;
+    }
+
     @Given("a licensed inspector {thing} it{ago}")
     @Explained(value = "A licensed inspection that passed or refused the machine.", example = "a licensed inspector refused it 2 months ago")
     public void inspected(String result, Ago ago) {

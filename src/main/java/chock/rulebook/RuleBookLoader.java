@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -54,6 +55,7 @@ final class RuleBookLoader {
     private final Set<String> disturbing = new TreeSet<>();
     private Library.OfTheDay ofTheDay = new Library.OfTheDay(List.of(), List.of());
     private final Set<String> morePoints = new TreeSet<>();
+    private final Map<String, Vocabulary.Tooled> tooled = new TreeMap<>();
     private final List<Card.Want> besides = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
@@ -298,6 +300,7 @@ final class RuleBookLoader {
         } else if (slip != null) {
             withdrawWithin = Duration.ofSeconds(slip.to(Unit.SECONDS).value().longValue());
         }
+        sheet.sheets("tooled").forEach(this::readTooled);
         morePoints.addAll(sheet.texts("points"));
         if (sheet.has("of-the-day")) {
             Sheet day = sheet.sheet("of-the-day");
@@ -311,6 +314,23 @@ final class RuleBookLoader {
             }
         }
         sheet.done();
+    }
+
+    private void readTooled(Sheet sheet) {
+        String work = sheet.as("work", text -> {
+            if (!works.containsKey(text)) {
+                throw new IllegalArgumentException("'" + text + "': write a kind of work listed above");
+            }
+            return text;
+        });
+        String with = sheet.text("with");
+        Unit unit = sheet.as("is", text -> Quantity.parse("1 " + text).unit());
+        LocalDate from = sheet.date("from");
+        String noneFound = sheet.text("none-found");
+        sheet.done();
+        if (work != null && with != null && unit != null && from != null && noneFound != null) {
+            tooled.put(work, new Vocabulary.Tooled(work, with, unit, from, noneFound));
+        }
     }
 
     private void readInstrument(Sheet sheet) {
@@ -441,7 +461,7 @@ final class RuleBookLoader {
         Words words = new Words(places).and(cards.values(), limits);
         besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments, plausible);
+        return words.vocabulary(works, instruments, plausible, tooled);
     }
 
     /**

@@ -13,6 +13,7 @@ import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.Person;
 import chock.record.Value;
+import chock.record.Vocabulary;
 import chock.rulebook.Card;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -93,7 +94,8 @@ final class GoodEntries {
         }
         boolean work = step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
         if (work) {
-            return new Entry(id, at, "worker", Deed.DONE, step.point(), step.what() == null ? "repaired" : step.what(), null, null, null, null, null, 0);
+            String what = step.what() == null ? "repaired" : step.what();
+            return new Entry(id, at, "worker", Deed.DONE, step.point(), what, null, tool(record, what), null, null, null, 0);
         }
         Deed deed = switch (step.kind()) {
             case MEASURE -> Deed.MEASURED;
@@ -102,6 +104,11 @@ final class GoodEntries {
             default -> Deed.TOLD;
         };
         return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again", null, 0);
+    }
+
+    private static String tool(JobRecord record, String work) {
+        Vocabulary.Tooled tooled = Examples.BOOK.vocabulary().tooled().get(work);
+        return tooled == null ? null : record.instruments().stream().filter(i -> i.kind().equals(tooled.with())).map(chock.record.Instrument::id).findFirst().orElse(null);
     }
 
     private static String with(JobRecord record, Step step) {

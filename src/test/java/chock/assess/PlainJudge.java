@@ -89,17 +89,20 @@ final class PlainJudge {
             }
             List<Entry> stands = new ArrayList<>();
             boolean proof = false;
+            boolean unnamed = false;
             for (Entry e : all) {
                 boolean corrected = isCorrected(e, wanted, limit);
                 boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
                 boolean undone = isUndone(e, wanted);
                 boolean dead = undone || isTooOld(e, wanted, limit) || wasOutOfCalibration(e) || wasFoundOut(e);
                 proof |= dead;
-                if (!corrected && !weak && !dead) {
+                boolean names = namesWhatItWasDoneWith(e);
+                unnamed |= !names && !corrected && !weak && !dead;
+                if (names && !corrected && !weak && !dead) {
                     stands.add(e);
                 }
             }
-            missing |= own.isEmpty() || stands.isEmpty() && !proof;
+            missing |= own.isEmpty() || stands.isEmpty() && (!proof || unnamed);
             stale |= stands.isEmpty() && proof;
             for (Entry e : stands) {
                 boolean newest = stands.stream().noneMatch(o -> o.at().surelyAfter(e.at()));
@@ -143,6 +146,14 @@ final class PlainJudge {
             up = up.contains("/") ? up.substring(0, up.lastIndexOf('/')) : "";
         }
         return same;
+    }
+
+    /** From December 2026 a torque counts only with the wrench, and with the figure unless the maker gives none. */
+    private boolean namesWhatItWasDoneWith(Entry e) {
+        if (e.deed() != Deed.DONE || !e.what().equals("torqued") || record.form() == 1 || e.at().date().isBefore(LocalDate.of(2026, 12, 1))) {
+            return true;
+        }
+        return e.with() != null && (e.is() != null || record.maker().saysNone("fasteners.torque", e.point()));
     }
 
     private static boolean newer(Entry a, Entry b) {
@@ -307,7 +318,7 @@ final class PlainJudge {
     }
 
     private static boolean disagree(Entry first, Entry second, Card.Want want) {
-        if (want.varies() || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
+        if (want.varies() || want.weakest() == Deed.DONE || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
             return false;
         }
         Quantity apart = a.measured().value().minus(b.measured().value().to(a.measured().value().unit())).abs();

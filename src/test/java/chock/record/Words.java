@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -36,7 +37,7 @@ final class Words {
                     new Aspect("runs-true", Form.ANSWER, null, Set.of("yes", "no")),
                     new Aspect("date-mark", Form.DAYS, null, Set.of()),
                     new Aspect("date-code", Form.CODE, null, Set.of())),
-            new TreeMap<>(Map.of("bled", "air driven out", "removed", "taken off", "refitted", "put back", "cleaned", "cleaned")),
+            new TreeMap<>(Map.of("bled", "air driven out", "removed", "taken off", "torqued", "tightened to a figure", "refitted", "put back", "cleaned", "cleaned")),
             new TreeMap<>(Map.of(
                     "caliper", new InstrumentKind("caliper", Map.of(Dimension.LENGTH, Quantity.of("0.1", Unit.MM))),
                     "thermometer", new InstrumentKind("thermometer", Map.of(Dimension.TEMPERATURE, Quantity.of("2", Unit.DEGREES_CELSIUS))),
@@ -44,7 +45,8 @@ final class Words {
                     "multimeter", new InstrumentKind("multimeter", Map.of(Dimension.VOLTAGE, Quantity.of("0.1", Unit.VOLTS),
                             Dimension.RESISTANCE, Quantity.of("2", Unit.PER_CENT))))),
             new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
-            chock.rulebook.RuleBook.shipped().vocabulary().plausible());
+            chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
+            Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")));
 
     private Words() { }
 

@@ -76,6 +76,11 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
         return new Evidence(entry, wanted.key(), instrument, true);
     }
 
+    /** What the instrument was used for: {@code read}, or the work done with it. */
+    public String taken() {
+        return entry.deed() == Deed.DONE ? entry.what() : "read";
+    }
+
     /** True when the writer measured, tried or saw it. */
     public boolean isFirstHand() {
         return entry.deed().atLeast(Deed.SEEN);

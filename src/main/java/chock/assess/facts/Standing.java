@@ -4,6 +4,7 @@ import chock.assess.Points;
 import chock.assess.StampedNumber;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Deed;
 import chock.record.Value;
 import java.math.BigDecimal;
 
@@ -29,7 +30,8 @@ public record Standing(Wanted wanted, Evidence evidence) {
 
     /** True when two readings differ by more than their combined uncertainty (root of the sum of squares), and should not. */
     public boolean disagreesWith(Standing other) {
-        if (mayDiffer(other) || !(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
+        // A nut torqued once more to another figure contradicts nothing: work is done, not read.
+        if (mayDiffer(other) || wanted.want().weakest() == Deed.DONE || !(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
             return false;
         }
         Measured first = a.measured();
