@@ -110,7 +110,7 @@ public final class Explainer {
             case CORRECTED -> "corrected by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case TOO_OLD -> "too old: it holds " + aside.wanted().holds().words();
             case INSTRUMENT_NOT_NAMED -> "work that counts only with its instrument, and with what that was set to";
-            case OUT_OF_CALIBRATION -> used(evidence) + " with " + with.id() + ", whose calibration counts from " + with.calibrated() + " to " + with.due();
+            case OUT_OF_CALIBRATION -> used(evidence) + " with " + with.id() + ", whose calibration counts from " + evidence.calibration().on() + " to " + evidence.calibration().due();
             case INSTRUMENT_FOUND_OUT -> used(evidence) + " with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
             case IMPOSSIBLE -> evidence.whyImpossible();
             case MISPLACED -> "written at " + Points.words(evidence.entry().point()) + ", where no check asks for it";

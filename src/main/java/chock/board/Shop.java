@@ -108,7 +108,7 @@ public final class Shop {
             throw UnusableInput.of(fileName, "'" + record.id() + "' is no number to call a machine by", "Give the record a number of its own, such as HV-0142");
         }
         Kept kept = kept(record.id(), written);
-        Summary summary = judging.summary(record, now);
+        Summary summary = judging.summary(judging.book().heldAgainstRegister(record, now), now);
         return store.write(lines -> {
             if (!lines.records().add(kept, summary, by, now)) {
                 throw new Taken(record.id());
@@ -212,7 +212,7 @@ public final class Shop {
         List<String> says = new ArrayList<>();
         for (Signings.Line line : standing) {
             SignOff signOff = SignOff.written(lines.signings().text(line.id()).getBytes(StandardCharsets.US_ASCII)).orElseThrow();
-            Verifier.undone(signOff, version, record).ifPresent(why -> {
+            Verifier.undone(signOff, version, record, judging.book().vocabulary()).ifPresent(why -> {
                 lines.signings().undo(line.id(), now, why);
                 says.add(" The sign-off at " + line.gate() + " by " + line.signer() + " is void now: " + why + ".");
             });
@@ -294,15 +294,34 @@ public final class Shop {
             if (found.isEmpty()) {
                 continue;
             }
+            Kept kept = found.get();
+            JobRecord record;
             Summary summary;
             try {
-                summary = judging.summary(judging.read(found.get(), now), now);
+                record = judging.read(kept, now);
+                summary = judging.summary(record, now);
             } catch (RuntimeException e) {
                 unjudged.put(id, e);
                 continue;
             }
-            store.write(lines -> lines.records().summarise(id, found.get().version(), summary));
+            keepSummary(kept, record, summary, now);
         }
         return due.size();
+    }
+
+    /** What was found out about an instrument reaches a signed record though nobody writes to it. */
+    private void keepSummary(Kept kept, JobRecord record, Summary summary, Instant now) {
+        List<String> voided = new ArrayList<>();
+        store.write(lines -> {
+            boolean newest = lines.records().summarise(kept.id(), kept.version(), summary);
+            if (newest) {
+                voided.addAll(undo(lines, kept, record, now));
+            }
+            return newest;
+        });
+        if (!voided.isEmpty()) {
+            store.change(lines -> lines.events().add(now, "board", "judged again", kept.id(), String.join("", voided).strip()));
+            undone.run();
+        }
     }
 }

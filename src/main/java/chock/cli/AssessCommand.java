@@ -146,7 +146,7 @@ final class AssessCommand implements Callable<Integer> {
             case CSV -> throw new IllegalStateException("a report is no table");
         });
         if (shop.isGiven(bench)) {
-            status = Math.max(status, SignOffStanding.tell(bench, shop, judged, format));
+            status = Math.max(status, SignOffStanding.tell(bench, shop, book, judged, format));
         }
         return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
     }

@@ -26,7 +26,7 @@ final class HouseOption {
 
     /** The rule book of this workshop, with the house named in force in place of its own. */
     RuleBook in(Shop shop, Bench bench) {
-        return folder != null ? named(bench).at(shop.place()) : Workshop.book(shop, bench);
+        return folder != null ? shop.equip(named(bench)).at(shop.place()) : Workshop.book(shop, bench);
     }
 
     /**

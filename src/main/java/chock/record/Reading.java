@@ -249,6 +249,13 @@ final class Reading {
         if (settled(path, text)) {
             return null;
         }
+        String now = words.placeNow(text);
+        if (!words.points().contains(text) && words.points().contains(now)) {
+            if (isNew(path)) {
+                faults.add(path, Faults.quoted(text) + " is called " + now + " today", "Write " + now);
+            }
+            return now;
+        }
         if (!words.points().contains(text)) {
             faults.add(path, Faults.quoted(text) + " is not a place this rule book knows", Choices.places(text, words.points()));
             return null;

@@ -164,7 +164,7 @@ public final class RecordSchema {
     private ObjectNode maker() {
         ObjectNode figure = nodes.objectNode();
         figure.set("for", oneOf(new TreeSet<>(words.limits().keySet()), "The limit it speaks to."));
-        figure.set("at", oneOf(words.points(), "The place it is for; left out, it is for every place."));
+        figure.set("at", oneOf(words.everyPlaceName(), "The place it is for; left out, it is for every place."));
         figure.set("at-least", pattern(AMOUNT, "Lowest allowed."));
         figure.set("at-most", pattern(AMOUNT, "Highest allowed."));
         figure.set("is", pattern(AMOUNT, "The figure to be met within a tolerance."));
@@ -209,7 +209,7 @@ public final class RecordSchema {
         keys.set("seq", number("^[1-9]\\d{0,5}$", "Order among entries of one minute; given by the program.").put("minimum", 1).put("maximum", EntryReading.MOST_SEQ));
         keys.set("corrects", number(ID, "The earlier entry it replaces."));
         keys.set("reason", text("Why it corrects."));
-        keys.set("point", oneOf(words.points(), "The place on the machine."));
+        keys.set("point", oneOf(words.everyPlaceName(), "The place on the machine."));
         Collection<String> aspects = new TreeSet<>(words.aspects().keySet());
         keys.set("measured", oneOf(new TreeSet<>(words.aspects().values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).toList()), "Read off an instrument."));
         keys.set("tried", oneOf(aspects, "Tried by the writer."));
@@ -254,7 +254,7 @@ public final class RecordSchema {
     private ObjectNode claim() {
         ObjectNode keys = nodes.objectNode();
         keys.set("claim", choice(Claim.Kind.class, "What is claimed."));
-        keys.set("about", oneOf(words.points(), "The place on the machine."));
+        keys.set("about", oneOf(words.everyPlaceName(), "The place on the machine."));
         keys.set("says", text("The claim in the words it was made in."));
         keys.set("by", text("Who claims it."));
         keys.set("supported-by", list(number(ID, "An entry."), "The entries it rests on.", 0).put("uniqueItems", true));

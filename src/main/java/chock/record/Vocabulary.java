@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * The words a record may use, as the rule book in force knows them.
@@ -16,9 +17,28 @@ import java.util.SortedSet;
  * @param limits ids a maker's figure may speak to, each with the kind of unit
  * @param plausible what figures can be at all
  * @param tooled work that is done with an instrument, by its name
+ * @param formerly places that were renamed: the name of today by the former one; what the former carried came along
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly) {
+
+    /** Every name that a stored record may have for a place: those of today, and the former ones. */
+    public SortedSet<String> everyPlaceName() {
+        SortedSet<String> all = new TreeSet<>(points);
+        formerly.forEach((former, now) -> points.stream().filter(point -> Entry.covers(now, point)).forEach(point -> all.add(former + point.substring(now.length()))));
+        return all;
+    }
+
+    /** What a place is called today; the name itself where the place was never renamed. */
+    public String placeNow(String name) {
+        for (String above : Entry.upFrom(name)) {
+            if (formerly.containsKey(above)) {
+                return formerly.get(above) + name.substring(above.length());
+            }
+        }
+        return name;
+    }
+
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }

@@ -194,6 +194,7 @@ public final class HtmlReport {
         section(html, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         paragraph(html, "Local code: ", assessment.localCode());
         html.append("<p><strong>Rule book: </strong>").append(escape(assessment.ruleBookVersion())).append(", <code>").append(escape(assessment.ruleBookDigest())).append("</code></p>\n");
+        html.append("<p><strong>Register: </strong>").append(escape(Wording.register(assessment))).append("</p>\n");
         html.append("<p><strong>House: </strong>").append(escape(Wording.house(assessment)));
         html.append(assessment.house() == null ? "" : ", <code>" + escape(assessment.house().digest()) + "</code>").append("</p>\n");
         if (!Wording.overdue(assessment).isEmpty()) {

@@ -14,6 +14,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Gate;
+import chock.record.Registered;
 import chock.rulebook.Applied;
 import chock.rulebook.HouseBook;
 import chock.rulebook.Source;
@@ -62,6 +63,7 @@ public final class JsonReport {
         ObjectNode node = MAKE.objectNode();
         node.put("line", number).put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
         node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
+        node.set("register", register(assessment.record().register()));
         ObjectNode gates = node.putObject("gates");
         for (GateVerdict gate : assessment.gates()) {
             ObjectNode one = gates.putObject(gate.gate().id());
@@ -88,6 +90,7 @@ public final class JsonReport {
         ArrayNode overdue = node.putArray("overdue");
         assessment.overdue().forEach(o -> overdue.addObject().put("limit", o.limit().id()).put("territory", o.limit().territory())
                 .put("reviewed", o.limit().reviewed().toString()).put("due", o.due().toString()));
+        node.set("register", register(assessment.record().register()));
         return node;
     }
 
@@ -106,6 +109,15 @@ public final class JsonReport {
 
     private static JsonNode house(HouseBook house) {
         return house == null ? NullNode.instance : MAKE.objectNode().put("name", house.name()).put("digest", house.digest());
+    }
+
+    private static JsonNode register(Registered register) {
+        if (register == null) {
+            return NullNode.instance;
+        }
+        ObjectNode node = MAKE.objectNode().put("digest", register.digest());
+        node.set("unknown", texts(register.unknown()));
+        return node;
     }
 
     private static ObjectNode claim(Claims.Weighed weighed) {

@@ -191,6 +191,7 @@ public final class TextReport {
         section(page, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         page.gap().put(0, "Local code: ", assessment.localCode());
         page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
+        page.put(0, "Register:   ", Wording.register(assessment));
         page.put(0, "House:      ", Wording.house(assessment));
         if (assessment.house() != null) {
             page.put(2, assessment.house().digest());

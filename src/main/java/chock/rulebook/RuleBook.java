@@ -8,6 +8,8 @@ import chock.record.MakerFigure;
 import chock.record.Plausible;
 import chock.record.Vocabulary;
 import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
@@ -52,6 +54,7 @@ public final class RuleBook {
     private final House house;
     private final Map<String, LaidOut> laidOut;
     private final Coordinates position;
+    private final RegisterFile register;
     private final Map<String, List<Limit>> limitsById;
     private final List<Limit> allLimits;
 
@@ -69,11 +72,11 @@ public final class RuleBook {
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
              Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null);
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null, null);
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position, RegisterFile register) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -91,6 +94,7 @@ public final class RuleBook {
         this.house = house;
         this.laidOut = laidOut;
         this.position = position;
+        this.register = register;
         this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
         // Put together here alone: a caller that does it itself forgets one kind, and a release outlives a limit.
         this.allLimits = Stream.of(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream()), tightened().stream()).flatMap(some -> some).toList();
@@ -125,7 +129,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position, register);
     }
 
     /**
@@ -141,7 +145,7 @@ public final class RuleBook {
     public RuleBook without(Set<String> more) {
         Set<String> asleep = new HashSet<>(without);
         asleep.addAll(more);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position, register);
     }
 
     /**
@@ -150,12 +154,43 @@ public final class RuleBook {
      * @param place where, or null when it is not known
      */
     public RuleBook at(Coordinates place) {
-        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place);
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place, register);
     }
 
     /** Where the workshop is, or null when that is not known. */
     public Coordinates position() {
         return position;
+    }
+
+    /** This rule book at a workshop that keeps a register in this file. It changes no rule, and so not the digest. */
+    public RuleBook withRegister(Path file) {
+        RegisterFile kept = new RegisterFile(file, vocabulary.instruments().keySet());
+        kept.now();
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, kept);
+    }
+
+    /** True when there is a workshop's register at hand. */
+    public boolean hasRegister() {
+        return register != null;
+    }
+
+    /**
+     * The digest of the register at hand as it is now, or {@code none}.
+     *
+     * @throws chock.record.UnusableInput when it cannot be used
+     */
+    public String registerDigest() {
+        return register == null ? "none" : register.now().digest();
+    }
+
+    /**
+     * A record as it was read, with what the workshop's register knew of its instruments at that moment; the record itself
+     * without a register.
+     *
+     * @throws chock.record.UnusableInput when the register cannot be used
+     */
+    public JobRecord heldAgainstRegister(JobRecord record, Instant asOf) {
+        return register == null ? record : register.now().appliedTo(record, asOf);
     }
 
     /** Names of all its rules, asleep or not. */
@@ -184,7 +219,7 @@ public final class RuleBook {
         List<Limit> withOwn = new ArrayList<>(limits);
         withOwn.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position);
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position, register);
     }
 
     /** The house in force, or empty. */

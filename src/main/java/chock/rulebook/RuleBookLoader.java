@@ -56,6 +56,8 @@ final class RuleBookLoader {
     private Library.OfTheDay ofTheDay = new Library.OfTheDay(List.of(), List.of());
     private final Set<String> morePoints = new TreeSet<>();
     private final Map<String, Vocabulary.Tooled> tooled = new TreeMap<>();
+    private final Map<String, String> formerly = new TreeMap<>();
+    private Sheet renames;
     private final List<Card.Want> besides = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private String version = "";
@@ -197,7 +199,21 @@ final class RuleBookLoader {
         return book(packed.digest(), compiled);
     }
 
+    /** A former name that is a place still would change what is written there today; a new name that is none leads nowhere. */
+    private void checkRenames(Set<String> points) {
+        formerly.forEach((former, now) -> {
+            if (points.contains(former)) {
+                renames.fault(former, "'" + former + "' is a place of today", "A former name is never used again: take the row out, or rename the place.");
+            } else if (!points.contains(now)) {
+                renames.fault(former, "'" + now + "' is not a place", "Write the name of today, as a card has it.");
+            }
+        });
+    }
+
     private RuleBook book(String digest, Supplier<KieBase> rules) {
+        if (faults.isEmpty() && renames != null) {
+            checkRenames(vocabulary().points());
+        }
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
@@ -301,6 +317,11 @@ final class RuleBookLoader {
             withdrawWithin = Duration.ofSeconds(slip.to(Unit.SECONDS).value().longValue());
         }
         sheet.sheets("tooled").forEach(this::readTooled);
+        if (sheet.has("formerly")) {
+            Sheet renamed = sheet.sheet("formerly");
+            renamed.keys().forEach(name -> formerly.put(name, renamed.text(name)));
+            renames = renamed;
+        }
         morePoints.addAll(sheet.texts("points"));
         if (sheet.has("of-the-day")) {
             Sheet day = sheet.sheet("of-the-day");
@@ -461,7 +482,7 @@ final class RuleBookLoader {
         Words words = new Words(places).and(cards.values(), limits);
         besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments, plausible, tooled);
+        return words.vocabulary(works, instruments, plausible, tooled, formerly);
     }
 
     /**

@@ -49,8 +49,8 @@ final class Words {
         place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
     }
 
-    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, Map<String, Vocabulary.Tooled> tooled) {
-        return new Vocabulary(points, aspects, works, instruments, ids, plausible, tooled);
+    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, Map<String, Vocabulary.Tooled> tooled, Map<String, String> formerly) {
+        return new Vocabulary(points, aspects, works, instruments, ids, plausible, tooled, formerly);
     }
 
     private static List<Place> placesOf(Card card) {

@@ -6,6 +6,7 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.NoteIs;
+import chock.record.Vocabulary;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -68,8 +69,14 @@ final class Critical {
         return List.copyOf(points);
     }
 
-    /** The first of these that is about a critical place, about what carries it, or about a part of it. */
-    static Optional<Noted> touched(List<Noted> later, List<String> points) {
-        return later.stream().filter(noted -> noted.touches(points)).findFirst();
+    /**
+     * The first of these that is about a critical place, about what carries it, or about a part of it.
+     *
+     * @param points as they were called when it was signed
+     * @param words what places are called today
+     */
+    static Optional<Noted> touched(List<Noted> later, List<String> points, Vocabulary words) {
+        List<String> today = points.stream().map(words::placeNow).toList();
+        return later.stream().filter(noted -> noted.touches(today)).findFirst();
     }
 }

@@ -27,8 +27,9 @@ import java.util.List;
  * @param ledger the ledger
  * @param house the house rules its sign-offs are bound to, or null for none
  * @param place where it is, for the hour of sunset; null when it does not say
+ * @param instruments its register of instruments, or null for none
  */
-public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path ledger, House house, Coordinates place) {
+public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path ledger, House house, Coordinates place, Path instruments) {
     static final String NO_HOUSE = "none";
 
     private static final String FORM = "shop/1";
@@ -42,6 +43,7 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
             trust: trust.json                   # whose keys are believed; written by 'chock keys'
             ledger: ledger.txt                  # what was signed, refused and voided; written by chock alone
             house: none                         # or {folder: house, digest: sha256:...}
+            instruments: none                   # or instruments.yaml: calibrations, and what was found out about each
             # place: {latitude: 52.1 °, longitude: -1.2 °}    minus is south and west; daylight then counts until sunset there
             """;
 
@@ -75,8 +77,10 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
         if (trust != null && trust.equals(ledger)) {
             sheet.fault("ledger", "it is the same file as the trust list", "Give each a file of its own.");
         }
+        String register = sheet.has("instruments") ? sheet.text("instruments") : "none";
+        Path instruments = register == null || register.equals("none") ? null : sheet.as("instruments", name -> beside(file, name));
         sheet.done();
-        return new Shop(file, workshop, zone, trust, ledger, house, place);
+        return new Shop(file, workshop, zone, trust, ledger, house, place, instruments);
     }
 
     private static Coordinates place(Sheet sheet) {
@@ -93,6 +97,15 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
             }
         }
         return null;
+    }
+
+    /**
+     * A rule book with this workshop's register at hand.
+     *
+     * @throws UnusableInput when the register cannot be used
+     */
+    public RuleBook equip(RuleBook book) {
+        return instruments == null ? book : book.withRegister(instruments);
     }
 
     private static House house(Path file, Sheet sheet) {

@@ -101,7 +101,7 @@ public final class SignOffs {
         try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
             History history = History.of(shop.ledger(), ledger.lines());
             Instant now = ledger.now(clock.instant());
-            JobRecord record = RecordReader.read(file.toString(), bytes, book.vocabulary(), now);
+            JobRecord record = book.heldAgainstRegister(RecordReader.read(file.toString(), bytes, book.vocabulary(), now), now);
             RecordVersion version = RecordVersion.of(file.toString(), bytes);
             Path to = out != null ? out : file.resolveSibling(stem(file) + "." + gate + "." + STAMP.format(now) + ".jws");
             ObjectNode saw = null;
@@ -109,6 +109,7 @@ public final class SignOffs {
                 TrustedKey signer = Signers.mayUse(key, shop, history, now);
                 String house = shop.houseOf(book);
                 ours(record);
+                withItsRegister();
                 RecordVersion.Difference difference = Continuity.check(record, version, history.seen(record.id()));
                 saw = saw(difference, version);
                 voidEarlier(ledger, history, record, now);
@@ -118,6 +119,9 @@ public final class SignOffs {
                 List<String> notes = new ArrayList<>();
                 notTheOnlyWorker(record, signer, notes);
                 knownElsewhere(record, history, notes);
+                if (record.register() != null) {
+                    notes.add("The instruments were held against the register of the workshop (" + record.register().digest() + ").");
+                }
                 List<String> changed = history.seen(record.id()).lastSigned() == null ? List.of() : difference.parts();
                 SignOff signOff = statement(record, version, assessment, verdict, house, signer, notes, changed,
                         new SignOff.Position(ledger.nextNumber(), "sha256:" + ledger.lastDigest()));
@@ -138,6 +142,12 @@ public final class SignOffs {
         }
     }
 
+    private void withItsRegister() {
+        if (shop.instruments() != null && !book.hasRegister()) {
+            throw new NotSigned(shop.file() + " names the register " + shop.instruments() + ", and the record was judged without it");
+        }
+    }
+
     private static ObjectNode saw(RecordVersion.Difference difference, RecordVersion version) {
         ObjectNode saw = MAKE.objectNode();
         difference.added().forEach(item -> saw.put(item, version.items().get(item)));
@@ -146,7 +156,7 @@ public final class SignOffs {
     }
 
     private void voidEarlier(OpenLedger ledger, History history, JobRecord record, Instant now) {
-        Voids.of(record, history).forEach((digest, why) -> ledger.append(now, "voided", Voids.line(digest, record.id(), why), null));
+        Voids.of(record, history, book.vocabulary()).forEach((digest, why) -> ledger.append(now, "voided", Voids.line(digest, record.id(), why), null));
     }
 
     private void released(JobRecord record, GateVerdict verdict) {

@@ -46,7 +46,8 @@ final class Words {
                             Dimension.RESISTANCE, Quantity.of("2", Unit.PER_CENT))))),
             new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
             chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
-            Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")));
+            Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")),
+            Map.of("front-brake/lever", "front-brake/control", "front-brake/hose", "front-brake/hydraulic/hose"));
 
     private Words() { }
 

@@ -40,7 +40,7 @@ class JsonReportTest {
     @Test
     void every_key_of_the_contract_is_there_in_its_order() throws Exception {
         JsonNode record = parse(JsonReport.of(List.of(Sample.assessment(Sample.blocked())))).get(0);
-        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked", "unread", "openDefects", "lifted", "claims", "overdue");
+        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked", "unread", "openDefects", "lifted", "claims", "overdue", "register");
         assertThat(keys(record.get("rulebook"))).containsExactly("version", "digest", "house");
         assertThat(keys(record.get("gates"))).containsExactly("road-test");
         JsonNode gate = record.at("/gates/road-test");

@@ -68,6 +68,24 @@ class RefusedRuleBookTest {
         assertThatThrownBy(() -> load(LIMIT, named.replace("opened]", "oppened]"), null)).isInstanceOf(UnusableInput.class).hasMessageContaining("'oppened' is not a known work");
     }
 
+    private static RuleBook renamed(String row) {
+        SortedMap<String, String> files = new TreeMap<>();
+        files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
+        files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\nformerly: {" + row + "}\npoints: [machine]\n");
+        files.put("x/limits.yaml", LIMIT);
+        files.put("x/checks.yaml", CARD);
+        return new RuleBookLoader().load(files, () -> RuleBook.shipped().rules());
+    }
+
+    @Test
+    void aRenamedPlaceLeadsToOneOfToday() {
+        assertThat(renamed("front-brake/linings: front-brake/pad").vocabulary().placeNow("front-brake/linings")).isEqualTo("front-brake/pad");
+        assertThatThrownBy(() -> renamed("front-brake/linings: front-brake/padd")).isInstanceOf(UnusableInput.class)
+                .hasMessage("rules/evidence/words.yaml:4: formerly.front-brake/linings: 'front-brake/padd' is not a place. Write the name of today, as a card has it.");
+        assertThatThrownBy(() -> renamed("machine: front-brake/pad")).isInstanceOf(UnusableInput.class)
+                .hasMessage("rules/evidence/words.yaml:4: formerly.machine: 'machine' is a place of today. A former name is never used again: take the row out, or rename the place.");
+    }
+
     @Test
     void aSoundBookLoads() {
         assertThat(load(LIMIT, CARD, null).cards()).hasSize(1);

@@ -24,7 +24,7 @@ class ShopTest {
     @Test
     void the_skeleton_is_read_and_its_files_lie_beside_it() throws IOException {
         Path file = Files.writeString(folder.resolve("shop.yaml"), Shop.SKELETON);
-        assertThat(Shop.of(file)).isEqualTo(new Shop(file, "Hollow Vale Motor Works", ZoneId.of("Europe/London"), folder.resolve("trust.json"), folder.resolve("ledger.txt"), null, null));
+        assertThat(Shop.of(file)).isEqualTo(new Shop(file, "Hollow Vale Motor Works", ZoneId.of("Europe/London"), folder.resolve("trust.json"), folder.resolve("ledger.txt"), null, null, null));
     }
 
     @ParameterizedTest

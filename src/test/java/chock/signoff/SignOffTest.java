@@ -284,7 +284,7 @@ class SignOffTest {
         Verification found = bench.verify(signed.file(), true, ShopBench.NOON.plusSeconds(600));
         assertThat(found.holds()).isFalse();
         assertThat(says(found, "since")).isEqualTo("Since then entry e902 of 2026-11-25 12:05 is about front-brake/caliper, where somebody gets hurt when something is wrong: that voids it. Judge the record again, and sign it again.");
-        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.plusSeconds(600))).containsExactly(
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), ShopBench.NOON.plusSeconds(600))).containsExactly(
                 "The sign-off at road-test by Ida Marrow of 2026-11-25 12:00 Europe/London is void: entry e902 of 2026-11-25 12:05 is about front-brake/caliper.");
         assertThat(Verifier.note(bench.shop(), ShopBench.BOOK, new Verifier.Source("record", Files.readAllBytes(bench.record)), bench.clock())).isNull();
         assertThat(last().kind()).isEqualTo("voided");
@@ -332,7 +332,7 @@ class SignOffTest {
         assertThat(says(bench.verify(signed.file(), false, Instant.parse("2026-11-25T13:51:00Z")), "time")).isEqualTo("It lapsed on 2026-11-25 13:50 Europe/London.");
         assertThat(says(bench.verify(signed.file(), false, ShopBench.NOON.minusSeconds(1)), "time")).isEqualTo("On 2026-11-25 11:59 Europe/London it was not signed yet.");
         assertThat(bench.verify(signed.file(), false, Instant.parse("2026-11-26T00:00:00Z")).holds()).isFalse();
-        assertThat(Verifier.standing(bench.shop(), record(), Instant.parse("2026-11-26T00:00:00Z"))).singleElement().asString().endsWith(" lapsed on 2026-11-25 13:50 Europe/London.");
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), Instant.parse("2026-11-26T00:00:00Z"))).singleElement().asString().endsWith(" lapsed on 2026-11-25 13:50 Europe/London.");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package chock.assess.facts;
 
+import chock.record.Calibration;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
@@ -38,7 +39,12 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
 
     /** True when measured with an instrument that was not inside its calibration on that day. */
     public boolean outOfCalibration() {
-        return instrument != null && (entry.at().date().isBefore(instrument.calibrated()) || entry.at().date().isAfter(instrument.due()));
+        return instrument != null && !calibration().covers(entry.at().date());
+    }
+
+    /** The calibration of its instrument that it rests on; null without an instrument. */
+    public Calibration calibration() {
+        return instrument == null ? null : instrument.calibrationFor(entry.at().date());
     }
 
     /** What it says there is, as written; null for work. */
