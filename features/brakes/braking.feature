@@ -482,6 +482,7 @@ Feature: What the brakes do
         | rear-brake/torque-arm         | replaced |
         | rear-brake/rod                | adjusted |
         | front-brake                   | adjusted |
+        | front-brake                   | bedded   |
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
@@ -583,6 +584,7 @@ Feature: What the brakes do
         | rear-brake/torque-arm         | replaced |
         | rear-brake/rod                | adjusted |
         | front-brake                   | adjusted |
+        | front-brake                   | bedded   |
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
@@ -749,6 +751,7 @@ Feature: What the brakes do
         | rear-brake/torque-arm         | replaced |
         | rear-brake/rod                | adjusted |
         | front-brake                   | adjusted |
+        | front-brake                   | bedded   |
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
@@ -955,6 +958,7 @@ Feature: What the brakes do
         | front-brake/cable      | adjusted |
         | front-wheel            | removed  |
         | front-brake            | bled     |
+        | front-brake            | bedded   |
         | machine                | damaged  |
 
     Scenario: not asked of a machine with two brakes
@@ -1033,6 +1037,7 @@ Feature: What the brakes do
         | rear-brake/torque-arm         | replaced |
         | rear-brake/rod                | adjusted |
         | front-brake                   | adjusted |
+        | front-brake                   | bedded   |
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |

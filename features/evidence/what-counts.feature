@@ -34,11 +34,11 @@ Feature: What of the record counts
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 1 day ago
       Then brakes.pad-thickness is stale at front-brake/caliper/inner-pad
 
-    Scenario: a fault read with it is no fault proven
+    Scenario: a fault read with it is looked into all the same
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the calibration of the instrument ran out 2 days ago
       And front-brake/caliper/inner-pad measured thickness 0.9 mm ± 0.1 mm 1 day ago
-      Then brakes.pad-thickness is stale at front-brake/caliper/inner-pad
+      Then brakes.pad-thickness is fault at front-brake/caliper/inner-pad
 
   Rule: A reading falls when its instrument is found to read wrongly
 

@@ -436,6 +436,7 @@ Feature: After the road test
 
       Examples:
         | point       | work     |
+        | front-brake | removed  |
         | machine     | ridden   |
         | front-brake | repaired |
         | front-wheel | removed  |

@@ -1,6 +1,7 @@
 package chock.assess;
 
 import chock.assess.facts.Closing;
+import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
@@ -15,6 +16,7 @@ import chock.assess.facts.RunLevel;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Standing;
 import chock.assess.facts.Wanted;
+import chock.record.Gate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -109,12 +111,20 @@ final class Conclusions {
         if (fact instanceof Note note) {
             return note.required();
         }
+        if (fact instanceof Closed closed) {
+            return closed.required();
+        }
         return fact instanceof SetAside aside ? aside.wanted().required() : null;
     }
 
     /** Where a check is asked; empty when it does not apply. */
     List<Required> required(String check) {
         return byCheck.getOrDefault(check, List.of());
+    }
+
+    /** Where a known fault of this check closes a gate that does not ask for it; empty when it does not. */
+    List<Required> closing(String check, Gate gate) {
+        return required(check).stream().filter(required -> of(required, Closed.class).stream().anyMatch(closed -> closed.gate() == gate)).toList();
     }
 
     /** What was concluded about a requirement, of one kind, in no order. */

@@ -5,6 +5,7 @@ import chock.assess.Explanation.Compared;
 import chock.assess.Explanation.Considered;
 import chock.assess.Explanation.Fate;
 import chock.assess.Explanation.WantedHere;
+import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
@@ -18,7 +19,9 @@ import chock.assess.facts.Wanted;
 import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Gate;
 import chock.record.Instrument;
+import java.util.stream.Collectors;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
@@ -68,7 +71,14 @@ public final class Explainer {
         return new AtPlace(required.point(), state, ground == null ? card.id() : ground.rule(), ground == null ? List.of() : ground.facts().stream().map(f -> FactWords.of(f, record)).filter(w -> !w.isEmpty()).toList(),
                 wanted.stream().map(w -> wanted(required, w)).toList(), applied ? limit.applied().words() : null, applied ? limit.applied().others() : List.of(),
                 concluded.of(required, Lack.class).stream().map(Lack::says).distinct().sorted().toList(),
-                concluded.of(required, Judgement.class).stream().sorted(Comparator.comparing(Judgement::state).thenComparing(Judgement::says)).map(this::compared).toList());
+                concluded.of(required, Judgement.class).stream().sorted(Comparator.comparing(Judgement::state).thenComparing(Judgement::says)).map(this::compared).toList(), closes(card, required));
+    }
+
+    /** Which gates its known fault closes though they do not ask for it. */
+    private List<String> closes(Card card, Required required) {
+        String gates = concluded.of(required, Closed.class).stream().map(Closed::gate).distinct().sorted().map(Gate::id).collect(Collectors.joining(", "));
+        List<String> dangers = book.library().dangers().words(book.dangersOf(card));
+        return gates.isEmpty() ? List.of() : List.of(gates + ", which does not ask for it, as a known fault" + (dangers.isEmpty() ? "" : ": " + String.join("; ", dangers)));
     }
 
     private WantedHere wanted(Required required, Wanted wanted) {
@@ -114,6 +124,8 @@ public final class Explainer {
             case INSTRUMENT_FOUND_OUT -> used(evidence) + " with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
             case IMPOSSIBLE -> evidence.whyImpossible();
             case MISPLACED -> "written at " + Points.words(evidence.entry().point()) + ", where no check asks for it";
+            case EXAMINED -> "cause examined by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + "): " + by.reason() + "; found good since";
+            case SETTLED -> "settled by a later good result";
             case TOO_WEAK -> evidence.entry().deed().key() + " only, where it must be " + strength(aside.wanted().want().weakest());
         };
     }

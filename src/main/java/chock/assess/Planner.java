@@ -47,6 +47,9 @@ final class Planner {
     /** Everything that putting right a part can come to, where nobody knows which work it will take. */
     private static final List<String> ANY_WORK = List.of("removed", "opened", "stripped", "repaired", "replaced", "refitted");
 
+    /** The work that ends what was begun, where putting back is not it. */
+    private static final Map<String, String> CLOSING = Map.of("loosened", "tightened", "drained", "filled");
+
     private final JobRecord record;
     private final RuleBook book;
     private final Gate gate;
@@ -212,7 +215,8 @@ final class Planner {
         for (String id : ids) {
             Entry entry = open.entry(id);
             if (entry.deed() == Deed.DONE && open.card().wants().isEmpty()) {
-                Task together = tasks.computeIfAbsent("together " + entry.point(), k -> new Task(Kind.PUT_TOGETHER, entry.point(), "refitted", List.of("refitted")));
+                String closing = CLOSING.getOrDefault(entry.what(), "refitted");
+                Task together = tasks.computeIfAbsent("together " + entry.point() + " " + closing, k -> new Task(Kind.PUT_TOGETHER, entry.point(), closing, List.of(closing)));
                 told(together, open.card());
                 together.because.add(fault.says());
             }
@@ -222,14 +226,19 @@ final class Planner {
 
     /** What takes a fault away: looking again, where it was hearsay or where the latest look decides; the work the card names; another look, where no part is at fault; or any work there. */
     private void cure(Open open, Wanted want, Entry entry, Judgement fault) {
-        List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.works().stream().anyMatch(work -> undoes(want, touch.point(), work))).toList();
+        List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.only().isEmpty() || touch.only().contains(entry.is().toString())).toList();
         boolean anyWorkThere = ANY_WORK.stream().filter(w -> !w.equals("replaced")).anyMatch(work -> undoes(want, want.point(), work));
         if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
+        } else if (want.card().endsBy() == Card.EndsBy.LOOK || want.card().endsBy() == Card.EndsBy.DOCUMENT) {
+            prove(want);
+            tasks.get(want.key()).because.add(fault.says());
+        } else if (want.point().equals("machine") && named.stream().map(Touch::point).distinct().count() > 1) {
+            putRight(open, want.point(), ANY_WORK, fault);
         } else if (!named.isEmpty()) {
             Touch touch = named.get(0);
-            putRight(open, touch.point(), List.copyOf(new TreeSet<>(touch.works())).subList(0, 1), fault);
+            putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault);
         } else if (want.holds().sameDay() || want.want().form() == Form.CODE && !anyWorkThere) {
             again(open, List.of(entry.id()), fault.says());
         } else {

@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.assess.facts.Correction;
 import chock.assess.facts.Defect;
+import chock.assess.facts.Current;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
@@ -9,6 +10,8 @@ import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -20,6 +23,7 @@ import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
 import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
@@ -106,7 +110,7 @@ public final class Requirements {
         LimitFor limit = limitFor(required);
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
-            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(),
+            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), book.library().mendsNothing(),
                     book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit));
         }
         return wanted;
@@ -130,6 +134,22 @@ public final class Requirements {
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
             return near;
         });
+    }
+
+    /** All work that may end a fault found there, in order of time. */
+    public List<Work> worksMending(Wanted wanted, Evidence fault) {
+        List<String> places = new ArrayList<>();
+        places.add(wanted.point());
+        wanted.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
+        wanted.laid().clearedBy().forEach(cure -> places.add(cure.point()));
+        List<Work> near = works.touching(places);
+        near.removeIf(work -> !wanted.isMendedBy(work.entry(), fault));
+        return near;
+    }
+
+    /** All work on this place, on what carries it or on something it carries, in order of time. */
+    public List<Work> worksAround(String point) {
+        return works.touching(List.of(point));
     }
 
     /** All evidence about this place, about what carries it or about something it carries, in order of time. */
@@ -158,6 +178,47 @@ public final class Requirements {
             }
         });
         return rested;
+    }
+
+    /** Which further gates this fault closes, and what would keep them open all the same. */
+    public List<Card.AlsoCloses> closings(Judgement fault) {
+        return book.closings(card(fault.required())).stream().filter(row -> closes(row, fault)).toList();
+    }
+
+    private boolean closes(Card.AlsoCloses row, Judgement fault) {
+        if (!row.at().isEmpty() && fault.evidence().stream().map(record::entry).flatMap(Optional::stream).noneMatch(e -> row.at().stream().anyMatch(part -> Entry.covers(part, e.point())))) {
+            return false;
+        }
+        if (!row.only().isEmpty()) {
+            return fault.evidence().stream().map(record::entry).flatMap(Optional::stream).anyMatch(e -> e.is() instanceof Value.Answer answer && row.only().contains(answer.word()));
+        }
+        if (row.over() != null) {
+            return fault.measured() != null && highest(fault.measured()).compareTo(row.over()) > 0;
+        }
+        return !row.below() || fault.measured() != null && fault.applied() != null && fault.applied().bounds().low() != null
+                && fault.measured().value().compareTo(fault.applied().bounds().low()) <= 0;
+    }
+
+    /** What it may be at most, as far as the instrument tells. */
+    private static Quantity highest(Measured measured) {
+        return measured.uncertainty() == null ? measured.value() : measured.value().plus(measured.uncertainty().differenceTo(measured.value().unit()));
+    }
+
+    /** Names of the exceptions that this evidence proves. */
+    public List<String> exceptionsShownBy(Current current) {
+        return book.library().dangers().exceptions().keySet().stream().filter(name -> shows(name, current)).toList();
+    }
+
+    /** True when this evidence proves that exception. */
+    public boolean shows(String name, Current current) {
+        return book.library().dangers().exceptions().get(name).shown().stream().anyMatch(proof -> current.want().equals(proof.want()) && current.required().check().equals(proof.check())
+                && (proof.atMost() == null ? proof.answers().contains(current.answer()) : current.measured() != null && current.measured().value().compareTo(proof.atMost()) <= 0));
+    }
+
+    /** Names of the exceptions that are proven when this check is met. */
+    public List<String> exceptionsMetBy(Required required) {
+        return book.library().dangers().exceptions().values().stream().filter(one -> one.shown().stream().anyMatch(proof -> proof.want() == null && proof.check().equals(required.check())))
+                .map(Dangers.Exemption::name).toList();
     }
 
     /** True when a house asks something wherever this is asked. */

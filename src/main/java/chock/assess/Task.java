@@ -96,6 +96,11 @@ final class Task {
         return wanted.stream().map(w -> w.card().needs()).min(Comparator.naturalOrder()).orElse(Card.Needs.STANDING);
     }
 
+    /** True when only an answer that names its document ends the fault. */
+    boolean namesDocument() {
+        return !because.isEmpty() && wanted.stream().anyMatch(w -> w.card().endsBy() == Card.EndsBy.DOCUMENT);
+    }
+
     /** The greater, the sooner what it proves is over: the weather comes last, just before the ride. */
     private int lapsesToday() {
         return wanted.stream().mapToInt(w -> w.holds().hours() != null ? 2 : w.holds().sameDay() ? 1 : 0).max().orElse(0);
@@ -139,7 +144,7 @@ final class Task {
             if (good != null) {
                 List<String> instead = corrects.isEmpty() ? Collections.singletonList(null) : List.copyOf(corrects);
                 for (int i = 0; i < instead.size(); i++) {
-                    lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(0), "~other", deed(), point, what, good, null, instead.get(i), null, null, 0));
+                    lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(0), "~other", deed(), point, what, good, null, instead.get(i), null, namesDocument() ? "document" : null, 0));
                 }
             }
         }

@@ -102,13 +102,13 @@ public final class Judging {
     }
 
     static Summary.OfGate ofGate(GateVerdict gate) {
-        List<Summary.Held> held = gate.findings().stream().filter(f -> f.state() != State.MET)
+        List<Summary.Held> held = gate.open().stream()
                 .map(f -> new Summary.Held(f.check(), f.state().id(), f.critical(), f.says())).toList();
         return new Summary.OfGate(gate.gate().id(), gate.released(), gate.holdsUntil(), count(gate, State.FAULT), count(gate, State.DOUBT),
                 count(gate, State.STALE), count(gate, State.MISSING), count(gate, State.MET), gate.ruleBookFaults().size(), held);
     }
 
     private static int count(GateVerdict gate, State state) {
-        return (int) gate.findings().stream().filter(f -> f.state() == state).count();
+        return (int) (state == State.MET ? gate.findings() : gate.open()).stream().filter(f -> f.state() == state).count();
     }
 }

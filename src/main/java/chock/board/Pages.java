@@ -253,14 +253,14 @@ final class Pages {
         GateVerdict verdict = assessment.gates().get(judged.indexOf(gate));
         boolean mayWrite = Guard.visitor(ctx).may(Action.WRITE_ENTRY);
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
-                .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict, f -> f.state() == s, kept.id(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
+                .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict.open(), f -> f.state() == s, kept.id(), verdict.gate(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
         List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
                 assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
-                findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
+                findings(verdict.findings(), f -> f.state() == State.MET, kept.id(), verdict.gate(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
                 everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC, besides(assessment, mayWrite)));
     }
 
@@ -276,8 +276,8 @@ final class Pages {
                 assessment.disclosures().unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
     }
 
-    private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {
-        return verdict.findings().stream().filter(which).map(f -> Views.FindingLine.of(f, id, verdict.gate().id(), mayWrite)).toList();
+    private static List<Views.FindingLine> findings(List<Finding> all, Predicate<Finding> which, String id, Gate gate, boolean mayWrite) {
+        return all.stream().filter(which).map(f -> Views.FindingLine.of(f, id, gate.id(), mayWrite)).toList();
     }
 
     static String name(JobRecord record) {

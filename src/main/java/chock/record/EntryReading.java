@@ -23,6 +23,8 @@ final class EntryReading {
     /** As many places as an advice may name. */
     private static final int MOST_PLACES = 6;
     static final int MOST_SEQ = 999_999;
+    /** Work that names the cause of a fault under reason. */
+    static final String EXAMINED = "examined";
 
     private final Reading read;
     private final Uncertainty uncertainty;
@@ -78,7 +80,10 @@ final class EntryReading {
         if (closes && !read.isWritten(path + ".reason")) {
             wrong(path, "a defect closed without a reason", "Write reason, in a few words: what was found, and by what");
         }
-        if (!closes && read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
+        boolean examined = EXAMINED.equals(raw.done());
+        if (examined && !read.isWritten(path + ".corrects") && !read.isWritten(path + ".reason")) {
+            wrong(path, "an examination without its cause", "Write reason with the cause that was found, such as: the noise came from the stand");
+        } else if (!examined && !closes && read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
             boolean reason = read.isWritten(path + ".reason");
             wrong(path, reason ? "a reason, but nothing is corrected" : "a correction without a reason",
                     reason ? "Write corrects with the id of the earlier entry, or call it note" : "Write reason, in a few words");

@@ -208,7 +208,7 @@ public final class RecordSchema {
         keys.set("by", number(ID, "Who writes it."));
         keys.set("seq", number("^[1-9]\\d{0,5}$", "Order among entries of one minute; given by the program.").put("minimum", 1).put("maximum", EntryReading.MOST_SEQ));
         keys.set("corrects", number(ID, "The earlier entry it replaces."));
-        keys.set("reason", text("Why it corrects."));
+        keys.set("reason", text("Why it corrects; of work 'examined', the cause that was found."));
         keys.set("point", oneOf(words.everyPlaceName(), "The place on the machine."));
         Collection<String> aspects = new TreeSet<>(words.aspects().keySet());
         keys.set("measured", oneOf(new TreeSet<>(words.aspects().values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).toList()), "Read off an instrument."));
@@ -246,6 +246,12 @@ public final class RecordSchema {
         }
         words.aspects().values().stream().sorted(Comparator.comparing(Vocabulary.Aspect::name)).forEach(a -> rules.add(ifThen(asks(a), answeredBy(a))));
         words.works().keySet().stream().sorted().forEach(work -> rules.add(ifThen(does(work), toolOf(work))));
+        ObjectNode examined = requires("done");
+        examined.set("properties", nodes.objectNode().set("done", nodes.objectNode().put("const", EntryReading.EXAMINED)));
+        ObjectNode otherReason = requires("reason");
+        otherReason.set("not", examined);
+        rules.add(ifThen(examined.deepCopy(), requires("reason")));
+        rules.add(ifThen(otherReason, requires("corrects")));
         entry.set("oneOf", exactlyOne);
         entry.set("allOf", rules);
         return entry;

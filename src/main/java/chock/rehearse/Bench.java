@@ -298,6 +298,9 @@ final class Bench {
         if (one instanceof Expected.ReleasedUntil until) {
             return until.gate();
         }
+        if (one instanceof Expected.Closes closes) {
+            return closes.gate();
+        }
         if (one instanceof Expected.RunEndsAt) {
             return Gate.INDOOR_RUN;
         }
@@ -309,7 +312,7 @@ final class Bench {
         return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book.at(workshop), List.of(g), judgedAt()));
     }
 
-    private JobRecord record() {
+    JobRecord record() {
         if (record == null) {
             record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
@@ -326,7 +329,7 @@ final class Bench {
         return List.copyOf(all);
     }
 
-    private Instant judgedAt() {
+    Instant judgedAt() {
         return today.atTime(time).atZone(ZONE).toInstant();
     }
 

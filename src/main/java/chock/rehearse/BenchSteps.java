@@ -386,6 +386,20 @@ public final class BenchSteps {
         bench.expect(new Expected.Verdict(gate, "blocked"));
     }
 
+    @Then("the {gate} is closed by {check}")
+    @Explained(value = "A known fault of that check holds the gate, whether the gate asks for the check or not.", example = "the first-start is closed by engine.knock")
+    public void closedBy(Gate gate, String check) {
+        bench.known(check);
+        bench.expect(new Expected.Closes(gate, check, true));
+    }
+
+    @Then("the {gate} is not closed by {check}")
+    @Explained(value = "No known fault of that check holds the gate.", example = "the non-runner is not closed by engine.knock")
+    public void notClosedBy(Gate gate, String check) {
+        bench.known(check);
+        bench.expect(new Expected.Closes(gate, check, false));
+    }
+
     @Then("the {gate} is released until {date}")
     @Explained(value = "The last day a release is good for.", example = "the on-show is released until 2026-12-25")
     public void releasedUntil(Gate gate, LocalDate day) {

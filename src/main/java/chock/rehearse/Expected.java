@@ -3,6 +3,7 @@ package chock.rehearse;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.State;
 import chock.assess.facts.RunLevel;
 import chock.quantity.Quantity;
 import chock.record.Gate;
@@ -133,8 +134,23 @@ sealed interface Expected {
         }
 
         private static String blockers(GateVerdict found) {
-            List<Finding> open = found.findings().stream().filter(f -> f.remedy() != null).toList();
+            List<Finding> open = found.open();
             return open.isEmpty() ? "" : " by " + open.size() + ": " + open.stream().limit(5).map(f -> f.check() + " " + f.state().id()).collect(Collectors.joining(", ")) + (open.size() > 5 ? ", …" : "");
+        }
+    }
+
+    /**
+     * Whether a known fault of a check holds a gate.
+     *
+     * @param closes whether it does
+     */
+    record Closes(Gate gate, String check, boolean closes) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            GateVerdict found = at(judged, gate);
+            boolean asked = found.findings().stream().anyMatch(f -> f.check().equals(check) && f.state() == State.FAULT);
+            boolean unasked = found.closedBy().stream().anyMatch(c -> c.check().equals(check));
+            return unless((asked || unasked) == closes, asked ? check + " is asked there, and is fault" : unasked ? "a known fault of " + check + " closes it" : "no known fault of " + check + " closes it");
         }
     }
 

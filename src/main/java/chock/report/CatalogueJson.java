@@ -61,9 +61,23 @@ public final class CatalogueJson {
         card.survives().forEach(row -> survives.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         ArrayNode cleared = node.putArray("clearedBy");
         card.clearedBy().forEach(row -> cleared.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
+        dangers(card, book, node);
         node.put("remedy", card.remedy()).put("caution", card.caution());
         node.set("formerly", texts(card.formerly()));
         return node;
+    }
+
+    private static void dangers(Card card, RuleBook book, ObjectNode node) {
+        node.set("dangers", texts(book.dangersOf(card)));
+        ArrayNode closes = node.putArray("alsoCloses");
+        for (Card.AlsoCloses row : book.closings(card)) {
+            ObjectNode one = closes.addObject();
+            one.set("gates", texts(row.gates().stream().sorted().map(Gate::id).toList()));
+            one.set("only", texts(List.copyOf(row.only())));
+            one.set("at", texts(row.at()));
+            one.put("over", row.over() == null ? null : row.over().toString()).put("belowTheLimit", row.below()).put("unless", row.unless());
+        }
+        node.put("endsBy", card.endsBy().name().toLowerCase(Locale.ROOT));
     }
 
     /** One check, with the scenarios that show what it means. */

@@ -4,6 +4,7 @@ import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Dangers;
 import chock.rulebook.Holds;
 import chock.rulebook.Limit;
 import chock.rulebook.LocalCode;
@@ -51,6 +52,7 @@ public record CheckInWords(Card card, List<Row> rows) {
         if (!card.clearedBy().isEmpty()) {
             rows.add(new Row("Cured by", String.join("; ", rows(card.clearedBy()))));
         }
+        dangers(card, book, rows);
         rows.add(new Row("To clear", card.remedy()));
         if (card.caution() != null) {
             rows.add(new Row("Caution", card.caution()));
@@ -61,6 +63,31 @@ public record CheckInWords(Card card, List<Row> rows) {
         rows.add(new Row("Written", card.file()));
         scenarios.forEach((file, names) -> rows.add(new Row("Shown in", file + ": " + String.join("; ", names))));
         return new CheckInWords(card, List.copyOf(rows));
+    }
+
+    private static void dangers(Card card, RuleBook book, List<Row> rows) {
+        Dangers dangers = book.library().dangers();
+        List<String> named = book.dangersOf(card);
+        if (!named.isEmpty()) {
+            rows.add(new Row("Danger", String.join("; ", dangers.words(named))));
+        }
+        book.closings(card).forEach(closing -> rows.add(new Row("Also closes", closing(closing, dangers))));
+        rows.add(new Row("Fault ends by", switch (card.endsBy()) {
+            case WORK -> "work that mends it, another person's correction, or work 'examined' and a good result by another person";
+            case LOOK -> "a later look that finds it good";
+            case DOCUMENT -> "a later good answer with a note that names its document";
+            case TIME -> "the end of the day, or work that mends it";
+        }));
+    }
+
+    /** {@code on-show, for weeps or will-not-close, unless the tank is proven empty}. */
+    private static String closing(Card.AlsoCloses closing, Dangers dangers) {
+        String gates = closing.gates().stream().sorted().map(Gate::id).collect(Collectors.joining(", "));
+        String at = closing.at().isEmpty() ? "" : ", at " + String.join(" or ", closing.at());
+        String only = closing.only().isEmpty() ? "" : ", for " + String.join(" or ", closing.only());
+        String over = closing.over() == null ? "" : ", above " + closing.over();
+        String below = closing.below() ? ", below the limit" : "";
+        return gates + at + only + over + below + (closing.unless() == null ? "" : ", unless " + dangers.exceptions().get(closing.unless()).says());
     }
 
     /** The part of its id before the dot. */
@@ -182,7 +209,6 @@ public record CheckInWords(Card card, List<Row> rows) {
     }
 
     private static List<String> rows(List<Card.Undo> rows) {
-        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place()
-                + (undo.only().isEmpty() ? "" : " (" + words(undo.only()) + " only)")).toList();
+        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place() + (undo.only().isEmpty() ? "" : ", for " + String.join(" or ", undo.only()))).toList();
     }
 }

@@ -85,7 +85,7 @@ public final class HtmlReport {
             gate.ruleBookFaults().forEach(fault -> html.append("<div class=\"finding fault\"><p><span class=\"sign\">!</span>").append(escape(fault)).append("</p></div>\n"));
         }
         for (State state : State.values()) {
-            List<Finding> findings = gate.findings().stream().filter(f -> f.state() == state).toList();
+            List<Finding> findings = (state == State.MET ? gate.findings() : gate.open()).stream().filter(f -> f.state() == state).toList();
             if (!findings.isEmpty()) {
                 String word = state.id();
                 html.append("<h3>").append(Character.toUpperCase(word.charAt(0))).append(word.substring(1)).append(": ").append(Wording.meaning(state)).append("</h3>\n");

@@ -2,6 +2,7 @@ package chock.report;
 
 import chock.assess.Assessment;
 import chock.assess.Changes;
+import chock.assess.ClosedBy;
 import chock.assess.Claims;
 import chock.assess.Disclosures;
 import chock.assess.Finding;
@@ -71,6 +72,7 @@ public final class JsonReport {
             one.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
             ObjectNode open = one.putObject("notMet");
             gate.findings().stream().filter(f -> f.state() != State.MET).forEach(f -> open.put(f.check(), f.state().id()));
+            one.set("closedBy", texts(gate.closedBy().stream().map(ClosedBy::check).toList()));
             one.set("ruleBookFaults", texts(gate.ruleBookFaults()));
         }
         return node + "\n";
@@ -141,6 +143,8 @@ public final class JsonReport {
         }
         ArrayNode findings = node.putArray("findings");
         gate.findings().forEach(finding -> findings.add(finding(finding)));
+        ArrayNode closedBy = node.putArray("closedBy");
+        gate.closedBy().forEach(closed -> closedBy.add(closedBy(closed)));
         ArrayNode notApplicable = node.putArray("notApplicable");
         gate.notApplicable().forEach(n -> notApplicable.addObject().put("check", n.check()).put("why", n.why()));
         node.set("ruleBookFaults", texts(gate.ruleBookFaults()));
@@ -168,6 +172,17 @@ public final class JsonReport {
         node.put("critical", finding.critical());
         ArrayNode places = node.putArray("places");
         finding.places().forEach(place -> places.add(place(place)));
+        return node;
+    }
+
+    /** A known fault that closes the gate though it does not ask for it: as a finding, with what it can do and who asks for it. */
+    private static ObjectNode closedBy(ClosedBy closed) {
+        ObjectNode node = finding(closed.fault());
+        ArrayNode dangers = node.putArray("dangers");
+        for (int i = 0; i < closed.dangers().size(); i++) {
+            dangers.addObject().put("danger", closed.dangers().get(i)).put("says", closed.words().get(i));
+        }
+        node.set("askedAt", texts(closed.askedAt().stream().map(Gate::id).toList()));
         return node;
     }
 

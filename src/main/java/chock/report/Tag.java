@@ -104,7 +104,7 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> defects, List<T
     private static List<Holding> holding(GateVerdict gate) {
         Map<String, Holding> all = new LinkedHashMap<>();
         gate.ruleBookFaults().forEach(fault -> all.put(fault, new Holding(Told.of(fault, "gate/" + gate.gate()), null)));
-        for (Finding finding : gate.findings()) {
+        for (Finding finding : gate.open()) {
             for (Finding.AtPlace place : finding.places()) {
                 if (place.state() != State.MET) {
                     String says = brief(place);

@@ -39,8 +39,7 @@ public final class TextReport {
         for (GateVerdict gate : assessment.gates()) {
             verdict(assessment, gate, page);
             gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
-            gate.findings().stream().filter(f -> f.state() != State.MET).findFirst()
-                    .ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
+            gate.open().stream().findFirst().ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
         }
         return page.toString();
     }
@@ -87,8 +86,8 @@ public final class TextReport {
             gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
         }
         for (State state : State.values()) {
-            List<Finding> open = gate.findings().stream().filter(f -> f.state() == state).toList();
-            if (state != State.MET && !open.isEmpty()) {
+            List<Finding> open = gate.open().stream().filter(f -> f.state() == state).toList();
+            if (!open.isEmpty()) {
                 page.gap().heading(state.id().toUpperCase(Locale.ROOT) + ": " + Wording.meaning(state));
                 open.forEach(finding -> open(finding, page));
             }

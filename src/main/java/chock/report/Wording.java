@@ -81,8 +81,8 @@ public final class Wording {
             open.add(gate.ruleBookFaults().size() + " left undecided by the rule book");
         }
         for (State state : State.values()) {
-            long n = gate.findings().stream().filter(f -> f.state() == state).count();
-            if (state != State.MET && n > 0) {
+            long n = gate.open().stream().filter(f -> f.state() == state).count();
+            if (n > 0) {
                 open.add(counted(state, n));
             }
         }

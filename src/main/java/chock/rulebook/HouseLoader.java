@@ -189,7 +189,7 @@ final class HouseLoader {
         String with = sheet.optional("asked-with");
         String at = sheet.optional("asked-at");
         String of = sheet.optional("asked-of");
-        CardReader reader = new CardReader(places, shipped.library().works());
+        CardReader reader = new CardReader(places, shipped.library().works(), shipped.library().dangers(), true);
         Place places = at == null ? null : reader.placeOf(sheet, "asked-at", at);
         Card card = reader.read(sheet);
         if (card == null) {

@@ -245,6 +245,24 @@ public final class RuleBook {
         return house.askings.stream().filter(a -> a.with(check)).flatMap(a -> a.points(point, library.places()).stream().map(p -> new Asked(a.card().id(), p))).toList();
     }
 
+    /** What a known fault of a check can do. A check of a house that names no danger has those of the check it is asked with. */
+    public List<String> dangersOf(Card card) {
+        if (!card.dangers().isEmpty() || house == null) {
+            return card.dangers();
+        }
+        return house.askings().stream().filter(asking -> asking.card().id().equals(card.id()) && asking.with() != null).flatMap(asking -> asking.with().dangers().stream()).distinct().toList();
+    }
+
+    /** Which gates a known fault of a check closes though they do not ask for it. */
+    public List<Card.AlsoCloses> closings(Card card) {
+        if (card.closes() != null) {
+            return card.closes();
+        }
+        Set<Gate> gates = library.dangers().closes(dangersOf(card));
+        gates.removeAll(card.gates());
+        return gates.isEmpty() ? List.of() : List.of(new Card.AlsoCloses(gates, Set.of(), List.of(), null, false, null));
+    }
+
     /** The checks of the house that are asked of every machine. */
     public List<Asked> askedOfEveryMachine() {
         return house == null ? List.of() : house.askings.stream().filter(a -> a.with() == null).map(a -> new Asked(a.card().id(), a.card().place().pattern())).toList();

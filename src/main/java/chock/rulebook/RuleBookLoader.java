@@ -54,12 +54,14 @@ final class RuleBookLoader {
     private final Map<String, String> works = new TreeMap<>();
     private final Set<String> disturbing = new TreeSet<>();
     private Library.OfTheDay ofTheDay = new Library.OfTheDay(List.of(), List.of());
+    private final Set<String> mendsNothing = new TreeSet<>();
     private final Set<String> morePoints = new TreeSet<>();
     private final Map<String, Vocabulary.Tooled> tooled = new TreeMap<>();
     private final Map<String, String> formerly = new TreeMap<>();
     private Sheet renames;
     private final List<Card.Want> besides = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
+    private Dangers dangers = Dangers.NONE;
     private String version = "";
     private Period reviewEvery;
     private Duration withdrawWithin = Duration.ZERO;
@@ -217,7 +219,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -237,6 +239,8 @@ final class RuleBookLoader {
                 readWords(Sheet.one(shown, outline.apply(name), faults));
             } else if (name.equals("evidence/instruments.yaml")) {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readInstrument);
+            } else if (name.equals(DangerReader.FILE)) {
+                dangers = DangerReader.read(Sheet.one(shown, outline.apply(name), faults));
             }
         });
         if (files.contains(PLAUSIBLE)) {
@@ -321,6 +325,13 @@ final class RuleBookLoader {
             Sheet renamed = sheet.sheet("formerly");
             renamed.keys().forEach(name -> formerly.put(name, renamed.text(name)));
             renames = renamed;
+        }
+        for (String work : sheet.texts("mends-nothing")) {
+            if (works.containsKey(work)) {
+                mendsNothing.add(work);
+            } else {
+                sheet.fault("mends-nothing", "'" + work + "' is not a known work", "Write it under disturbing or other as well.");
+            }
         }
         morePoints.addAll(sheet.texts("points"));
         if (sheet.has("of-the-day")) {
@@ -427,6 +438,9 @@ final class RuleBookLoader {
         if (ruleNames.isEmpty()) {
             faults.add(new Fault("rules", 0, "", "a rule book without rules decides nothing", "Add rules."));
         }
+        if (elsewhere.isEmpty()) {
+            DangerReader.check(dangers, cards, faults);
+        }
         Set<String> limitIds = new TreeSet<>();
         limits.forEach(l -> limitIds.add(l.id()));
         for (Card card : cards.values()) {
@@ -475,7 +489,7 @@ final class RuleBookLoader {
     }
 
     private CardReader reader() {
-        return new CardReader(places, works);
+        return new CardReader(places, works, dangers, false);
     }
 
     private Vocabulary vocabulary() {

@@ -165,13 +165,13 @@ public final class SignOffs {
         }
         List<String> counts = new ArrayList<>();
         for (State state : State.values()) {
-            long count = verdict.findings().stream().filter(f -> f.state() == state).count();
-            if (state != State.MET && count > 0) {
+            long count = verdict.open().stream().filter(f -> f.state() == state).count();
+            if (count > 0) {
                 counts.add(count + " " + state.id());
             }
         }
         counts.addAll(verdict.ruleBookFaults());
-        String first = verdict.findings().stream().filter(f -> f.state() != State.MET).findFirst().map(f -> ". First of all, " + f.check() + ": " + f.says()).orElse(".");
+        String first = verdict.open().stream().findFirst().map(f -> ". First of all, " + f.check() + ": " + f.says()).orElse(".");
         throw new NotSigned(record.id() + " is blocked at " + gate + ": " + String.join(", ", counts) + first);
     }
 

@@ -133,7 +133,7 @@ final class GoodEntries {
         Card card = step.checks().stream().map(Examples.BOOK.cards()::get).filter(c -> c.wants().stream().anyMatch(w -> w.aspect().equals(step.what()))).findFirst()
                 .orElseThrow(() -> new AssertionError("no check of " + step + " asks for it"));
         Card.Want want = card.wants().stream().filter(w -> w.aspect().equals(step.what())).findFirst().orElseThrow();
-        return List.of(new Wanted(new chock.assess.facts.Required(card.id(), step.point()), card, want, step.point(), "", null, java.util.Set.of(), false, null, null));
+        return List.of(new Wanted(new chock.assess.facts.Required(card.id(), step.point()), card, want, step.point(), "", null, java.util.Set.of(), java.util.Set.of(), false, null, null));
     }
 
     static GateVerdict judged(JobRecord record, Gate gate) {

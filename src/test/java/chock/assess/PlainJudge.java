@@ -93,12 +93,15 @@ final class PlainJudge {
             for (Entry e : all) {
                 boolean corrected = isCorrected(e, wanted, limit);
                 boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
-                boolean undone = isUndone(e, wanted);
-                boolean dead = undone || isTooOld(e, wanted, limit) || wasOutOfCalibration(e) || wasFoundOut(e);
+                boolean bad = faulty(e, want, limit);
+                boolean undone = bad ? isMended(e, wanted, all, limit) : isUndone(e, wanted);
+                boolean old = isTooOld(e, wanted, limit) && (!bad || wanted.card().endsBy() == Card.EndsBy.TIME || wanted.latestDecides());
+                boolean dead = undone || old || !bad && (wasOutOfCalibration(e) || wasFoundOut(e));
+                boolean settled = bad && isSettled(e, wanted, all, limit);
                 proof |= dead;
                 boolean names = namesWhatItWasDoneWith(e);
                 unnamed |= !names && !corrected && !weak && !dead;
-                if (names && !corrected && !weak && !dead) {
+                if (names && !corrected && !weak && !dead && !settled) {
                     stands.add(e);
                 }
             }
@@ -213,6 +216,54 @@ final class PlainJudge {
             boolean withdrawn = corrections.getOrDefault(work.id(), List.of()).stream().anyMatch(c -> !c.by().equals(work.by()));
             if (!withdrawn && !work.id().equals(e.id()) && mayFollow(work, e, wanted.want()) && undoes(work, wanted)) {
                 return true;
+            }
+        }
+        return false;
+    }
+
+    /** A fault: work that mends came certainly later; or the times leave it open, and it was found good since. */
+    private boolean isMended(Entry e, Wanted wanted, List<Entry> all, LimitFor limit) {
+        for (Entry work : works) {
+            if (corrections.containsKey(work.id()) || work.id().equals(e.id()) || e.at().surelyAfter(work.at()) || !mends(work, e, wanted)) {
+                continue;
+            }
+            if (work.at().surelyAfter(e.at()) || goodSince(wanted, all, limit).stream().anyMatch(o -> o.at().surelyAfter(e.at()) && o.at().surelyAfter(work.at()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean mends(Entry work, Entry fault, Wanted wanted) {
+        for (Touch row : wanted.laid().clearedBy()) {
+            boolean near = carries(work.point(), row.point()) || carries(row.point(), work.point());
+            if (near && row.works().contains(work.what()) && (row.only().isEmpty() || row.only().contains(String.valueOf(fault.is())))) {
+                return true;
+            }
+        }
+        return !wanted.mendsNothing().contains(work.what()) && undoes(work, wanted);
+    }
+
+    /** Good evidence that counts by itself. */
+    private List<Entry> goodSince(Wanted wanted, List<Entry> all, LimitFor limit) {
+        return all.stream().filter(o -> !faulty(o, wanted.want(), limit) && !isCorrected(o, wanted, limit) && !tooWeak(o, wanted.want()) && !isUndone(o, wanted) && !isTooOld(o, wanted, limit)
+                && !wasOutOfCalibration(o) && !wasFoundOut(o)).toList();
+    }
+
+    /** A fault that a look or an answer with its document ends, or one whose cause was examined and that another person found good since. */
+    private boolean isSettled(Entry e, Wanted wanted, List<Entry> all, LimitFor limit) {
+        for (Entry good : goodSince(wanted, all, limit)) {
+            Card.EndsBy ends = wanted.card().endsBy();
+            boolean documented = good.note() != null && !good.note().isBlank();
+            if (good.at().surelyAfter(e.at()) && (ends == Card.EndsBy.LOOK || ends == Card.EndsBy.DOCUMENT && documented)) {
+                return true;
+            }
+            for (Entry look : works) {
+                boolean here = look.what().equals("examined") && (carries(look.point(), wanted.point()) || carries(wanted.point(), look.point()));
+                boolean another = !good.by().equals(look.by()) && good.at().surelyAfter(look.at()) || record.onePerson() && good.at().date().isAfter(look.at().date());
+                if (here && another && look.at().surelyAfter(e.at()) && !corrections.containsKey(look.id())) {
+                    return true;
+                }
             }
         }
         return false;

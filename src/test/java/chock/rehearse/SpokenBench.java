@@ -1,5 +1,6 @@
 package chock.rehearse;
 
+import chock.record.JobRecord;
 import chock.rulebook.RuleBook;
 import io.cucumber.cucumberexpressions.Argument;
 import io.cucumber.cucumberexpressions.CaptureGroupTransformer;
@@ -9,7 +10,8 @@ import io.cucumber.cucumberexpressions.ParameterType;
 import io.cucumber.cucumberexpressions.ParameterTypeRegistry;
 import io.cucumber.java.en.Given;
 import java.lang.reflect.Method;
-
+import java.time.Instant;
+import java.time.Period;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,6 +61,16 @@ public final class SpokenBench {
             }
         }
         throw new IllegalArgumentException("no step is written like this: " + step);
+    }
+
+    /** The record as it was said so far. */
+    public JobRecord record() {
+        return bench.record();
+    }
+
+    /** The moment it is judged at. */
+    public Instant asOf() {
+        return bench.judgedAt();
     }
 
     public void work(String point, String work) {

@@ -31,12 +31,14 @@ class RefusedRuleBookTest {
               applies: every pad
               gates: [road-test]
               critical: yes
+              dangers: [proof]
               place: "{end}-brake/pad"
               wants:
                 - {measured: thickness, unit: mm}
               limit: record.licensed-inspection
               holds: 12 months
               undone-by: []
+              ends-by: work
               remedy: Fit new ones and measure again.
             """;
 
@@ -48,6 +50,7 @@ class RefusedRuleBookTest {
     private static RuleBook load(String limits, String cards, String code, String drl) {
         SortedMap<String, String> files = new TreeMap<>();
         files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
+        files.put("evidence/dangers.yaml", "dangers:\n  fire: {what: petrol can burn, closes: [first-start]}\n  proof: {what: not known}\nunless:\n  tank-empty: {says: the tank is empty, shown-by: [{check: record.licensed-inspection}]}\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/limits.yaml", limits);
         files.put("x/checks.yaml", cards);

@@ -87,6 +87,11 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
         return entry.deed() == Deed.DONE ? entry.what() : "read";
     }
 
+    /** True when it says on what paper it rests. */
+    public boolean namesDocument() {
+        return entry.note() != null && !entry.note().isBlank();
+    }
+
     /** True when the writer measured, tried or saw it. */
     public boolean isFirstHand() {
         return entry.deed().atLeast(Deed.SEEN);

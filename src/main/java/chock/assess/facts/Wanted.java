@@ -30,12 +30,13 @@ import java.util.Set;
  * @param key point and aspect together
  * @param laid what undoes it elsewhere, and what leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param mendsNothing works that may undo a proof and mend nothing
  * @param ofTheDay whether its place is one whose state changes by the hour
  * @param position where the workshop is, or null
  * @param limit the limit in force there, or null when the check has none
  */
 public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
-                     Set<String> disturbing, boolean ofTheDay, Coordinates position, LimitFor limit) {
+                     Set<String> disturbing, Set<String> mendsNothing, boolean ofTheDay, Coordinates position, LimitFor limit) {
 
 
     public String name() {
@@ -85,6 +86,34 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
             }
         }
         return false;
+    }
+
+    /**
+     * True when the entry is work that ends the fault this evidence shows: work the card says clears it, or work that undoes
+     * what was proven here and mends something.
+     */
+    public boolean isMendedBy(Entry work, Evidence fault) {
+        for (Touch cure : laid.clearedBy()) {
+            boolean near = Entry.covers(work.point(), cure.point()) || Entry.covers(cure.point(), work.point());
+            if (near && cure.works().contains(work.what()) && (cure.only().isEmpty() || cure.only().contains(fault.says()))) {
+                return true;
+            }
+        }
+        return !mendsNothing.contains(work.what()) && isUndoneBy(work);
+    }
+
+    /** True when a fault found here ends with the day it was found on. */
+    public boolean faultEndsWithTheDay() {
+        return card.endsBy() == Card.EndsBy.TIME || latestDecides();
+    }
+
+    /** True when this later, good evidence ends a fault: a look where nothing was broken, an answer that names its document. */
+    public boolean isSettledBy(Evidence good) {
+        return switch (card.endsBy()) {
+            case LOOK -> true;
+            case DOCUMENT -> good.namesDocument();
+            default -> false;
+        };
     }
 
     /** True when the evidence is of a kind this check does not accept. */
