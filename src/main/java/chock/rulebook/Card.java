@@ -36,7 +36,7 @@ import java.util.Set;
  */
 public record Card(String id, String question, String applies, Set<Gate> gates, Needs needs, boolean critical, Place place,
                    List<Want> wants, String limit, Holds holds, List<Undo> undoneBy, List<Undo> survives, List<Undo> clearedBy, Together together, String remedy, String caution,
-                   List<String> formerly, List<String> dangers, List<Closing> closes, EndsBy endsBy, String file, int line) {
+                   List<String> formerly, List<String> dangers, List<AlsoCloses> closes, EndsBy endsBy, String file, int line) {
 
     /** What must be allowed before the evidence can be had. */
     public enum Needs {
