@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +40,7 @@ public final class Requirements {
     private final LocalDate day;
     private final Places<Work> works;
     private final Places<Evidence> evidence;
+    private final List<Work> leftOff;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
     private Map<String, String> rare;
@@ -49,6 +51,7 @@ public final class Requirements {
         this.record = record;
         this.day = day;
         this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
 
@@ -127,6 +130,16 @@ public final class Requirements {
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
             return near;
         });
+    }
+
+    /** All work that left off for good what this check looks at, or what carries it, in order of time. */
+    public List<Work> leftOff(Required required) {
+        if (leftOff.isEmpty()) {
+            return leftOff;
+        }
+        Set<String> places = new HashSet<>(Set.of(required.point()));
+        places.addAll(book.laidOut(card(required), required.point()).points());
+        return leftOff.stream().filter(off -> places.stream().anyMatch(place -> Entry.covers(off.entry().point(), place))).toList();
     }
 
     /** All evidence about this place, about what carries it or about something it carries, in order of time. */

@@ -1,6 +1,7 @@
 package chock.record;
 
 import chock.quantity.Unit;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
@@ -14,9 +15,10 @@ import java.util.SortedSet;
  * @param instruments kinds of instrument, each with its smallest credible uncertainty
  * @param limits ids a maker's figure may speak to, each with the kind of unit
  * @param plausible what figures can be at all
+ * @param fields what the fields of the description mean
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, List<FieldRule> fields) {
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }

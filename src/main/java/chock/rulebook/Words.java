@@ -4,6 +4,7 @@ import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Fault;
+import chock.record.FieldRule;
 import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
@@ -49,8 +50,8 @@ final class Words {
         place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
     }
 
-    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible) {
-        return new Vocabulary(points, aspects, works, instruments, ids, plausible);
+    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, List<FieldRule> fields) {
+        return new Vocabulary(points, aspects, works, instruments, ids, plausible, fields);
     }
 
     private static List<Place> placesOf(Card card) {

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -44,7 +45,9 @@ final class Words {
                     "multimeter", new InstrumentKind("multimeter", Map.of(Dimension.VOLTAGE, Quantity.of("0.1", Unit.VOLTS),
                             Dimension.RESISTANCE, Quantity.of("2", Unit.PER_CENT))))),
             new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
-            chock.rulebook.RuleBook.shipped().vocabulary().plausible());
+            chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
+
+            List.of(new FieldRule("front-brake.type", "front-brake", true, Map.of("none", Set.of("front-brake"), "drum", Set.of("front-brake/caliper", "front-brake/disc")), Map.of(), Set.of(), List.of())));
 
     private Words() { }
 
