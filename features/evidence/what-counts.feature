@@ -544,3 +544,45 @@ Feature: What of the record counts
       And room/run seen run-minutes 5 min 3 hours ago
       And room/run measured peak 12 ppm ± 5 ppm 10 minutes ago
       Then air.measured-run is missing
+
+  Rule: What was left off for good is not there
+
+    Scenario Outline: the description still has the part
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      And <place> was left-off
+      Then controls.throttle-return is <state> at controls/throttle
+
+      Examples:
+        | place             | state |
+        | controls/throttle | fault |
+        | controls          | fault |
+        | rear-mudguard     | met   |
+
+    Scenario: it says which
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spindle was torqued
+      And rear-wheel/spindle was left-off
+      Then tyres.spindle-torque is fault at rear-wheel/spindle
+      And it says "rear wheel, spindle: left-off 2026-11-25 09:01 by Ida Marrow (e2), and the description still has the part"
+
+    Scenario: all that is carried by it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake was left-off
+      Then brakes.pad-thickness is fault at front-brake/caliper/inner-pad
+
+    Scenario: fitted again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spindle was left-off 2 days ago
+      And rear-wheel/spindle was refitted 1 day ago
+      And rear-wheel/spindle was torqued
+      Then tyres.spindle-torque is met at rear-wheel/spindle
+
+    Scenario: fitted again, and not proven again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spindle was torqued
+      And rear-wheel was left-off
+      And rear-wheel was refitted
+      Then tyres.spindle-torque is stale at rear-wheel/spindle

@@ -100,7 +100,7 @@ public final class Assessor {
                 session.addEventListener(new HouseWatch(book));
             }
             session.insert(now);
-            List<Object> facts = Facts.of(record);
+            List<Object> facts = Facts.of(record, book.vocabulary().fields());
             Requirements requirements = new Requirements(book, record, now.date(), facts);
             session.insert(requirements);
             facts.forEach(session::insert);

@@ -19,6 +19,7 @@ import chock.assess.facts.Work;
 import chock.assess.facts.WorkshopFact;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.FieldRule;
 import chock.record.JobRecord;
 import chock.record.Machine;
 import java.util.ArrayList;
@@ -29,9 +30,11 @@ import java.util.List;
 final class Facts {
     private Facts() { }
 
-    static List<Object> of(JobRecord record) {
+    /** @param fields what the rule book makes of the fields of the description */
+    static List<Object> of(JobRecord record, List<FieldRule> fields) {
         List<Object> facts = new ArrayList<>();
         parts(record, facts);
+        facts.addAll(Described.facts(record, fields));
         entries(record, facts);
         return facts;
     }

@@ -150,6 +150,12 @@ final class Planner {
             return concluded.of(required, Judgement.class).stream().filter(j -> j.state() == state).sorted(Comparator.comparing(Judgement::says)).toList();
         }
 
+        /** False of work, and of what no check reads where it was written: to look there again settles nothing. */
+        boolean isAsked(String id) {
+            Entry entry = entry(id);
+            return entry.deed() != Deed.DONE && concluded.keysWanted().contains(Entry.key(entry.point(), entry.what()));
+        }
+
         boolean restsOnSupposed(Judgement judgement) {
             return judgement.evidence().stream().anyMatch(id -> id.startsWith("~"));
         }
@@ -166,7 +172,8 @@ final class Planner {
         open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
         new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap));
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
-        Stream.of(State.DOUBT, State.MISSING).flatMap(s -> open.judged(s).stream()).forEach(j -> again(open, j.evidence(), j.says()));
+        open.judged(State.DOUBT).forEach(j -> again(open, j.evidence().stream().allMatch(open::isAsked) ? j.evidence() : List.of(), j.says()));
+        open.judged(State.MISSING).forEach(j -> again(open, j.evidence(), j.says()));
         open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> lacking(open, l));
         if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
             open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
@@ -214,7 +221,7 @@ final class Planner {
         }
         for (String id : ids) {
             Entry entry = open.entry(id);
-            if (entry.deed() == Deed.DONE && open.card().wants().isEmpty()) {
+            if (entry.deed() == Deed.DONE && (open.card().wants().isEmpty() || entry.what().equals("left-off"))) {
                 String closing = CLOSING.getOrDefault(entry.what(), "refitted");
                 Task together = tasks.computeIfAbsent("together " + entry.point() + " " + closing, k -> new Task(Kind.PUT_TOGETHER, entry.point(), closing, List.of(closing)));
                 told(together, open.card());

@@ -32,6 +32,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,7 @@ public final class Requirements {
     private final LocalDate day;
     private final Places<Work> works;
     private final Places<Evidence> evidence;
+    private final List<Work> leftOff;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
     private Map<String, String> rare;
@@ -56,6 +58,7 @@ public final class Requirements {
         this.record = record;
         this.day = day;
         this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
 
@@ -150,6 +153,16 @@ public final class Requirements {
     /** All work on this place, on what carries it or on something it carries, in order of time. */
     public List<Work> worksAround(String point) {
         return works.touching(List.of(point));
+    }
+
+    /** All work that left off for good what this check looks at, or what carries it, in order of time. */
+    public List<Work> leftOff(Required required) {
+        if (leftOff.isEmpty()) {
+            return leftOff;
+        }
+        Set<String> places = new HashSet<>(Set.of(required.point()));
+        places.addAll(book.laidOut(card(required), required.point()).points());
+        return leftOff.stream().filter(off -> places.stream().anyMatch(place -> Entry.covers(off.entry().point(), place))).toList();
     }
 
     /** All evidence about this place, about what carries it or about something it carries, in order of time. */

@@ -112,7 +112,40 @@ public final class RecordSchema {
         keys.set("volts", whole(MachineReading.least(words, "volts"), MachineReading.most(words, "volts"), "Volts of the battery; 0 when it has none."));
         keys.set("equipment", equipment());
         keys.set("history", choice(Machine.History.class, "Unknown when it was bought in without a record of its work."));
-        return object(nodes.objectNode(), keys, List.of());
+        keys.set("as-built", asBuilt());
+        keys.set("changes", list(change(), "What work changed in this description, each with its day; the fields above say how it is now.", 0));
+        return object(nodes.objectNode(), keys, List.of("as-built", "changes"));
+    }
+
+    private ObjectNode asBuilt() {
+        ObjectNode facts = nodes.objectNode();
+        DescriptionField.names().forEach(field -> facts.set(field, valueOf(field)));
+        ObjectNode keys = nodes.objectNode();
+        keys.set("document", text("Title of the document about this model, or none."));
+        keys.set("page", text("Page or section."));
+        keys.set("by", number(ID, "Who wrote it."));
+        keys.set("seconded-by", number(ID, "Who compared it with the machine as well."));
+        keys.set("facts", object(nodes.objectNode().put("minProperties", 1), facts, DescriptionField.names()));
+        keys.set("note", anyText());
+        return object(nodes.objectNode().put("description", "What it was built with."), keys, List.of("page", "seconded-by", "note"));
+    }
+
+    private ObjectNode valueOf(String field) {
+        List<String> values = DescriptionField.valuesOf(field);
+        String says = "As built: " + field + ".";
+        return values.isEmpty() ? text(says) : values.equals(List.of("yes", "no")) ? yesNo(says) : values.get(0).matches("\\d+") ? whole(0, DescriptionField.MOST, says) : oneOf(values, says);
+    }
+
+    private ObjectNode change() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("at", pattern(MOMENT, "Day, or day and time, from which the machine was so."));
+        keys.set("by", number(ID, "Who writes it."));
+        keys.set("field", oneOf(DescriptionField.names(), "The field that changed."));
+        keys.set("from", text("Its value before."));
+        keys.set("to", text("Its value after."));
+        keys.set("because", number(ID, "The entry of the work."));
+        keys.set("note", anyText());
+        return object(nodes.objectNode(), keys, List.of("note"));
     }
 
     private ObjectNode engine() {

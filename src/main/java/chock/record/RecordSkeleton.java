@@ -78,6 +78,17 @@ public final class RecordSkeleton {
                     stands:              # 0 to 2
                     speedometer:         # yes or no
                   history:               # %s; unknown when bought in without a record of its work
+                  # What it was built with, from a document about this model with its page, or with none and compared by a second
+                  # person. Further fields of the description may be named as well.
+                  as-built:
+                    document:            # title, or none; with none, leave page out
+                    page:
+                    by:                  # id of the person
+                    # seconded-by:       # id of the second person
+                    facts:
+                %s  # What work changed in the description since, one field to a line; the fields above say how it is now:
+                  # changes:
+                  # - {at: 2026-11-20 10:10, by: id, field: front-brake.type, from: drum, to: disc, because: entry}
                 maker:
                   # Figures from the maker's manual for this machine, or [] when there are none. One to a line:
                   # - {for: limit, at: place, at-least: 4.5 mm, document: title, page: 61, by: id, seconded-by: id}
@@ -122,8 +133,12 @@ public final class RecordSkeleton {
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
                         of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
                         of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
-                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Danger.class), of(Claim.Kind.class))
+                        of(Machine.RearSpringing.class), of(Machine.History.class), asBuilt(words), of(Danger.class), of(Claim.Kind.class))
                 + "\n" + vocabulary(words);
+    }
+
+    private static String asBuilt(Vocabulary words) {
+        return words.fields().stream().filter(FieldRule::asBuilt).map(rule -> "      " + rule.field() + ":\n").collect(Collectors.joining());
     }
 
     private static String vocabulary(Vocabulary words) {

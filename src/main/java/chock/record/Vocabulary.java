@@ -2,6 +2,7 @@ package chock.record;
 
 import chock.quantity.Unit;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
@@ -18,9 +19,10 @@ import java.util.TreeSet;
  * @param plausible what figures can be at all
  * @param tooled work that is done with an instrument, by its name
  * @param formerly places that were renamed: the name of today by the former one; what the former carried came along
+ * @param fields what the fields of the description mean
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields) {
 
     /** Every name that a stored record may have for a place: those of today, and the former ones. */
     public SortedSet<String> everyPlaceName() {
@@ -38,7 +40,6 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
         }
         return name;
     }
-
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }

@@ -5,6 +5,8 @@ import chock.assess.Assessor;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Deed;
+import chock.record.DescriptionChange;
+import chock.record.DescriptionField;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
@@ -59,6 +61,7 @@ final class Bench {
     String territory = "GB";
     boolean onePerson;
     int form = RecordForm.NEWEST;
+
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
     private Instrument tool;
@@ -130,6 +133,28 @@ final class Bench {
             throw unknown("no figure of a maker is asked for", id, known);
         }
         noneFound.add(id);
+    }
+
+    /** The last entry made the machine what it is; until then this field was something else. */
+    void changed(String field, String from) {
+        checkField(field, from);
+        Entry because = entries.get(entries.size() - 1);
+        draft.changes.add(new DescriptionChange(because.at(), because.by(), field, from, draft.machine().fields().get(field), because.id(), 0));
+    }
+
+    void builtWith(String field, String value) {
+        checkField(field, value);
+        draft.builtWith.put(field, value);
+    }
+
+    void checkField(String field, String value) {
+        if (!DescriptionField.names().contains(field)) {
+            throw unknown("the description has no field", field, DescriptionField.names());
+        }
+        List<String> known = DescriptionField.valuesOf(field);
+        if (value != null && !known.isEmpty() && !known.contains(value)) {
+            throw new NotUnderstood("'" + value + "' is no value of " + field + "; write one of " + String.join(", ", known));
+        }
     }
 
     void inspected(String result, Ago ago) {

@@ -154,6 +154,44 @@ public final class BenchSteps {
         draft().engineNumber = "none";
     }
 
+    @Given("it was built with {field} {thing}")
+    @Explained(value = "What the machine was built with, by a field of the description and its value; as it is now unless said otherwise.", example = "it was built with front-brake.type drum")
+    public void builtWith(String field, String value) {
+        open().builtWith(field, value);
+    }
+
+    @Given("it is not written what {field} it was built with")
+    @Explained(value = "What is written about the machine as built leaves this field out.", example = "it is not written what drive it was built with")
+    public void notWritten(String field) {
+        open().checkField(field, null);
+        draft().notWritten.add(field);
+    }
+
+    @Given("it is not written what it was built with")
+    @Explained(value = "Nothing at all is written about the machine as built.", example = "it is not written what it was built with")
+    public void nothingWritten() {
+        draft().asBuiltWritten = false;
+    }
+
+    @Given("no document says what it was built with")
+    @Explained(value = "What is written about the machine as built comes from one person and from no document.", example = "no document says what it was built with")
+    public void noDocument() {
+        draft().document = null;
+    }
+
+    @Given("until then its {field} was {thing}")
+    @Explained(value = "A dated change of the description, made by the work of the entry before; it is now as described.", example = "until then its front-brake.type was drum")
+    public void changed(String field, String from) {
+        open().changed(field, from);
+    }
+
+    @Given("the record is a job-record\\/1")
+    @Explained(value = "The record is of the first form, which cannot carry what the machine was built with.", example = "the record is a job-record/1")
+    public void firstForm() {
+        draft().asBuiltWritten = false;
+        open().form = 1;
+    }
+
     @Given("the territory is {territory}")
     @Explained(value = "Where it will be ridden; Great Britain unless said otherwise.", example = "the territory is US-VA")
     public void territory(String territory) {

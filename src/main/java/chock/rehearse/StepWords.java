@@ -62,6 +62,12 @@ public final class StepWords {
         return word;
     }
 
+    @ParameterType("[a-z-]+(?:\\.[a-z-]+)?")
+    @Explained(value = "a field of the machine's description, as a record has it below `machine`", example = "front-brake.type")
+    public String field(String name) {
+        return name;
+    }
+
     @ParameterType(".+?")
     @Explained(value = "what was read or found, as a record writes it: an amount with its uncertainty, an answer, a date, a stamped code", example = "3.1 mm ± 0.1 mm")
     public String reading(String written) {

@@ -4,6 +4,7 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Fault;
+import chock.record.FieldRule;
 import chock.record.Gate;
 import chock.record.Plausible;
 import chock.record.UnusableInput;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
@@ -44,6 +46,7 @@ final class RuleBookLoader {
     private static final String RUN = "air/plan.yaml";
     private static final String WORDS = "rules/evidence/words.yaml";
     private static final String PLAUSIBLE = "evidence/plausible.yaml";
+    private static final String FIELDS = "evidence/description.yaml";
 
     private final List<Fault> faults = new ArrayList<>();
     private final SortedMap<String, Card> cards = new TreeMap<>();
@@ -60,6 +63,7 @@ final class RuleBookLoader {
     private final Map<String, String> formerly = new TreeMap<>();
     private Sheet renames;
     private final List<Card.Want> besides = new ArrayList<>();
+    private final List<FieldRule> fields = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
     private Dangers dangers = Dangers.NONE;
     private String version = "";
@@ -259,6 +263,14 @@ final class RuleBookLoader {
                 faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
+        if (files.contains(FIELDS)) {
+            Vocabulary known = vocabulary();
+            SortedSet<String> points = new TreeSet<>(known.points());
+            points.addAll(elsewhere);
+            // A rule book cut down to one system does not know what the others look at.
+            FieldRuleReader reader = new FieldRuleReader(places, points, elsewhere.isEmpty() ? known.aspects().keySet() : null);
+            Sheet.list("rules/" + FIELDS, outline.apply(FIELDS), faults).forEach(sheet -> fields.addAll(reader.read(sheet)));
+        }
         if (files.contains(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);
             ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
@@ -496,7 +508,7 @@ final class RuleBookLoader {
         Words words = new Words(places).and(cards.values(), limits);
         besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments, plausible, tooled, formerly);
+        return words.vocabulary(works, instruments, plausible, tooled, formerly, List.copyOf(fields));
     }
 
     /**

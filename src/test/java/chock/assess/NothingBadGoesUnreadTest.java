@@ -3,6 +3,7 @@ package chock.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.record.Deed;
+import chock.record.DescribedTimes;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
@@ -81,6 +82,10 @@ class NothingBadGoesUnreadTest {
             if (Catalogue.readBy(asked, bad.point(), bad.aspect()).stream().filter(ask -> !Examples.BOOK.library().ofTheDay().has(ask.point()))
                     .anyMatch(ask -> record.entries().stream().anyMatch(e -> e.point().equals(ask.point()) && e.what().equals(ask.aspect())))) {
                 gates.addAll(catalogue.gatesOf("record.agreement"));
+            }
+            // An entry about a part that the machine does not have by its description holds it at every gate.
+            if (new DescribedTimes(record.machine(), List.of(), Examples.BOOK.vocabulary().fields(), record.form()).contradiction(bad.entry("bad", record)).isPresent()) {
+                gates.addAll(catalogue.gatesOf("record.description"));
             }
             expected(bad).forEach(fault -> gates.addAll(catalogue.gatesOf(fault.replaceFirst(" at .*", ""))));
             return gates;

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -47,7 +48,8 @@ final class Words {
             new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
             chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
             Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")),
-            Map.of("front-brake/lever", "front-brake/control", "front-brake/hose", "front-brake/hydraulic/hose"));
+            Map.of("front-brake/lever", "front-brake/control", "front-brake/hose", "front-brake/hydraulic/hose"),
+            List.of(new FieldRule("front-brake.type", "front-brake", true, Map.of("none", Set.of("front-brake"), "drum", Set.of("front-brake/caliper", "front-brake/disc")), Map.of(), Set.of(), List.of())));
 
     private Words() { }
 

@@ -1,5 +1,6 @@
 package chock.useful;
 
+import chock.record.DescriptionField;
 import chock.useful.CardCatalogue.Card;
 import chock.useful.CardCatalogue.Want;
 import chock.useful.CardCatalogue.Work;
@@ -241,7 +242,11 @@ final class HonestHistory {
                 .put("territory", sheet.territory()).put("one-person", onePerson ? "yes" : "no");
         ArrayNode seeks = head.putArray("seeks");
         intent.gates().forEach(seeks::add);
-        head.set("machine", sheet.machine().deepCopy());
+        ObjectNode machine = sheet.machine().deepCopy();
+        ObjectNode built = machine.putObject("as-built").put("document", "Model sheet").put("page", "1").put("by", "ida");
+        ObjectNode facts = built.putObject("facts");
+        DescriptionField.names().forEach(field -> facts.put(field, sheet.text(field)));
+        head.set("machine", machine);
         maker(head.putObject("maker"));
         ArrayNode people = head.putArray("people");
         people.addObject().put("id", "ida").put("name", "Ida Marrow").put("role", "inspector");
