@@ -96,7 +96,7 @@ Feature: What of the record counts
     Scenario: in a record that cannot name it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is 2026-12-01
-      And the record is of the first form
+      And the record is a job-record/1
       And front-brake/caliper/bolts was torqued
       Then brakes.caliper-bolts is met at front-brake/caliper/bolts
       And it notes "names no torque wrench"

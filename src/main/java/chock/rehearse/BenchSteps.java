@@ -186,7 +186,7 @@ public final class BenchSteps {
     }
 
     @Given("the record is a job-record\\/1")
-    @Explained(value = "The record is of the first form, which cannot carry what the machine was built with.", example = "the record is a job-record/1")
+    @Explained(value = "The record is of the first form, which cannot carry what the machine was built with, nor name an instrument for work.", example = "the record is a job-record/1")
     public void firstForm() {
         draft().asBuiltWritten = false;
         open().form = 1;
@@ -262,12 +262,6 @@ public final class BenchSteps {
     @Explained(value = "The record says under none-found that the maker gives no such figure; of every limit that is so unless said otherwise.", example = "the maker gives no figure for fasteners.torque")
     public void makerGivesNone(String id) {
         open().makerGivesNone(id);
-    }
-
-    @Given("the record is of the first form")
-    @Explained(value = "A record of job-record/1, which cannot name an instrument for work.", example = "the record is of the first form")
-    public void firstForm() {
-        open().form = 1;
     }
 
     @Given("a licensed inspector {thing} it{ago}")
