@@ -31,7 +31,7 @@ final class HonestHistory {
     /** The day everything is judged, at noon. */
     static final LocalDate DAY = LocalDate.of(2026, 12, 15);
     /** Work that is itself asked for, in the order a shop does it. */
-    private static final List<String> TURNS = List.of("replaced", "drained", "filled", "bled", "torqued");
+    private static final List<String> TURNS = List.of("replaced", "drained", "filled", "bled", "heat-cycled", "ridden", "bedded", "torqued");
     private static final int ROUNDS = 6;
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -107,7 +107,7 @@ final class HonestHistory {
             List<Line> after = lines.subList(from + 1, lines.size());
             List<Item> undone = new ArrayList<>(items.stream().filter(i -> !i.key().equals(last.key()) && (Item.within(last.place(), i.place()) && last == work || i.isDisturbedBy(last, record.sheet())))
                     .filter(i -> (i.want().isWork() ? lines : after).stream().noneMatch(l -> l.key().equals(i.key()))).toList());
-            undone.sort(Comparator.comparing((Item i) -> !i.want().isWork()));
+            undone.sort(Comparator.comparing((Item i) -> !i.want().isWork()).thenComparing(i -> TURNS.indexOf(i.want().aspect())));
             Set<String> written = new HashSet<>();
             undone.stream().filter(i -> written.add(i.key())).map(i -> Catalogued.line(record.sheet(), record.gates(), i.place(), i.want().aspect())).forEach(l -> lines.add(l.isWork() ? l : l.by(looker)));
         }
@@ -181,7 +181,7 @@ final class HonestHistory {
                 of(i -> forTheDay(i) && i.card().gates().contains("road-test")).forEach(i -> write(i, 1));
             }
             List<Item> now = of(i -> i.card().needs().equals(needs));
-            now.stream().filter(i -> i.want().isWork()).sorted(Comparator.comparingInt((Item i) -> List.of("heat-cycled", "ridden", "bedded").indexOf(i.want().aspect()) & 3)).forEach(i -> write(i, 5));
+            now.stream().filter(i -> i.want().isWork()).sorted(Comparator.comparingInt((Item i) -> TURNS.indexOf(i.want().aspect()))).forEach(i -> write(i, 5));
             now.stream().filter(i -> !i.want().isWork()).forEach(i -> write(i, 1));
         }
     }
