@@ -111,17 +111,24 @@ class StatementTest {
         JobRecord record = read(name);
         int step = Math.max(1, record.entries().size() / 40);
         int told = 0;
-        String whole = text(record);
+        String whole = withoutDigest(text(record));
         for (int i = 0; i < record.entries().size(); i += step) {
             Entry gone = record.entries().get(i);
             List<Entry> entries = new ArrayList<>(record.entries());
             entries.remove(i);
             String named = "\\b" + Pattern.quote(gone.id()) + "\\b(?! \\(|: hearsay| does)";
-            String less = text(with(record, entries)).replaceAll("there is no entry " + gone.id(), "");
+            String less = withoutDigest(text(with(record, entries))).replaceAll("there is no entry " + gone.id(), "");
             assertThat(Pattern.compile(named).matcher(less).find()).as(gone.id()).isFalse();
             told += Pattern.compile(named).matcher(whole).find() ? 1 : 0;
         }
         assertThat(told).as("entries the statement tells of").isGreaterThan(5);
+    }
+
+    // The last figures of a digest stand on a line of their own, where they can look like the id of an entry.
+    private static String withoutDigest(String statement) {
+        String without = statement.replaceAll("sha256:[0-9a-f]+(\\s+[0-9a-f]+)?", "sha256");
+        assertThat(without).as("a statement names its rule book by digest").isNotEqualTo(statement);
+        return without;
     }
 
     @Test
