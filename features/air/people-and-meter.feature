@@ -29,10 +29,16 @@ Feature: Who is in the room, and what watches the air
       And room was cleared
       Then air.people is stale
 
-    Scenario: the public left by itself and nobody cleared the room
+    Scenario: the public has left, and somebody looked again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen people public
       And room seen people staff-only
+      Then air.people is met
+
+    Scenario: the public came in after the look
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen people staff-only
+      And room seen people public
       Then air.people is fault
 
     Scenario: somebody was told that the room is clear

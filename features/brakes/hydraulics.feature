@@ -327,6 +327,19 @@ Feature: Hydraulics
         | DOT-5  | DOT-4   |
         | DOT-5  | DOT-5.1 |
 
+    Scenario Outline: fluid came in and its grade was read, and the mark is as it was
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      And front-brake/hydraulic/fluid was <work>
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      Then brakes.fluid-grade is met at front-brake/hydraulic/fluid
+
+      Examples:
+        | work      |
+        | drained   |
+        | filled    |
+        | topped-up |
+
     Scenario: nobody knows what is in it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4

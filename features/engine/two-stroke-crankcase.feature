@@ -6,7 +6,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left <left>
       And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
@@ -24,7 +24,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: pumped up or drawn down to where the test counts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start <start>
       And engine/cylinder-1 measured crankcase-pressure-left <left>
       And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
@@ -39,7 +39,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: left long enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-hold <time> ± 1 s
@@ -55,7 +55,7 @@ Feature: Two-stroke crankcase
 
     Scenario: it says what a test is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-hold 30 s ± 1 s
@@ -64,19 +64,19 @@ Feature: Two-stroke crankcase
 
     Scenario: nobody wrote how long
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       Then engine.crankcase-pressure is missing at engine/cylinder-1
 
     Scenario: nobody tested it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       Then engine.crankcase-pressure is missing at engine/cylinder-1
 
     Scenario: the builder says it held
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 told crankcase-pressure-left 6.0 psi ± 0.2 psi
       Then engine.crankcase-pressure is missing at engine/cylinder-1
 
@@ -128,7 +128,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
@@ -146,7 +146,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: what leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
@@ -161,7 +161,7 @@ Feature: Two-stroke crankcase
 
     Scenario: each cylinder has its own crankcase
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And the engine has 2 cylinders
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
@@ -177,7 +177,7 @@ Feature: Two-stroke crankcase
     Scenario: not asked of a four-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       Then engine.crankcase-pressure is not applicable
 
     Scenario: not asked of an electric machine
@@ -188,7 +188,7 @@ Feature: Two-stroke crankcase
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is 2000-01-01
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-pressure-left 6.0 psi ± 0.2 psi
       And engine/cylinder-1 measured crankcase-hold 200 s ± 1 s
@@ -200,7 +200,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left <left>
       And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s
@@ -218,7 +218,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: pumped up or drawn down to where the test counts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start <start>
       And engine/cylinder-1 measured crankcase-vacuum-left <left>
       And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s
@@ -233,7 +233,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: left long enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-hold <time> ± 1 s
@@ -249,7 +249,7 @@ Feature: Two-stroke crankcase
 
     Scenario: it says what a test is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-hold 30 s ± 1 s
@@ -258,19 +258,19 @@ Feature: Two-stroke crankcase
 
     Scenario: nobody wrote how long
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       Then engine.crankcase-vacuum is missing at engine/cylinder-1
 
     Scenario: nobody tested it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       Then engine.crankcase-vacuum is missing at engine/cylinder-1
 
     Scenario: the builder says it held
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 told crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       Then engine.crankcase-vacuum is missing at engine/cylinder-1
 
@@ -322,7 +322,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s
@@ -340,7 +340,7 @@ Feature: Two-stroke crankcase
 
     Scenario Outline: what leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s
@@ -355,7 +355,7 @@ Feature: Two-stroke crankcase
 
     Scenario: each cylinder has its own crankcase
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And the engine has 2 cylinders
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
@@ -371,7 +371,7 @@ Feature: Two-stroke crankcase
     Scenario: not asked of a four-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       Then engine.crankcase-vacuum is not applicable
 
     Scenario: not asked of an electric machine
@@ -382,7 +382,7 @@ Feature: Two-stroke crankcase
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is 2000-01-01
-      And engine/crankcase was opened
+      And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-left 20.0 kPa ± 0.5 kPa
       And engine/cylinder-1 measured crankcase-vacuum-hold 200 s ± 1 s

@@ -88,11 +88,18 @@ Feature: Ready for the first start
       And the machine is electric
       Then fuel.extinguisher is not applicable
 
-    Scenario: two distances that cannot both be right
+    Scenario: it was moved nearer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And bay/extinguisher seen extinguisher-kind dry-powder
-      And bay/extinguisher seen extinguisher-distance 2 m
-      And bay/extinguisher seen extinguisher-distance 1 m
+      And bay/extinguisher seen extinguisher-distance 20 m 30 minutes ago
+      And bay/extinguisher seen extinguisher-distance 1 m 10 minutes ago
+      Then fuel.extinguisher is met at bay/extinguisher
+
+    Scenario: two distances of one minute that cannot both be right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen extinguisher-kind dry-powder
+      And bay/extinguisher seen extinguisher-distance 2 m 10 minutes ago
+      And bay/extinguisher seen extinguisher-distance 1 m 10 minutes ago
       Then fuel.extinguisher is doubt at bay/extinguisher
 
     Scenario: judged on the first day of its limit

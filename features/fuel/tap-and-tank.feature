@@ -10,6 +10,14 @@ Feature: Tap, float and tank
       And fuel/tap tried tap-shut dry
       Then fuel.tap-shuts is met at fuel/tap
 
+    Scenario: watched again for longer
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap measured watched-for 11 min ± 0.1 min
+      And fuel/tap tried tap-shut dry
+      And fuel/tap measured watched-for 15 min ± 0.1 min
+      And fuel/tap tried tap-shut dry
+      Then fuel.tap-shuts is met at fuel/tap
+
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tap measured watched-for <time>
@@ -167,6 +175,14 @@ Feature: Tap, float and tank
     Scenario: in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/carburettors measured watched-for 11 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      Then fuel.float is met at fuel/carburettors
+
+    Scenario: watched again for longer
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors measured watched-for 11 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      And fuel/carburettors measured watched-for 15 min ± 0.1 min
       And fuel/carburettors tried flooding none
       Then fuel.float is met at fuel/carburettors
 

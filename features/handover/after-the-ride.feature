@@ -53,6 +53,26 @@ Feature: After the road test
         | machine            | cleaned    |
         | machine            | ridden     |
 
+    Scenario Outline: only another ride shows that a fault of the ride is gone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine was ridden 2 days ago
+      And transmission/chain tried chain-after-ride <found> 2 days ago
+      And transmission/chain was lubricated 1 day ago
+      Then handover.ridden is <state>
+
+      Examples:
+        | found | state |
+        | tight | stale |
+        | right | met   |
+
+    Scenario: ridden again since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine was ridden 3 days ago
+      And transmission/chain tried chain-after-ride tight 3 days ago
+      And transmission/chain was lubricated 2 days ago
+      And machine was ridden 1 day ago
+      Then handover.ridden is met
+
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden <ago> days ago
@@ -436,6 +456,7 @@ Feature: After the road test
 
       Examples:
         | point       | work     |
+        | front-brake | removed  |
         | machine     | ridden   |
         | front-brake | repaired |
         | front-wheel | removed  |

@@ -115,3 +115,44 @@ Feature: Can the readings be relied on?
       And tom wrote that front-brake/hydraulic/hose seen hose-condition sound
       Then record.agreement is doubt
       And brakes.hose-condition is fault at front-brake/hydraulic/hose
+
+  @record.plausible
+  Rule: A figure that cannot be true blocks until it is corrected
+
+    Scenario: nothing in it is impossible
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen odometer 18200 km 1 day ago
+      Then record.plausible is met
+
+    Scenario: a figure that no check asks for
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen odometer 18200000 km 1 day ago
+      And that cannot be true
+      Then record.plausible is doubt
+      And it says "odometer 18200000 km is not possible (e1)"
+
+    Scenario: the same corrected
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen odometer 18200000 km 1 day ago
+      And that cannot be true
+      And ida corrected it to 18200 km
+      Then record.plausible is met
+
+    Scenario: a figure that a check asks for is that check's to doubt
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 420 mm ± 0.1 mm 1 day ago
+      And that cannot be true
+      Then record.plausible is met
+      And brakes.pad-thickness is doubt at front-brake/caliper/inner-pad
+
+    Scenario: a description that no machine has
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 1200 km/h
+      Then record.plausible is doubt
+      And it says "machine.top-speed 1200 km/h is not possible: it lies between 5 km/h and 650 km/h"
+
+    Scenario: a description that is rare
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 400 km/h
+      Then record.plausible is met
+      And it notes "machine.top-speed 400 km/h: most are between 20 km/h and 320 km/h. Write the speed the maker gives; check mph against km/h"

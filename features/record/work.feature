@@ -43,6 +43,50 @@ Feature: Is the work finished, and did somebody else look at it?
       And front-brake/caliper was removed 1 day ago
       Then record.reassembled is fault
 
+    Scenario: loosened and not tightened again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spindle was loosened 1 day ago
+      Then record.reassembled is fault
+      And it says "rear wheel, spindle: loosened 2026-11-24 09:00 by Ida Marrow (e1) and not entered as tight again"
+
+    Scenario Outline: loosened, and what was done later
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spindle was loosened 2 days ago
+      And <point> was <work> 1 day ago
+      Then record.reassembled is <state>
+
+      Examples:
+        | point               | work      | state |
+        | rear-wheel/spindle  | torqued   | met   |
+        | rear-wheel/spindle  | tightened | met   |
+        | rear-wheel          | refitted  | met   |
+        | rear-wheel/spindle  | cleaned   | fault |
+        | front-wheel/spindle | torqued   | fault |
+
+    Scenario: drained and not filled again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil was drained 1 day ago
+      Then record.reassembled is fault
+      And it says "transmission, gearbox, oil: drained 2026-11-24 09:00 by Ida Marrow (e1) and not entered as filled again"
+
+    Scenario Outline: drained, and what was done later
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And <drained> was drained 2 days ago
+      And <point> was <work> 1 day ago
+      Then record.reassembled is <state>
+
+      Examples:
+        | drained                  | point                    | work     | state |
+        | transmission/gearbox/oil | transmission/gearbox/oil | filled   | met   |
+        | transmission/gearbox     | transmission/gearbox/oil | filled   | met   |
+        | transmission/gearbox/oil | transmission/gearbox/oil | cleaned  | fault |
+        | transmission/gearbox/oil | front-fork/oil           | filled   | fault |
+
+    Scenario: an empty tank is no fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained 1 day ago
+      Then record.reassembled is met
+
   @record.second-person
   Rule: Somebody else looks at work on brakes, wheels, steering and throttle
 

@@ -38,6 +38,16 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario Outline: two hours, for the day changes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen daylight whole-ride <ago> minutes ago
+      Then roadtest.daylight is <state> at ride
+
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
+
   @roadtest.air-temperature
   Rule: The air is above freezing
 
@@ -87,6 +97,16 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+    Scenario Outline: two hours, for the day changes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 10 °C ± 1 K <ago> minutes ago
+      Then roadtest.air-temperature is <state>
+
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -193,6 +213,22 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario Outline: each of them for two hours
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 10 °C ± 1 K <air> minutes ago
+      And outdoors seen road-surface dry <road> minutes ago
+      And outdoors seen weather fair <sky> minutes ago
+      And outdoors seen frost none <frost> minutes ago
+      Then roadtest.ice-risk is <state>
+
+      Examples:
+        | air | road | sky | frost | state |
+        | 119 | 119  | 119 | 119   | met   |
+        | 120 | 119  | 119 | 119   | stale |
+        | 119 | 120  | 119 | 119   | stale |
+        | 119 | 119  | 120 | 119   | stale |
+        | 119 | 119  | 119 | 120   | stale |
+
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is 2000-01-01
@@ -245,6 +281,16 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario Outline: two hours, for the day changes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors seen road-surface dry <ago> minutes ago
+      Then roadtest.road-dry is <state>
+
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
+
     Scenario: a damp road asks for care
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors seen road-surface damp
@@ -295,6 +341,16 @@ Feature: Light and weather
         | 0   | met   |
         | 1   | stale |
 
+    Scenario Outline: two hours, for the day changes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors seen weather fair <ago> minutes ago
+      Then roadtest.weather is <state>
+
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
+
   @roadtest.wind
   Rule: The gusts are weak enough
 
@@ -341,6 +397,16 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+    Scenario Outline: two hours, for the day changes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors seen gusts 10 mph <ago> minutes ago
+      Then roadtest.wind is <state>
+
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -416,6 +482,19 @@ Feature: Light and weather
         | ago | state |
         | 0   | met   |
         | 1   | stale |
+
+    Scenario Outline: air and gusts for two hours, the speed that is planned for the day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 10 °C ± 1 K <air> minutes ago
+      And outdoors seen gusts 10 mph <gusts> minutes ago
+      And ride seen ride-speed 50 mph <speed> minutes ago
+      Then roadtest.cold-rider is <state>
+
+      Examples:
+        | air | gusts | speed | state |
+        | 119 | 119   | 600   | met   |
+        | 120 | 119   | 119   | stale |
+        | 119 | 120   | 119   | stale |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

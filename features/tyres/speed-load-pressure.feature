@@ -291,6 +291,27 @@ Feature: Speed, load and pressure of a tyre
       And outdoors measured air-temperature 20 °C ± 1 °C 1 day ago
       Then tyres.pressure-outside is stale at front-wheel/tyre
 
+    Scenario Outline: the temperature outside holds two hours, the pressure and the workshop's the day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi 5 hours ago
+      And workshop measured air-temperature 20 °C ± 1 °C 5 hours ago
+      And outdoors measured air-temperature 20 °C ± 1 °C <ago> minutes ago
+      Then tyres.pressure-outside is <state> at front-wheel/tyre
+      Examples:
+        | ago | state |
+        | 119 | met   |
+        | 120 | stale |
+
+    Scenario: the workshop has warmed since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And workshop measured air-temperature 10 °C ± 1 °C 4 hours ago
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      Then tyres.pressure-outside is met at front-wheel/tyre
+
     Scenario: inflated since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi

@@ -1,8 +1,10 @@
 package chock.assess;
 
 import chock.assess.facts.AsOf;
+import chock.assess.facts.Judgement;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
+import chock.quantity.Unit;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
@@ -21,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.kie.api.event.rule.AgendaEventListener;
 import org.kie.api.event.rule.RuleRuntimeEventListener;
 import org.kie.api.runtime.KieSession;
@@ -62,7 +65,7 @@ public final class Assessor {
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
         AsOf now = now(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Claims.weigh(record), book.ride().orElse(null),
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 
@@ -97,7 +100,7 @@ public final class Assessor {
                 session.addEventListener(new HouseWatch(book));
             }
             session.insert(now);
-            List<Object> facts = Facts.of(record);
+            List<Object> facts = Facts.of(record, book.vocabulary().fields());
             Requirements requirements = new Requirements(book, record, now.date(), facts);
             session.insert(requirements);
             facts.forEach(session::insert);
@@ -146,12 +149,36 @@ public final class Assessor {
         if (findings.isEmpty()) {
             faults.add("the rule book asks nothing at this gate");
         }
-        boolean released = faults.isEmpty() && findings.stream().allMatch(f -> f.state() == State.MET);
-        Instant until = findings.stream().map(Finding::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder())
+        List<ClosedBy> closedBy = closedBy(gate, record, book, concluded);
+        boolean released = faults.isEmpty() && closedBy.isEmpty() && findings.stream().allMatch(f -> f.state() == State.MET);
+        Instant until = Stream.concat(findings.stream().map(Finding::lapses), comingFaults(gate, book, concluded)).filter(Objects::nonNull).min(Comparator.naturalOrder())
                 .map(first -> first.minusSeconds(1)).orElse(null);
         Instant longest = now.instant().plus(book.longestRelease());
         return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, List.copyOf(findings), notAsked, faults,
-                gate == Gate.INDOOR_RUN ? IndoorRun.of(book.run().orElse(null), concluded) : null);
+                gate == Gate.INDOOR_RUN ? IndoorRun.of(book.run().orElse(null), concluded) : null, null, closedBy);
+    }
+
+    private static List<ClosedBy> closedBy(Gate gate, JobRecord record, RuleBook book, Conclusions concluded) {
+        List<ClosedBy> closedBy = new ArrayList<>();
+        for (Card card : book.cards().values()) {
+            List<Finding.AtPlace> places = new ArrayList<>();
+            concluded.closing(card.id(), gate).forEach(required -> places.add(new Telling(required, State.FAULT, card, concluded, record).place()));
+            if (!places.isEmpty()) {
+                List<String> dangers = book.dangersOf(card);
+                List<String> words = book.library().dangers().words(dangers);
+                Finding found = finding(card, places, null);
+                closedBy.add(new ClosedBy(found.saying(found.says() + ClosedBy.why(gate, words)), dangers, words, card.gates().stream().sorted().toList()));
+            }
+        }
+        closedBy.sort(Comparator.comparing((ClosedBy c) -> !c.fault().critical()).thenComparing(ClosedBy::check));
+        return List.copyOf(closedBy);
+    }
+
+    /** When a part that is still young enough gets too old: then that fault may close a gate which does not ask for it. */
+    private static Stream<Instant> comingFaults(Gate gate, RuleBook book, Conclusions concluded) {
+        return concluded.judgements().stream().filter(j -> j.state() == State.MET && j.lapses() != null && j.applied() != null)
+                .filter(j -> j.measured() == null || j.measured().value().unit().dimension() == Unit.YEARS.dimension())
+                .filter(j -> book.closings(book.cards().get(j.required().check())).stream().anyMatch(row -> row.gates().contains(gate))).map(Judgement::lapses);
     }
 
     private static Finding finding(Card card, List<Finding.AtPlace> places, Instant lapses) {
@@ -171,11 +198,7 @@ public final class Assessor {
                 : codes.stream().map(c -> c.code() + " (" + c.name() + ")").collect(Collectors.joining(", "));
     }
 
-    // What nobody asked for is often a slip: the other caliper, a machine with one disc.
     private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {
-        Set<String> wanted = concluded.keysWanted();
-        Set<String> besides = book.library().besides();
-        return record.entries().stream().filter(e -> e.deed().isEvidence() && !besides.contains(e.what()) && !wanted.contains(Entry.key(e.point(), e.what())))
-                .sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
+        return Disclosures.unread(record, book, concluded.keysWanted()).sorted(Comparator.comparing((Entry e) -> e.at().earliest()).thenComparing(Entry::id)).map(Entry::id).toList();
     }
 }

@@ -6,6 +6,10 @@ import chock.record.Claim;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
+import chock.record.Plausible;
+import chock.record.Value;
+import java.time.LocalDate;
+import java.time.Year;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,9 +27,13 @@ public final class Claims {
     private final JobRecord record;
     private final List<FoundOut> foundOut;
     private final List<Entry> counting;
+    private final Plausible plausible;
+    private final LocalDate today;
 
-    private Claims(JobRecord record) {
+    private Claims(JobRecord record, Plausible plausible, LocalDate today) {
         this.record = record;
+        this.plausible = plausible;
+        this.today = today;
         this.foundOut = record.entries().stream().filter(e -> e.deed() == Deed.FOUND_OUT).map(FoundOut::new).toList();
         Set<String> corrected = record.entries().stream().map(Entry::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
         this.counting = record.entries().stream().filter(e -> !corrected.contains(e.id())).filter(this::isFirstHand)
@@ -55,14 +63,20 @@ public final class Claims {
     /**
      * Every claim of a record, in the order in which they stand there. Of the entries only those count that are first
      * hand, not corrected, and not taken with an instrument out of its calibration or later found out.
+     *
+     * @param plausible what figures can be at all; a claim beyond it is held against nothing
+     * @param today the day judged
      */
-    public static List<Weighed> weigh(JobRecord record) {
-        Claims claims = new Claims(record);
+    public static List<Weighed> weigh(JobRecord record, Plausible plausible, LocalDate today) {
+        Claims claims = new Claims(record, plausible, today);
         return record.claims().stream().map(claims::weigh).toList();
     }
 
     /** Work, and what the writer measured, tried or saw. */
     private boolean isFirstHand(Entry entry) {
+        if (entry.is() instanceof Value.Impossible) {
+            return false;
+        }
         if (entry.deed() == Deed.DONE || entry.deed() == Deed.TRIED || entry.deed() == Deed.SEEN) {
             return true;
         }
@@ -74,7 +88,7 @@ public final class Claims {
     }
 
     private Weighed weigh(Claim claim) {
-        Testimony testimony = new Testimony(claim, record.machine(), counting);
+        Testimony testimony = new Testimony(claim, record.machine(), counting, plausible, Year.from(today));
         Optional<String> unclear = testimony.unclear();
         if (unclear.isPresent()) {
             return new Weighed(claim, Standing.UNPROVEN, unclear.get(), List.of());

@@ -1,10 +1,13 @@
 package chock.assess;
 
+import chock.assess.facts.Closing;
+import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
+import chock.assess.facts.Misplaced;
 import chock.assess.facts.Note;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
@@ -13,6 +16,7 @@ import chock.assess.facts.RunLevel;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Standing;
 import chock.assess.facts.Wanted;
+import chock.record.Gate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -32,6 +36,10 @@ final class Conclusions {
     private final List<Evidence> evidence = new ArrayList<>();
     private final List<Standing> standing = new ArrayList<>();
     private final List<Judgement> judgements = new ArrayList<>();
+    private final List<Misplaced> misplaced = new ArrayList<>();
+    private final List<Wanted> wantedHere = new ArrayList<>();
+    private final List<SetAside> setAside = new ArrayList<>();
+    private final List<Closing> closings = new ArrayList<>();
 
     private final Requirements requirements;
 
@@ -64,10 +72,17 @@ final class Conclusions {
     private void keep(Object fact) {
         if (fact instanceof Wanted wanted) {
             keysWanted.add(wanted.key());
+            wantedHere.add(wanted);
         } else if (fact instanceof Standing one) {
             standing.add(one);
         } else if (fact instanceof Judgement judgement) {
             judgements.add(judgement);
+        } else if (fact instanceof Misplaced one) {
+            misplaced.add(one);
+        } else if (fact instanceof SetAside one) {
+            setAside.add(one);
+        } else if (fact instanceof Closing one) {
+            closings.add(one);
         }
     }
 
@@ -96,12 +111,20 @@ final class Conclusions {
         if (fact instanceof Note note) {
             return note.required();
         }
+        if (fact instanceof Closed closed) {
+            return closed.required();
+        }
         return fact instanceof SetAside aside ? aside.wanted().required() : null;
     }
 
     /** Where a check is asked; empty when it does not apply. */
     List<Required> required(String check) {
         return byCheck.getOrDefault(check, List.of());
+    }
+
+    /** Where a known fault of this check closes a gate that does not ask for it; empty when it does not. */
+    List<Required> closing(String check, Gate gate) {
+        return required(check).stream().filter(required -> of(required, Closed.class).stream().anyMatch(closed -> closed.gate() == gate)).toList();
     }
 
     /** What was concluded about a requirement, of one kind, in no order. */
@@ -138,6 +161,31 @@ final class Conclusions {
     /** Everything that nothing sets aside, in no order. */
     List<Standing> standing() {
         return standing;
+    }
+
+    /** Everything that some check wants, in no order. */
+    List<Wanted> wanted() {
+        return wantedHere;
+    }
+
+    /** Entries that no check reads at their place, each with what the nearest check wants, in no order. */
+    List<Misplaced> misplaced() {
+        return misplaced;
+    }
+
+    /** Reported defects that were closed, in no order. */
+    List<Closing> closings() {
+        return closings;
+    }
+
+    /** True when this entry is read for this want though it was written elsewhere. */
+    boolean readsFor(Wanted wanted, String entry) {
+        return misplaced.stream().anyMatch(m -> m.evidence().id().equals(entry) && m.wanted().equals(wanted));
+    }
+
+    /** Everything that does not count, in no order. */
+    List<SetAside> setAside() {
+        return setAside;
     }
 
     /** Everything held against a limit or answered, in no order. */

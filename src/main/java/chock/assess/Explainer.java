@@ -5,6 +5,7 @@ import chock.assess.Explanation.Compared;
 import chock.assess.Explanation.Considered;
 import chock.assess.Explanation.Fate;
 import chock.assess.Explanation.WantedHere;
+import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
@@ -18,7 +19,9 @@ import chock.assess.facts.Wanted;
 import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Gate;
 import chock.record.Instrument;
+import java.util.stream.Collectors;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
@@ -68,7 +71,14 @@ public final class Explainer {
         return new AtPlace(required.point(), state, ground == null ? card.id() : ground.rule(), ground == null ? List.of() : ground.facts().stream().map(f -> FactWords.of(f, record)).filter(w -> !w.isEmpty()).toList(),
                 wanted.stream().map(w -> wanted(required, w)).toList(), applied ? limit.applied().words() : null, applied ? limit.applied().others() : List.of(),
                 concluded.of(required, Lack.class).stream().map(Lack::says).distinct().sorted().toList(),
-                concluded.of(required, Judgement.class).stream().sorted(Comparator.comparing(Judgement::state).thenComparing(Judgement::says)).map(this::compared).toList());
+                concluded.of(required, Judgement.class).stream().sorted(Comparator.comparing(Judgement::state).thenComparing(Judgement::says)).map(this::compared).toList(), closes(card, required));
+    }
+
+    /** Which gates its known fault closes though they do not ask for it. */
+    private List<String> closes(Card card, Required required) {
+        String gates = concluded.of(required, Closed.class).stream().map(Closed::gate).distinct().sorted().map(Gate::id).collect(Collectors.joining(", "));
+        List<String> dangers = book.library().dangers().words(book.dangersOf(card));
+        return gates.isEmpty() ? List.of() : List.of(gates + ", which does not ask for it, as a known fault" + (dangers.isEmpty() ? "" : ": " + String.join("; ", dangers)));
     }
 
     private WantedHere wanted(Required required, Wanted wanted) {
@@ -92,14 +102,14 @@ public final class Explainer {
 
     private Considered considered(Required required, Wanted wanted, Evidence evidence) {
         Entry e = evidence.entry();
-        String says = (e.is() == null ? e.what() : e.is().toString()) + ", " + e.deed().key() + " " + e.at() + " by " + record.nameOf(e.by()) + (e.with() == null ? "" : " with " + e.with());
+        String says = (e.is() == null ? e.what() : e.deed() == Deed.DONE ? e.what() + " to " + e.is() : e.is().toString()) + ", " + e.deed().key() + " " + e.at() + " by " + record.nameOf(e.by()) + (e.with() == null ? "" : " with " + e.with());
         List<String> aside = concluded.of(required, SetAside.class).stream().filter(s -> s.wanted().equals(wanted) && s.entry().equals(e.id())).map(s -> aside(s, evidence)).distinct().sorted().toList();
         boolean decides = concluded.of(required, Current.class).stream().anyMatch(c -> c.wanted().equals(wanted) && c.id().equals(e.id()));
         if (decides) {
             return new Considered(e.id(), Fate.DECIDES, says, List.of());
         }
         boolean stands = concluded.of(required, Standing.class).stream().anyMatch(s -> s.wanted().equals(wanted) && s.evidence().id().equals(e.id()));
-        return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of("a newer one decides") : aside);
+        return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of(wanted.countsTogether() ? "not taken together with the newest that belong together" : "a newer one decides") : aside);
     }
 
     private String aside(SetAside aside, Evidence evidence) {
@@ -109,10 +119,19 @@ public final class Explainer {
             case UNDONE -> "undone by '" + by.what() + "' on " + Points.words(by.point()) + " " + by.at() + " by " + record.nameOf(by.by()) + " (" + by.id() + ")";
             case CORRECTED -> "corrected by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case TOO_OLD -> "too old: it holds " + aside.wanted().holds().words();
-            case OUT_OF_CALIBRATION -> "taken with " + with.id() + ", whose calibration counts from " + with.calibrated() + " to " + with.due();
-            case INSTRUMENT_FOUND_OUT -> "taken with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
+            case INSTRUMENT_NOT_NAMED -> "work that counts only with its instrument, and with what that was set to";
+            case OUT_OF_CALIBRATION -> used(evidence) + " with " + with.id() + ", whose calibration counts from " + evidence.calibration().on() + " to " + evidence.calibration().due();
+            case INSTRUMENT_FOUND_OUT -> used(evidence) + " with " + with.id() + ", found out of tolerance " + by.at() + " (" + by.id() + ")";
+            case IMPOSSIBLE -> evidence.whyImpossible();
+            case MISPLACED -> "written at " + Points.words(evidence.entry().point()) + ", where no check asks for it";
+            case EXAMINED -> "cause examined by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + "): " + by.reason() + "; found good since";
+            case SETTLED -> "settled by a later good result";
             case TOO_WEAK -> evidence.entry().deed().key() + " only, where it must be " + strength(aside.wanted().want().weakest());
         };
+    }
+
+    private static String used(Evidence evidence) {
+        return evidence.entry().deed() == Deed.DONE ? "done" : "taken";
     }
 
     private Compared compared(Judgement judgement) {

@@ -20,9 +20,10 @@ public record Explanation(String check, String question, String applies, List<At
      * @param limit the limit that decides, in words, or null
      * @param others the limits that applied as well, and what became of them
      * @param lacks what is not there, in sentences
+     * @param closes gates that its known fault closes though they do not ask for it, in words; empty when there is none
      * @param compared what was held against the limit or answered, worst first
      */
-    public record AtPlace(String point, State state, String rule, List<String> because, List<WantedHere> wants, String limit, List<String> others, List<String> lacks, List<Compared> compared) { }
+    public record AtPlace(String point, State state, String rule, List<String> because, List<WantedHere> wants, String limit, List<String> others, List<String> lacks, List<Compared> compared, List<String> closes) { }
 
     /**
      * @param asks what is wanted, and how strongly

@@ -1,8 +1,11 @@
 package chock.assess;
 
 import chock.assess.facts.AsOf;
+import chock.assess.facts.Closure;
 import chock.assess.facts.Current;
+import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.Misplaced;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
@@ -34,6 +37,15 @@ final class FactWords {
         }
         if (fact instanceof Standing standing) {
             return entry(standing.evidence().entry(), record);
+        }
+        if (fact instanceof Misplaced misplaced) {
+            return entry(misplaced.evidence().entry(), record);
+        }
+        if (fact instanceof Defect defect) {
+            return Disclosures.words(defect.entry(), record);
+        }
+        if (fact instanceof Closure closure) {
+            return Disclosures.words(closure.entry(), record);
         }
         if (fact instanceof Required required) {
             return required.check() + " is asked at " + Points.words(required.point());

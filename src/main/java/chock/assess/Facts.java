@@ -1,8 +1,10 @@
 package chock.assess;
 
 import chock.assess.facts.BrakeFact;
+import chock.assess.facts.Closure;
 import chock.assess.facts.Correction;
 import chock.assess.facts.CylinderFact;
+import chock.assess.facts.Defect;
 import chock.assess.facts.DiscFact;
 import chock.assess.facts.EngineFact;
 import chock.assess.facts.EquipmentFact;
@@ -17,6 +19,7 @@ import chock.assess.facts.Work;
 import chock.assess.facts.WorkshopFact;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.FieldRule;
 import chock.record.JobRecord;
 import chock.record.Machine;
 import java.util.ArrayList;
@@ -27,9 +30,11 @@ import java.util.List;
 final class Facts {
     private Facts() { }
 
-    static List<Object> of(JobRecord record) {
+    /** @param fields what the rule book makes of the fields of the description */
+    static List<Object> of(JobRecord record, List<FieldRule> fields) {
         List<Object> facts = new ArrayList<>();
         parts(record, facts);
+        facts.addAll(Described.facts(record, fields));
         entries(record, facts);
         return facts;
     }
@@ -74,6 +79,12 @@ final class Facts {
             }
             if (entry.deed() == Deed.FOUND_OUT) {
                 facts.add(new FoundOut(entry));
+            }
+            if (entry.deed() == Deed.DEFECT) {
+                facts.add(new Defect(entry));
+            }
+            if (entry.deed() == Deed.CLOSED) {
+                facts.add(new Closure(entry));
             }
             if (entry.deed() == Deed.INSPECTED) {
                 facts.add(new Inspection(entry));

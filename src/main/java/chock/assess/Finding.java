@@ -27,6 +27,11 @@ public record Finding(String check, State state, String says, Measured measured,
                       String remedy, String caution, List<String> notes, List<String> evidence, boolean critical,
                       List<AtPlace> places, Instant lapses) {
 
+    /** The same in other words. */
+    Finding saying(String words) {
+        return new Finding(check, state, words, measured, limit, margin, remedy, caution, notes, evidence, critical, places, lapses);
+    }
+
     /** The outcome at one place. */
     public record AtPlace(String point, State state, String says, Measured measured, Applied limit, Quantity margin,
                           List<String> notes, List<String> evidence) { }

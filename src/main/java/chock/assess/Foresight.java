@@ -102,6 +102,7 @@ public final class Foresight {
                 Map<String, Map<String, State>> checks = new TreeMap<>();
                 book.cards().values().stream().filter(card -> card.gates().contains(gate)).forEach(card -> then.required(card.id()).forEach(asked ->
                         checks.computeIfAbsent(card.id(), c -> new TreeMap<>()).merge(asked.point(), then.state(asked).orElse(State.MISSING), BinaryOperator.minBy(Comparator.naturalOrder()))));
+                book.cards().keySet().forEach(check -> then.closing(check, gate).forEach(closing -> checks.computeIfAbsent(check, c -> new TreeMap<>()).put(closing.point(), State.FAULT)));
                 states.put(gate, checks);
             }
         }

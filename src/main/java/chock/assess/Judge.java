@@ -4,10 +4,14 @@ import chock.assess.facts.AsOf;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpossibleReading;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
+import chock.assess.facts.Misplaced;
+import chock.assess.facts.Note;
 import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
+import chock.assess.facts.TakenTogether;
 import chock.assess.facts.Wanted;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
@@ -15,6 +19,7 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Value;
 import chock.rulebook.Applied;
 import chock.rulebook.LimitFor;
 import java.math.BigDecimal;
@@ -44,7 +49,7 @@ public final class Judge {
     }
 
     public static Lack provenOnce(Wanted wanted) {
-        return new Lack(wanted.required(), State.STALE, words(wanted.want().aspect()) + at(wanted) + " was proven once and no longer counts");
+        return new Lack(wanted.required(), State.STALE, words(wanted.want().aspect()) + at(wanted) + " was entered before and no longer counts");
     }
 
     public static Lack nothingThatCounts(Wanted wanted) {
@@ -58,12 +63,33 @@ public final class Judge {
                 });
     }
 
+    /** What was read, but not in one go. */
+    public static Lack notTogether(TakenTogether taken) {
+        return new Lack(taken.required(), State.MISSING, taken.words() + " do not belong together; take them together, " + taken.apart().get(0).wanted().card().together().words() + " and with no work between");
+    }
+
+    /** What is to be known of evidence that ends at a sunset nobody can work out. */
+    public static String sunsetUnknown(Current current) {
+        return "sunset is not known, since the shop's settings name no place: this look holds " + current.wanted().holds().hours().toHours() + " hours";
+    }
+
+    /** {@code  to 24 N·m ± 1.2 N·m with wrench-1}, as far as it was written. */
+    private static String set(Current current) {
+        Entry work = current.evidence().entry();
+        return (work.is() == null ? "" : " to " + work.is()) + (work.with() == null ? "" : " with " + work.with());
+    }
+
     /** Judges evidence that decides without a rule of its own: an answer, work, or a value held against the limit. */
     public static Judgement alone(Current current, AsOf asOf) {
+        Judgement judged = byItself(current, asOf);
+        return current.evidence().misplaced() ? saidElsewhere(judged, current.evidence().entry()) : judged;
+    }
+
+    private static Judgement byItself(Current current, AsOf asOf) {
         Wanted wanted = current.wanted();
         Required required = current.required();
         if (wanted.want().weakest() == Deed.DONE) {
-            return new Judgement(required, current.want(), State.MET, wanted.want().aspect() + " " + current.moment(), null, null, null, ids(current), current.lapses());
+            return new Judgement(required, current.want(), State.MET, wanted.want().aspect() + set(current) + " " + current.moment(), null, null, null, ids(current), current.lapses());
         }
         if (current.answer() != null) {
             boolean good = wanted.want().good().contains(current.answer());
@@ -76,6 +102,26 @@ public final class Judge {
             return age(required, current.want(), current.days().from(), "marked " + current.days(), applied, ids(current), current.lapses(), asOf);
         }
         return amount(required, current.want(), words(wanted.want().aspect()), current.measured(), applied, ids(current), current.lapses());
+    }
+
+    /** Adds the place of an entry that is read here because no check reads it where it was written. */
+    private static Judgement saidElsewhere(Judgement j, Entry entry) {
+        String says = j.says() + "; written at " + Points.words(entry.point()) + " (" + entry.id() + "), where no check asks for it";
+        return new Judgement(j.required(), j.want(), j.state(), says, j.measured(), j.applied(), j.margin(), j.evidence(), j.lapses());
+    }
+
+    /** Judges an entry at a place where no check asks for it, whose value says nothing by itself. */
+    public static Judgement misplaced(Misplaced misplaced, AsOf asOf) {
+        Wanted wanted = misplaced.wanted();
+        Entry entry = misplaced.evidence().entry();
+        if (entry.is() instanceof Value.Days days && wanted.judged() && wanted.limit() != null && wanted.limit().applied() != null) {
+            Judgement age = age(wanted.required(), wanted.name(), days.from(), "marked " + days, wanted.limit().applied(), List.of(entry.id()), null, asOf);
+            if (age.state() == State.FAULT) {
+                return saidElsewhere(age, entry);
+            }
+        }
+        return new Judgement(wanted.required(), wanted.name(), State.DOUBT, words(entry.what()) + " " + entry.is() + " (" + entry.id() + ") is written at " + Points.words(entry.point())
+                + ", where no check asks for it; write it at " + Points.words(wanted.point()) + ", or correct the entry", null, null, null, List.of(entry.id()), null);
     }
 
     /** Judges what a rule of a check worked out. */
@@ -152,6 +198,22 @@ public final class Judge {
         return a == null || b != null && b.isBefore(a) ? b : a;
     }
 
+    /** Judges evidence whose writer says that the note on it is a defect. */
+    public static Judgement notedDefect(Current current) {
+        return new Judgement(current.required(), current.want(), State.FAULT, noted(current) + "; the writer calls this a defect", null, null, null, ids(current), null);
+    }
+
+    /** Judges good evidence with a note that may say otherwise. */
+    public static Judgement openNote(Current current) {
+        return new Judgement(current.required(), current.want(), State.DOUBT,
+                noted(current) + ". Is this note a defect? Look again, and write note-is: remark or note-is: defect", null, null, null, ids(current), null);
+    }
+
+    private static String noted(Current current) {
+        Entry entry = current.evidence().entry();
+        return brief(entry) + at(current.wanted()) + ", with the note \"" + entry.note().strip() + "\" (" + entry.id() + ")";
+    }
+
     /** Two readings of one thing with no work between them that cannot both be right. */
     public static Judgement disagreement(Standing first, Standing second) {
         Evidence a = first.evidence();
@@ -159,6 +221,20 @@ public final class Judge {
         return new Judgement(first.wanted().required(), first.wanted().name(), State.DOUBT,
                 words(first.wanted().want().aspect()) + " " + a.entry().is() + " (" + a.id() + ") and " + b.entry().is() + " (" + b.id() + ") differ by more than their uncertainties together, with no work between them",
                 null, null, null, Stream.of(a.id(), b.id()).sorted().toList(), null);
+    }
+
+    /** A reading that cannot be true blocks until an entry corrects it. */
+    public static Judgement impossible(ImpossibleReading reading) {
+        return new Judgement(reading.required(), reading.wanted().name(), State.DOUBT, impossibleWords(reading), null, null, null, List.of(reading.evidence().id()), null);
+    }
+
+    /** The same as a note, where something else already blocks. */
+    public static Note impossibleNote(ImpossibleReading reading) {
+        return new Note(reading.required(), impossibleWords(reading));
+    }
+
+    private static String impossibleWords(ImpossibleReading reading) {
+        return reading.evidence().whyImpossible() + "; it counts for nothing: read again and correct it";
     }
 
     private static List<String> ids(Current current) {

@@ -15,9 +15,10 @@ import java.util.Locale;
  * @param gate the gate it is for
  * @param asOf the moment it was worked out for
  * @param steps in order; empty when the gate is released or the order cannot be found
+ * @param disclosures what has to be told besides
  * @param cycle the steps that undo each other in a ring, which is a fault of the rule book; empty when there is none
  */
-public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> steps, List<String> cycle) {
+public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> steps, Disclosures disclosures, List<String> cycle) {
 
     /** What kind of step it is. */
     public enum Kind {

@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
+import chock.assess.facts.Current;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Outcome;
@@ -11,6 +12,7 @@ import chock.assess.facts.Wanted;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
+import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.Vocabulary.Form;
@@ -18,6 +20,7 @@ import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Touch;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -43,6 +46,9 @@ final class Planner {
     private static final int ROUNDS = 12;
     /** Everything that putting right a part can come to, where nobody knows which work it will take. */
     private static final List<String> ANY_WORK = List.of("removed", "opened", "stripped", "repaired", "replaced", "refitted");
+
+    /** The work that ends what was begun, where putting back is not it. */
+    private static final Map<String, String> CLOSING = Map.of("loosened", "tightened", "drained", "filled");
 
     private final JobRecord record;
     private final RuleBook book;
@@ -73,7 +79,8 @@ final class Planner {
             }
             sorted = sorted();
         }
-        return sorted == null ? new OrderOfWork(record, gate, asOf, List.of(), ring()) : new OrderOfWork(record, gate, asOf, steps(sorted), List.of());
+        Disclosures told = Disclosures.of(record, book, now);
+        return sorted == null ? new OrderOfWork(record, gate, asOf, List.of(), told, ring()) : new OrderOfWork(record, gate, asOf, steps(sorted), told, List.of());
     }
 
     private int size() {
@@ -90,16 +97,23 @@ final class Planner {
                 time = time.plusSeconds(1);
                 moments.add(new Moment(time.toLocalDate(), time.toLocalTime(), record.zone()));
             }
-            entries.addAll(sorted.get(i).supposed("~" + i, moments));
+            entries.addAll(sorted.get(i).supposed("~" + i, moments, book.vocabulary().tooled()));
         }
-        return record.withEntries(entries);
+        return record.withEntries(entries).withInstruments(instruments(time.toLocalDate()));
+    }
+
+    /** Those of the record, and for work that an instrument is used for one of each kind, in calibration. */
+    private List<Instrument> instruments(LocalDate last) {
+        List<Instrument> all = new ArrayList<>(record.instruments());
+        book.vocabulary().tooled().values().forEach(tooled -> all.add(new Instrument(Task.supposed(tooled), tooled.with(), null, asOf.atZone(record.zone()).toLocalDate(), last)));
+        return all;
     }
 
     // What the findings leave open.
 
     private void collect(Conclusions concluded, JobRecord judged) {
         Set<String> standing = new HashSet<>();
-        concluded.standing().stream().filter(s -> !s.faulty() || firstHand(s)).forEach(s -> standing.add(s.wanted().required() + " " + s.wanted().name()));
+        concluded.standing().stream().filter(s -> !s.faulty() || firstHand(s)).filter(s -> belongs(concluded, s.wanted())).forEach(s -> standing.add(s.wanted().required() + " " + s.wanted().name()));
         for (Card card : book.cards().values()) {
             if (card.gates().contains(gate)) {
                 concluded.required(card.id()).stream().sorted(Comparator.comparing(Required::point)).forEach(required -> {
@@ -118,6 +132,11 @@ final class Planner {
         }
     }
 
+    /** Of readings that count only together, none is proven while they were not taken together. */
+    private static boolean belongs(Conclusions concluded, Wanted wanted) {
+        return !wanted.countsTogether() || concluded.of(wanted.required(), Current.class).stream().anyMatch(c -> c.wanted().equals(wanted));
+    }
+
     private static boolean firstHand(Standing standing) {
         return standing.evidence().isFirstHand();
     }
@@ -131,6 +150,12 @@ final class Planner {
             return concluded.of(required, Judgement.class).stream().filter(j -> j.state() == state).sorted(Comparator.comparing(Judgement::says)).toList();
         }
 
+        /** False of work, and of what no check reads where it was written: to look there again settles nothing. */
+        boolean isAsked(String id) {
+            Entry entry = entry(id);
+            return entry.deed() != Deed.DONE && concluded.keysWanted().contains(Entry.key(entry.point(), entry.what()));
+        }
+
         boolean restsOnSupposed(Judgement judgement) {
             return judgement.evidence().stream().anyMatch(id -> id.startsWith("~"));
         }
@@ -138,7 +163,7 @@ final class Planner {
         List<Wanted> of(String id) {
             Entry entry = entry(id);
             String key = Entry.key(entry.point(), entry.what());
-            return wanted.stream().filter(w -> w.key().equals(key)).toList();
+            return wanted.stream().filter(w -> w.key().equals(key) || concluded.readsFor(w, id)).toList();
         }
     }
 
@@ -147,8 +172,12 @@ final class Planner {
         open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
         new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap));
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
-        Stream.of(State.DOUBT, State.MISSING).flatMap(s -> open.judged(s).stream()).forEach(j -> again(open, j.evidence(), j.says()));
-        open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> again(open, l.entries(), l.says()));
+        open.judged(State.DOUBT).forEach(j -> again(open, j.evidence().stream().allMatch(open::isAsked) ? j.evidence() : List.of(), j.says()));
+        open.judged(State.MISSING).forEach(j -> again(open, j.evidence(), j.says()));
+        open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> lacking(open, l));
+        if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
+            open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
+        }
         boolean supposed = open.concluded().of(open.required(), Judgement.class).stream().anyMatch(j -> j.state() != State.MET && open.restsOnSupposed(j));
         boolean known = supposed || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
         if (!known) {
@@ -186,14 +215,15 @@ final class Planner {
 
     private void fault(Open open, Judgement fault) {
         List<String> ids = fault.evidence();
-        if (ids.isEmpty() || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
+        if (ids.isEmpty() || open.card().id().equals(Disclosures.OPEN_DEFECTS) || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
             settle(open, fault.says());
             return;
         }
         for (String id : ids) {
             Entry entry = open.entry(id);
-            if (entry.deed() == Deed.DONE && open.card().wants().isEmpty()) {
-                Task together = tasks.computeIfAbsent("together " + entry.point(), k -> new Task(Kind.PUT_TOGETHER, entry.point(), "refitted", List.of("refitted")));
+            if (entry.deed() == Deed.DONE && (open.card().wants().isEmpty() || entry.what().equals("left-off"))) {
+                String closing = CLOSING.getOrDefault(entry.what(), "refitted");
+                Task together = tasks.computeIfAbsent("together " + entry.point() + " " + closing, k -> new Task(Kind.PUT_TOGETHER, entry.point(), closing, List.of(closing)));
                 told(together, open.card());
                 together.because.add(fault.says());
             }
@@ -201,16 +231,21 @@ final class Planner {
         }
     }
 
-    /** What takes a fault away: looking, where it was hearsay; the work the card names; another look, where no part is at fault; or any work there. */
+    /** What takes a fault away: looking again, where it was hearsay or where the latest look decides; the work the card names; another look, where no part is at fault; or any work there. */
     private void cure(Open open, Wanted want, Entry entry, Judgement fault) {
-        List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.works().stream().anyMatch(work -> undoes(want, touch.point(), work))).toList();
+        List<Touch> named = want.laid().clearedBy().stream().filter(touch -> touch.only().isEmpty() || touch.only().contains(entry.is().toString())).toList();
         boolean anyWorkThere = ANY_WORK.stream().filter(w -> !w.equals("replaced")).anyMatch(work -> undoes(want, want.point(), work));
-        if (!entry.deed().atLeast(want.want().weakest())) {
+        if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
+        } else if (want.card().endsBy() == Card.EndsBy.LOOK || want.card().endsBy() == Card.EndsBy.DOCUMENT) {
+            prove(want);
+            tasks.get(want.key()).because.add(fault.says());
+        } else if (want.point().equals("machine") && named.stream().map(Touch::point).distinct().count() > 1) {
+            putRight(open, want.point(), ANY_WORK, fault);
         } else if (!named.isEmpty()) {
             Touch touch = named.get(0);
-            putRight(open, touch.point(), List.copyOf(new TreeSet<>(touch.works())).subList(0, 1), fault);
+            putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault);
         } else if (want.holds().sameDay() || want.want().form() == Form.CODE && !anyWorkThere) {
             again(open, List.of(entry.id()), fault.says());
         } else {
@@ -234,6 +269,23 @@ final class Planner {
         task.because.add(fault.says());
     }
 
+    /** What was read, or done, with an instrument that was not good for it, is read or done again. */
+    private void lacking(Open open, Lack lack) {
+        Set<String> works = lack.entries().stream().filter(id -> open.entry(id).deed() == Deed.DONE).collect(Collectors.toSet());
+        for (String id : works) {
+            Entry work = open.entry(id);
+            if (!id.startsWith("~")) {
+                Task task = tasks.computeIfAbsent(Entry.key(work.point(), work.what()), k -> new Task(Kind.DO, work.point(), work.what(), List.of(work.what())));
+                told(task, open.card());
+                task.because.add(lack.says());
+            }
+        }
+        List<String> others = lack.entries().stream().filter(id -> !works.contains(id)).toList();
+        if (!others.isEmpty()) {
+            again(open, others, lack.says());
+        }
+    }
+
     /** The same again, better; where it does not bear out what was written, that is corrected. Work is looked at by somebody else. */
     private void again(Open open, List<String> ids, String why) {
         if (ids.isEmpty()) {
@@ -248,9 +300,11 @@ final class Planner {
             if (entry.deed() == Deed.DONE || ids.stream().anyMatch(i -> i.startsWith("~"))) {
                 continue;
             }
-            String key = Entry.key(entry.point(), entry.what());
+            // What was written at a place where no check asks is written again where one does.
+            String point = open.of(id).stream().map(Wanted::point).findFirst().orElse(entry.point());
+            String key = Entry.key(point, entry.what());
             List<Wanted> wants = anywhere(open.concluded(), key);
-            Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), entry.point(), entry.what(), List.of()));
+            Task task = tasks.computeIfAbsent(key, k -> new Task(kind(entry.deed()), point, entry.what(), List.of()));
             wants.forEach(w -> answer(task, w));
             told(task, open.card());
             task.corrects.add(id);

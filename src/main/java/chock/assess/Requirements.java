@@ -1,17 +1,29 @@
 package chock.assess;
 
+import chock.assess.facts.Correction;
+import chock.assess.facts.Defect;
+import chock.assess.facts.Current;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
+import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.quantity.Bounds;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.PlausibleDescription;
+import chock.record.RareReadings;
+import chock.record.RecordForm;
+import chock.record.Value;
+import chock.record.Vocabulary;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
 import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
@@ -20,6 +32,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +47,10 @@ public final class Requirements {
     private final LocalDate day;
     private final Places<Work> works;
     private final Places<Evidence> evidence;
+    private final List<Work> leftOff;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
+    private Map<String, String> rare;
 
     /** @param facts what the rules are told of the record */
     Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts) {
@@ -43,6 +58,7 @@ public final class Requirements {
         this.record = record;
         this.day = day;
         this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
 
@@ -63,6 +79,33 @@ public final class Requirements {
         return card;
     }
 
+    /** What in the description of the machine cannot be true, each in words without a full stop. */
+    public List<String> impossibleDescription() {
+        return new PlausibleDescription(book.vocabulary().plausible()).impossible(record.machine()).stream().map(field -> field.says() + ". " + field.advice()).toList();
+    }
+
+    /** True when this reading can be true and is rare, and nobody has said yet that it is as read. */
+    public boolean isRare(Evidence one) {
+        return rare().containsKey(one.id());
+    }
+
+    /** The question to put about a rare reading. */
+    public String whyRare(Evidence one) {
+        return rare().get(one.id());
+    }
+
+    private Map<String, String> rare() {
+        if (rare == null) {
+            rare = RareReadings.of(book.vocabulary(), record.machine(), record.entries());
+        }
+        return rare;
+    }
+
+    /** What in the description can be true and is rare, each as a question. */
+    public List<String> rareDescription() {
+        return new PlausibleDescription(book.vocabulary().plausible()).rare(record.machine()).stream().map(field -> field.says() + ". " + field.advice()).toList();
+    }
+
     /** Everything the card wants, at the places that belong to this one. */
     public List<Wanted> wantedFor(Required required) {
         Card card = card(required);
@@ -70,9 +113,15 @@ public final class Requirements {
         LimitFor limit = limitFor(required);
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
-            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), limit));
+            wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), book.library().mendsNothing(),
+                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit));
         }
         return wanted;
+    }
+
+    /** True when the card of a check counts some of its readings only when they were taken together. */
+    public boolean putsTogether(Required required) {
+        return card(required).together() != null;
     }
 
     /** All work that takes away what was proven there before it, in order of time. */
@@ -80,11 +129,40 @@ public final class Requirements {
         return undoing.computeIfAbsent(wanted, w -> {
             List<String> places = new ArrayList<>();
             places.add(w.point());
+            if (w.countsTogether()) {
+                places.addAll(w.laid().points());
+            }
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
             List<Work> near = works.touching(places);
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
             return near;
         });
+    }
+
+    /** All work that may end a fault found there, in order of time. */
+    public List<Work> worksMending(Wanted wanted, Evidence fault) {
+        List<String> places = new ArrayList<>();
+        places.add(wanted.point());
+        wanted.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
+        wanted.laid().clearedBy().forEach(cure -> places.add(cure.point()));
+        List<Work> near = works.touching(places);
+        near.removeIf(work -> !wanted.isMendedBy(work.entry(), fault));
+        return near;
+    }
+
+    /** All work on this place, on what carries it or on something it carries, in order of time. */
+    public List<Work> worksAround(String point) {
+        return works.touching(List.of(point));
+    }
+
+    /** All work that left off for good what this check looks at, or what carries it, in order of time. */
+    public List<Work> leftOff(Required required) {
+        if (leftOff.isEmpty()) {
+            return leftOff;
+        }
+        Set<String> places = new HashSet<>(Set.of(required.point()));
+        places.addAll(book.laidOut(card(required), required.point()).points());
+        return leftOff.stream().filter(off -> places.stream().anyMatch(place -> Entry.covers(off.entry().point(), place))).toList();
     }
 
     /** All evidence about this place, about what carries it or about something it carries, in order of time. */
@@ -115,6 +193,47 @@ public final class Requirements {
         return rested;
     }
 
+    /** Which further gates this fault closes, and what would keep them open all the same. */
+    public List<Card.AlsoCloses> closings(Judgement fault) {
+        return book.closings(card(fault.required())).stream().filter(row -> closes(row, fault)).toList();
+    }
+
+    private boolean closes(Card.AlsoCloses row, Judgement fault) {
+        if (!row.at().isEmpty() && fault.evidence().stream().map(record::entry).flatMap(Optional::stream).noneMatch(e -> row.at().stream().anyMatch(part -> Entry.covers(part, e.point())))) {
+            return false;
+        }
+        if (!row.only().isEmpty()) {
+            return fault.evidence().stream().map(record::entry).flatMap(Optional::stream).anyMatch(e -> e.is() instanceof Value.Answer answer && row.only().contains(answer.word()));
+        }
+        if (row.over() != null) {
+            return fault.measured() != null && highest(fault.measured()).compareTo(row.over()) > 0;
+        }
+        return !row.below() || fault.measured() != null && fault.applied() != null && fault.applied().bounds().low() != null
+                && fault.measured().value().compareTo(fault.applied().bounds().low()) <= 0;
+    }
+
+    /** What it may be at most, as far as the instrument tells. */
+    private static Quantity highest(Measured measured) {
+        return measured.uncertainty() == null ? measured.value() : measured.value().plus(measured.uncertainty().differenceTo(measured.value().unit()));
+    }
+
+    /** Names of the exceptions that this evidence proves. */
+    public List<String> exceptionsShownBy(Current current) {
+        return book.library().dangers().exceptions().keySet().stream().filter(name -> shows(name, current)).toList();
+    }
+
+    /** True when this evidence proves that exception. */
+    public boolean shows(String name, Current current) {
+        return book.library().dangers().exceptions().get(name).shown().stream().anyMatch(proof -> current.want().equals(proof.want()) && current.required().check().equals(proof.check())
+                && (proof.atMost() == null ? proof.answers().contains(current.answer()) : current.measured() != null && current.measured().value().compareTo(proof.atMost()) <= 0));
+    }
+
+    /** Names of the exceptions that are proven when this check is met. */
+    public List<String> exceptionsMetBy(Required required) {
+        return book.library().dangers().exceptions().values().stream().filter(one -> one.shown().stream().anyMatch(proof -> proof.want() == null && proof.check().equals(required.check())))
+                .map(Dangers.Exemption::name).toList();
+    }
+
     /** True when a house asks something wherever this is asked. */
     public boolean bringsUp(Required required) {
         return !book.askedWith(required.check(), required.point()).isEmpty();
@@ -134,6 +253,78 @@ public final class Requirements {
     public String wordsFor(Work work) {
         Entry e = work.entry();
         return Points.words(e.point()) + ": " + e.what() + " " + e.at() + " by " + record.nameOf(e.by()) + " (" + e.id() + ")";
+    }
+
+    /** True when a check calls this answer bad, or its writer calls the note on it a defect. */
+    public boolean isBad(Evidence said) {
+        return said.isNotedAsDefect() || said.entry().is() instanceof Value.Answer answer && book.isBad(said.aspect(), answer.word());
+    }
+
+    /** {@code front brake: "soft after a minute", reported 2026-11-20 10:10 by Tom Fell (e4)}. */
+    public String wordsFor(Defect defect) {
+        return Disclosures.words(defect.entry(), record);
+    }
+
+    /**
+     * True when an entry was corrected soon enough to be a slip of the pen, and nothing else was written about that part
+     * in between. Only the program's own numbers prove that.
+     */
+    public boolean isAtOnce(Correction correction, Evidence slip) {
+        Entry first = slip.entry();
+        Entry second = correction.entry();
+        boolean soon = first.at().seq() > 0 && second.at().seq() > 0 && !second.at().earliest().isAfter(first.at().latest().plus(book.library().withdrawWithin()));
+        return soon && record.entries().stream().filter(e -> !e.id().equals(first.id()) && !e.id().equals(second.id()))
+                .filter(e -> Entry.covers(e.point(), first.point()) || Entry.covers(first.point(), e.point()))
+                .noneMatch(e -> !first.at().surelyAfter(e.at()) && !e.at().surelyAfter(second.at()));
+    }
+
+    /** {@code front brake, control: lever feel sinks, tried 2026-11-20 10:10 by Tom Fell (e4)}. */
+    public String wordsFor(Evidence evidence) {
+        return Disclosures.words(evidence.entry(), record);
+    }
+
+    /** True when this is work that an instrument is used for, of a day from which it counts only with the instrument and what was set. */
+    public boolean lacksInstrument(Evidence evidence) {
+        return tooledFrom(evidence) && !lacking(evidence).isEmpty();
+    }
+
+    /** True when this is such work of an earlier day, or in a record of the first form, and names no instrument: it counts, with a note. */
+    public boolean namesNoInstrument(Evidence evidence) {
+        return tooled(evidence.entry()) != null && evidence.entry().with() == null && !tooledFrom(evidence);
+    }
+
+    /** {@code torqued 2026-11-18 10:00 (e11) names no torque wrench}. */
+    public String namesNone(Evidence evidence) {
+        Entry e = evidence.entry();
+        return e.what() + " " + e.at() + " (" + e.id() + ") names no " + tooled(e).with().replace('-', ' ');
+    }
+
+    /** What work lacks to count, in a sentence. */
+    public String whatLacks(SetAside aside) {
+        Entry e = record.entry(aside.entry()).orElseThrow();
+        return e.what() + " " + e.at() + " (" + e.id() + ") names " + String.join(" and ", lacking(new Evidence(e, aside.wanted().key(), null)));
+    }
+
+    private List<String> lacking(Evidence evidence) {
+        Entry e = evidence.entry();
+        Vocabulary.Tooled tooled = tooled(e);
+        List<String> lacking = new ArrayList<>();
+        if (e.with() == null) {
+            lacking.add("no " + tooled.with().replace('-', ' '));
+        }
+        if (e.is() == null && !record.maker().saysNone(tooled.noneFound(), e.point())) {
+            lacking.add("no " + tooled.unit().dimension().words() + ", and the record does not say under none-found that the maker gives none");
+        }
+        return lacking;
+    }
+
+    private Vocabulary.Tooled tooled(Entry entry) {
+        return entry.deed() == Deed.DONE ? book.vocabulary().tooled().get(entry.what()) : null;
+    }
+
+    private boolean tooledFrom(Evidence evidence) {
+        Vocabulary.Tooled tooled = tooled(evidence.entry());
+        return tooled != null && record.form() >= RecordForm.NEWEST && !evidence.entry().at().date().isBefore(tooled.from());
     }
 
     /** What a word in braces stands for in the places of cards. */

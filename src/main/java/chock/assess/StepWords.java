@@ -14,7 +14,9 @@ final class StepWords {
         return switch (task.kind) {
             case SETTLE -> where + ": " + remedy;
             case PUT_RIGHT -> where + ": " + remedy + " Write '" + (task.what == null ? "repaired' or 'replaced' on the part, or whatever work it was" : task.what + "'") + ".";
-            case PUT_TOGETHER -> where + ": put it together again and write 'refitted', or 'replaced'; 'left-off' on what stays off for good.";
+            case PUT_TOGETHER -> task.what.equals("tightened") ? where + ": tighten it again, to its figure where it has one, and write 'torqued' or 'tightened'."
+                    : task.what.equals("filled") ? where + ": fill it again and write 'filled'."
+                    : where + ": put it together again and write 'refitted', or 'replaced'; 'left-off' on what stays off for good.";
             case DO -> where + ": " + remedy + " Write '" + task.what + "'.";
             default -> where + ": " + words(task.what) + limit(task) + rest(task);
         };
@@ -35,6 +37,6 @@ final class StepWords {
         String finer = task.kind == Kind.MEASURE && !task.corrects.isEmpty() ? ", again, with something finer where there is any" : "";
         String instead = task.corrects.isEmpty() ? "" : finer + "; correct " + String.join(", ", task.corrects) + " where it does not bear it out";
         String person = task.notBy == null ? "" : "; by somebody other than " + (task.notBy.isEmpty() ? "who does the work there" : task.notBy);
-        return instead + person + ".";
+        return instead + person + (task.namesDocument() ? "; name the document in the note" : "") + ".";
     }
 }

@@ -2,17 +2,22 @@ package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.facts.Wanted;
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Moment;
 import chock.record.Value;
+import chock.record.Vocabulary;
 import chock.rulebook.Card;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -91,8 +96,14 @@ final class Task {
         return wanted.stream().map(w -> w.card().needs()).min(Comparator.naturalOrder()).orElse(Card.Needs.STANDING);
     }
 
-    boolean lapsesToday() {
-        return wanted.stream().anyMatch(w -> w.holds().sameDay());
+    /** True when only an answer that names its document ends the fault. */
+    boolean namesDocument() {
+        return !because.isEmpty() && wanted.stream().anyMatch(w -> w.card().endsBy() == Card.EndsBy.DOCUMENT);
+    }
+
+    /** The greater, the sooner what it proves is over: the weather comes last, just before the ride. */
+    private int lapsesToday() {
+        return wanted.stream().mapToInt(w -> w.holds().hours() != null ? 2 : w.holds().sameDay() ? 1 : 0).max().orElse(0);
     }
 
     /** The part of the machine it is at: one place for everything on one end of it. */
@@ -111,19 +122,29 @@ final class Task {
         return at < 0 ? PARTS.size() : at;
     }
 
+    /** The id of an instrument that work is supposed to be done with. */
+    static String supposed(Vocabulary.Tooled tooled) {
+        return "~" + tooled.with();
+    }
+
+    private static Value set(Vocabulary.Tooled tooled) {
+        return tooled == null ? null : new Value.Amount(new Measured(new Quantity(BigDecimal.ONE, tooled.unit()), null));
+    }
+
     /** The lines this step would leave in a record, good results supposed; none where no good result can be made up. */
-    List<Entry> supposed(String id, List<Moment> at) {
+    List<Entry> supposed(String id, List<Moment> at, Map<String, Vocabulary.Tooled> tooled) {
         List<Entry> lines = new ArrayList<>();
         if (isWork()) {
             for (int i = 0; i < works.size(); i++) {
-                lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(i), "~worker", Deed.DONE, point, works.get(i), null, null, null, null, null, 0));
+                lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(i), "~worker", Deed.DONE, point, works.get(i), set(tooled.get(works.get(i))),
+                        tooled.containsKey(works.get(i)) ? supposed(tooled.get(works.get(i))) : null, null, null, null, 0));
             }
         } else if (kind != Kind.SETTLE && !wanted.isEmpty()) {
             Value good = GoodResult.of(wanted);
             if (good != null) {
                 List<String> instead = corrects.isEmpty() ? Collections.singletonList(null) : List.copyOf(corrects);
                 for (int i = 0; i < instead.size(); i++) {
-                    lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(0), "~other", deed(), point, what, good, null, instead.get(i), null, null, 0));
+                    lines.add(new Entry(id + (i == 0 ? "" : "-" + i), at.get(0), "~other", deed(), point, what, good, null, instead.get(i), null, namesDocument() ? "document" : null, 0));
                 }
             }
         }

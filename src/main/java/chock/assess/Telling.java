@@ -5,6 +5,7 @@ import chock.assess.facts.Lack;
 import chock.assess.facts.Note;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
+import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
@@ -80,11 +81,15 @@ final class Telling {
                 String untimed = work.at().date().equals(entry.at().date()) && (work.at().time() == null || entry.at().time() == null) ? "; write times to show which came first" : "";
                 yield "was undone when " + record.nameOf(work.by()) + " wrote '" + work.what() + "' on " + Points.words(work.point()) + " " + work.at() + " (" + work.id() + ")" + untimed;
             }
-            case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words();
-            case OUT_OF_CALIBRATION -> "was taken with " + entry.with() + " outside its calibration";
-            case INSTRUMENT_FOUND_OUT -> "was taken with " + entry.with() + ", later found out of tolerance (" + reasons.get(0).by() + ")";
+            case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words() + (reasons.get(0).wanted().holds().hours() != null && entry.at().time() == null ? "; write the time of day with it" : "");
+            case OUT_OF_CALIBRATION -> "was " + used(entry) + " with " + entry.with() + " outside its calibration";
+            case INSTRUMENT_FOUND_OUT -> "was " + used(entry) + " with " + entry.with() + ", later found out of tolerance (" + reasons.get(0).by() + ")";
             default -> "does not count";
         };
+    }
+
+    private static String used(Entry entry) {
+        return entry.deed() == Deed.DONE ? "done" : "taken";
     }
 
     private List<String> evidence(boolean open) {

@@ -3,12 +3,12 @@ package chock.assess;
 import chock.figure.TyreDate;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
-import chock.quantity.Unit;
-import chock.quantity.UnreadableQuantity;
 import chock.record.Claim;
+import chock.record.ClaimedFigure;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Machine;
+import chock.record.Plausible;
 import chock.record.Value;
 import java.time.LocalDate;
 import java.time.Period;
@@ -18,28 +18,29 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What the entries of a record say to one claim. */
 final class Testimony {
     /** A part counts as new when it was made within this time before it was fitted or seen (common practice). A claim changes no verdict, so this is no limit of a check. */
     private static final Period NEW = Period.ofMonths(12);
-    /** Thousands behind commas only in threes, so that a decimal comma is not taken for one. */
-    private static final Pattern AMOUNT = Pattern.compile("(?<![\\d.,])(\\d{1,3}(?:,\\d{3})+|\\d+(?:\\.\\d+)?(?:\\s+\\d+/\\d+)?|\\d+/\\d+)(?![\\d.,]*\\d)\\s*([A-Za-z\"]+)");
-    /** 18.000 km is eighteen thousand to some readers and eighteen to others. */
-    private static final Pattern AMBIGUOUS = Pattern.compile("\\d{1,3}\\.\\d{3}");
-    private static final Pattern YEAR = Pattern.compile("(?<!\\d)(1[89]\\d{2}|20\\d{2})(?!\\d)");
     private static final Set<String> STRIPPING = Set.of("stripped", "repaired");
     private static final Set<String> MARRING = Set.of("damaged", "repaired");
 
     private final Claim claim;
     private final Machine machine;
     private final List<Entry> entries;
+    private final Plausible plausible;
+    private final Year today;
 
-    /** @param entries those that count, in order of time */
-    Testimony(Claim claim, Machine machine, List<Entry> entries) {
+    /**
+     * @param entries those that count, in order of time
+     * @param plausible what figures can be at all
+     * @param today the year judged
+     */
+    Testimony(Claim claim, Machine machine, List<Entry> entries, Plausible plausible, Year today) {
         this.claim = claim;
+        this.plausible = plausible;
+        this.today = today;
         this.machine = machine;
         this.entries = entries;
     }
@@ -52,7 +53,8 @@ final class Testimony {
 
     /** Why the claim cannot be held against anything, or empty. */
     Optional<String> unclear() {
-        return switch (claim.kind()) {
+        Optional<String> impossible = ClaimedFigure.refused(claim.kind(), claim.says(), plausible, today);
+        return impossible.isPresent() ? impossible.map(why -> why + "; ask again what was meant") : switch (claim.kind()) {
             case MILEAGE -> claimedLength().isPresent() ? Optional.empty() : Optional.of("it names no distance; write the figure with its unit, such as 18200 mi");
             case TREAD -> claimedLength().isPresent() ? Optional.empty() : Optional.of("it names no depth; write the figure with its unit, such as 4 mm");
             case YEAR -> claimedYear().isPresent() ? Optional.empty() : Optional.of("it names no year; write it with four figures");
@@ -212,25 +214,10 @@ final class Testimony {
     }
 
     private Optional<Quantity> claimedLength() {
-        Matcher amounts = AMOUNT.matcher(claim.says());
-        while (amounts.find()) {
-            if (!AMBIGUOUS.matcher(amounts.group(1)).matches()) {
-                try {
-                    Quantity amount = Quantity.parse(amounts.group(1).replace(",", "") + " " + amounts.group(2));
-                    if (amount.unit().dimension() == Unit.Dimension.LENGTH) {
-                        return Optional.of(amount);
-                    }
-                } catch (UnreadableQuantity notAnAmount) {
-                    // "2 owners": a number in a sentence is not always an amount.
-                    continue;
-                }
-            }
-        }
-        return Optional.empty();
+        return ClaimedFigure.length(claim.says());
     }
 
     private Optional<Year> claimedYear() {
-        Matcher years = YEAR.matcher(claim.says());
-        return years.find() ? Optional.of(Year.parse(years.group(1))) : Optional.empty();
+        return ClaimedFigure.year(claim.says());
     }
 }

@@ -66,7 +66,7 @@ final class Api {
                 Route.get("/api/machines/{id}", Action.READ, "Read a record", this::machine).query("format", "json or yaml").answers(200, "record"),
                 Route.get("/api/machines/{id}/verdict", Action.READ, "Judge a record now", this::verdict).query("gate", "a gate; may be given several times; else those sought").answers(200, "verdict"),
                 Route.post("/api/machines/{id}/entries", Action.WRITE_ENTRY, "Write entries in your own name", this::entries).body("entries").match().key().answers(201, "done"),
-                Route.patch("/api/machines/{id}", Action.CHANGE_SHEET, "Change gates sought, instruments, maker's figures or claims", this::sheet).body("sheet").match().key().answers(201, "done"),
+                Route.patch("/api/machines/{id}", Action.CHANGE_SHEET, "Change gates sought, instruments, maker's figures or claims; write what the machine was built with, or dated changes of its description", this::sheet).body("sheet").match().key().answers(201, "done"),
                 Route.get("/api/blockers", Action.READ, "List the checks that hold most machines", this::blockers).query("gate", "a gate").answers(200, "blockers"),
                 Route.get("/api/records", Action.EXPORT_ALL, "Take all records out, one JSON object a line", this::export).answers(200, "ndjson"),
                 Route.get("/api/events", Action.READ_JOURNAL, "Read who did what", this::events).query("page", "from 1").answers(200, "events"),

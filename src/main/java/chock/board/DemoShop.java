@@ -31,7 +31,7 @@ import java.util.Set;
 final class DemoShop {
     static final int MACHINES = 70;
     /** The moment at which the example records tell their story. */
-    private static final LocalDateTime TOLD = LocalDateTime.of(2026, 11, 25, 13, 0);
+    private static final LocalDateTime TOLD = LocalDateTime.of(2026, 11, 25, 12, 0);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final List<String> MARQUES = List.of("Tarnbeck", "Dovrel", "Ashgarth", "Pellamor", "Stourwen", "Vintrell", "Cobbrake", "Orlsby", "Fennimar", "Quellan");
     private static final List<String> MODELS = List.of("Lark 250", "Merle 125", "Plover 175", "Dunlin 350", "Siskin 200", "Whin 500", "Tern 150", "Knot 400", "Rail 300", "Brant 650");

@@ -98,7 +98,7 @@ final class HouseTrial implements AutoCloseable {
         String row = "- id: " + wish.limit() + "\n  sense: " + base.sense().key() + "\n  value: " + (base.sense() == Limit.Sense.BETWEEN ? "[" + String.join(", ", ends) + "]" : quoted(value))
                 + "\n  at-limit: " + (wish.passesAtLimit() ? "passes" : "fails") + "\n  reason: " + quoted(wish.reason().strip()) + "\n  author: " + quoted(wish.author()) + "\n  date: " + clock.instant().atZone(zone).toLocalDate() + "\n";
         HouseBook house = judging.book().house().orElseGet(() -> HouseBook.named(wish.house().isBlank() ? "House rules" : wish.house().strip()));
-        RuleBook bare = judging.book().house().isEmpty() ? judging.book() : RuleBook.shipped();
+        RuleBook bare = judging.book().house().isEmpty() ? judging.book() : RuleBook.shipped().at(judging.book().position());
         return bare.with(house.withLimits(row));
     }
 

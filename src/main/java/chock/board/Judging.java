@@ -59,7 +59,7 @@ public final class Judging {
      * @param as what of it is being written, and refused where it cannot be true
      */
     JobRecord read(Kept kept, Instant asOf, ReadAs as) {
-        return RecordReader.read(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8), book.vocabulary(), asOf, as);
+        return book.heldAgainstRegister(RecordReader.read(kept.id(), kept.record().toString().getBytes(StandardCharsets.UTF_8), book.vocabulary(), asOf, as), asOf);
     }
 
     Assessment assess(JobRecord record, List<Gate> gates, Instant asOf) {
@@ -76,11 +76,11 @@ public final class Judging {
     }
 
     /**
-     * What judges here: the rule book with its house, the workshop's settings, and the program, whose code reasons too. What
+     * What judges here: the rule book with its house, the workshop's settings and register, and the program, whose code reasons too. What
      * was judged under another key is judged again.
      */
     public String key() {
-        return book.digest() + " " + settings + " " + PROGRAM;
+        return book.digest() + " " + settings + " " + book.registerDigest() + " " + PROGRAM;
     }
 
     /** {@code sha256:} over the program file; of classes in a folder, as in tests, nothing is known. */
@@ -102,13 +102,13 @@ public final class Judging {
     }
 
     static Summary.OfGate ofGate(GateVerdict gate) {
-        List<Summary.Held> held = gate.findings().stream().filter(f -> f.state() != State.MET)
+        List<Summary.Held> held = gate.open().stream()
                 .map(f -> new Summary.Held(f.check(), f.state().id(), f.critical(), f.says())).toList();
         return new Summary.OfGate(gate.gate().id(), gate.released(), gate.holdsUntil(), count(gate, State.FAULT), count(gate, State.DOUBT),
                 count(gate, State.STALE), count(gate, State.MISSING), count(gate, State.MET), gate.ruleBookFaults().size(), held);
     }
 
     private static int count(GateVerdict gate, State state) {
-        return (int) gate.findings().stream().filter(f -> f.state() == state).count();
+        return (int) (state == State.MET ? gate.findings() : gate.open()).stream().filter(f -> f.state() == state).count();
     }
 }

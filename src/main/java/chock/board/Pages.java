@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.Points;
@@ -10,12 +11,14 @@ import chock.board.store.Floor;
 import chock.board.store.Kept;
 import chock.board.store.Photos.Photo;
 import chock.board.store.Store;
+import chock.record.Danger;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.Machine;
+import chock.record.RecordForm;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import chock.report.Wording;
@@ -46,6 +49,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The board for people. Every page works without a script, and has none. */
@@ -249,19 +253,31 @@ final class Pages {
         GateVerdict verdict = assessment.gates().get(judged.indexOf(gate));
         boolean mayWrite = Guard.visitor(ctx).may(Action.WRITE_ENTRY);
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
-                .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict, f -> f.state() == s, kept.id(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
+                .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict.open(), f -> f.state() == s, kept.id(), verdict.gate(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
         List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
                 assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
-                findings(verdict, f -> f.state() == State.MET, kept.id(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC));
+                findings(verdict.findings(), f -> f.state() == State.MET, kept.id(), verdict.gate(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC, besides(assessment, mayWrite)));
     }
 
-    private static List<Views.FindingLine> findings(GateVerdict verdict, Predicate<Finding> which, String id, boolean mayWrite) {
-        return verdict.findings().stream().filter(which).map(f -> Views.FindingLine.of(f, id, verdict.gate().id(), mayWrite)).toList();
+    private static Views.Besides besides(Assessment assessment, boolean mayWrite) {
+        JobRecord record = assessment.record();
+        String write = "/machines/" + Query.encoded(record.id()) + "/write?closes=";
+        List<Views.Link> defects = assessment.disclosures().defects().stream().map(one -> {
+            String id = one.entries().get(0);
+            boolean reported = record.entry(id).filter(e -> e.deed() == Deed.DEFECT).isPresent();
+            return new Views.Link(mayWrite && reported ? write + Query.encoded(id) : "", one.says());
+        }).toList();
+        return new Views.Besides(defects, assessment.disclosures().lifted().stream().map(Disclosures.Told::says).toList(),
+                assessment.disclosures().unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
+    }
+
+    private static List<Views.FindingLine> findings(List<Finding> all, Predicate<Finding> which, String id, Gate gate, boolean mayWrite) {
+        return all.stream().filter(which).map(f -> Views.FindingLine.of(f, id, gate.id(), mayWrite)).toList();
     }
 
     static String name(JobRecord record) {
@@ -287,6 +303,9 @@ final class Pages {
                 photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()) + (e.point() == null ? "" : ": " + Points.title(e.point())))).toList(),
                 mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
     }
+
+    /** A number on a form without a unit. */
+    private static final String BARE = "[-+]?[0-9]+([.,][0-9]+)?";
 
     /** What the form speaks of: worked out anew from the check and the place, or the entry corrected; never taken from the form. */
     private record Asked(Card card, String at, Entry corrected, List<Piece> pieces) { }
@@ -348,7 +367,19 @@ final class Pages {
                     case ENGINE_RUNNING -> "Needs the engine running: see that first-start or indoor-run is released.";
                     case RIDING -> "Needs a ride: see that road-test is released.";
                 }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
-                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note")));
+                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note"),
+                closes(ctx, record), param(ctx, "defect"), Arrays.stream(Danger.values()).filter(d -> d != Danger.NONE).map(d -> new Views.Choice(d.id(), d.id().replace('-', ' '), ctx.formParams("dangers").contains(d.id()))).toList(),
+                Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST,
+                works.isEmpty() ? List.of() : tooled(record).map(t -> tool(ctx, t, "-" + t.work(), record, account)).toList()));
+    }
+
+    /** The reported defect that this form closes, or empty. */
+    private static String closes(Context ctx, JobRecord record) {
+        String closes = param(ctx, "closes");
+        if (!closes.isEmpty() && record.entry(closes).filter(e -> e.deed() == Deed.DEFECT).isEmpty()) {
+            throw Refusal.notFound();
+        }
+        return closes;
     }
 
     /** A check that looks at the record itself asks for nothing of its own; what can be looked at there is what others ask. */
@@ -366,7 +397,7 @@ final class Pages {
         String is = ctx.formParam("is-" + n) == null ? "" : text(ctx, "is-" + n);
         List<Views.Choice> answers = aspect == null ? List.of() : (want == null ? aspect.answers().stream() : Stream.concat(want.good().stream().sorted(), want.bad().stream().sorted())).distinct()
                 .map(a -> new Views.Choice(a, a.replace('-', ' '), a.equals(is))).toList();
-        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece, record, account, text(ctx, "with-" + n));
+        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece.what(), aspect.dimension(), record, account, text(ctx, "with-" + n));
         String kind = aspect == null ? "work" : switch (aspect.form()) {
             case AMOUNT -> "amount";
             case ANSWER -> "answer";
@@ -374,17 +405,27 @@ final class Pages {
             case CODE -> "code";
         };
         return new Views.Field(n, piece.deed().key(), piece.what().replace('-', ' '), Points.title(piece.point()), kind, want == null || want.unit() == null ? "" : want.unit().symbol(),
-                aspect == null || aspect.dimension() == null ? "" : String.join(", ", chock.quantity.Unit.symbolsOf(aspect.dimension())), answers, instruments, is);
+                aspect == null || aspect.dimension() == null ? "" : String.join(", ", chock.quantity.Unit.symbolsOf(aspect.dimension())), answers, instruments, is,
+                piece.deed() != Deed.DONE ? List.of() : tooled(record).filter(t -> t.work().equals(piece.what())).map(t -> tool(ctx, t, "-" + n, record, account)).toList());
+    }
+
+    /** Kinds of work that an instrument is used for, where the record can name it. */
+    private Stream<Vocabulary.Tooled> tooled(JobRecord record) {
+        return record.form() < RecordForm.NEWEST ? Stream.empty() : judging.book().vocabulary().tooled().values().stream();
+    }
+
+    private Views.Tool tool(Context ctx, Vocabulary.Tooled tooled, String field, JobRecord record, String account) {
+        return new Views.Tool(tooled.work(), tooled.with().replace('-', ' '), tooled.unit().dimension().words(), String.join(", ", chock.quantity.Unit.symbolsOf(tooled.unit().dimension())),
+                instruments(tooled.work(), tooled.unit().dimension(), record, account, text(ctx, "with" + field)), text(ctx, "set" + field));
     }
 
     /** Those of the record that can measure it and are in calibration; chosen: the one this person last took for it. */
-    private List<Views.Choice> instruments(Piece piece, JobRecord record, String account, String given) {
+    private List<Views.Choice> instruments(String what, chock.quantity.Unit.Dimension dimension, JobRecord record, String account, String given) {
         Vocabulary words = judging.book().vocabulary();
-        var dimension = words.aspects().get(piece.what()).dimension();
         LocalDate today = clock.instant().atZone(record.zone()).toLocalDate();
         List<Instrument> fit = record.instruments().stream().filter(i -> words.instruments().get(i.kind()).leastUncertainty().containsKey(dimension)).toList();
-        String usual = store.read(lines -> lines.accounts().habit(account, piece.what()))
-                .or(() -> record.entries().stream().filter(e -> piece.what().equals(e.what()) && e.with() != null).reduce((a, b) -> b).map(Entry::with)).orElse("");
+        String usual = store.read(lines -> lines.accounts().habit(account, what))
+                .or(() -> record.entries().stream().filter(e -> what.equals(e.what()) && e.with() != null).reduce((a, b) -> b).map(Entry::with)).orElse("");
         String chosen = given.isEmpty() ? usual : given;
         return fit.stream().map(i -> new Views.Choice(i.id(), i.id() + ", " + i.kind().replace('-', ' ') + (i.due().isBefore(today) ? ", calibration over since " + i.due() : ""), i.id().equals(chosen))).toList();
     }
@@ -393,7 +434,7 @@ final class Pages {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, clock.instant());
         Asked asked = asked(ctx, record);
-        List<ObjectNode> entries = entries(ctx, asked);
+        List<ObjectNode> entries = entries(ctx, asked, tooled(record).collect(Collectors.toMap(Vocabulary.Tooled::work, t -> t)));
         if (entries.isEmpty()) {
             ctx.status(422);
             write(ctx, List.of("Nothing was filled in. Choose an answer, write a value, or choose the work done."));
@@ -418,7 +459,7 @@ final class Pages {
         }
     }
 
-    private static List<ObjectNode> entries(Context ctx, Asked asked) {
+    private static List<ObjectNode> entries(Context ctx, Asked asked, Map<String, Vocabulary.Tooled> tooled) {
         List<ObjectNode> entries = new ArrayList<>();
         for (int n = 0; n < asked.pieces().size(); n++) {
             Piece piece = asked.pieces().get(n);
@@ -430,19 +471,51 @@ final class Pages {
             entry.put("point", piece.point()).put(piece.deed().key(), piece.what());
             if (piece.deed() != Deed.DONE) {
                 // A bare number on the form is meant in the unit printed beside it.
-                boolean bare = piece.form() == Vocabulary.Form.AMOUNT && piece.want() != null && piece.want().unit() != null && is.matches("[-+]?[0-9]+([.,][0-9]+)?");
+                boolean bare = piece.form() == Vocabulary.Form.AMOUNT && piece.want() != null && piece.want().unit() != null && is.matches(BARE);
                 entry.put("is", bare ? is.replace(',', '.') + " " + piece.want().unit().symbol() : is);
             }
             if (piece.deed() == Deed.MEASURED) {
                 entry.put("with", text(ctx, "with-" + n));
             }
+            if (piece.deed() == Deed.DONE && tooled.containsKey(piece.what())) {
+                tool(ctx, entry, "-" + n, tooled.get(piece.what()));
+            }
             entries.add(entry);
         }
         String work = text(ctx, "work");
         if (!work.isEmpty()) {
-            entries.add(entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work));
+            ObjectNode entry = entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work);
+            // What was set beside other work is kept, to be refused with a word about it rather than lost.
+            tooled.values().stream().filter(t -> t.work().equals(work) || !text(ctx, "set-" + t.work()).isBlank()).forEach(t -> tool(ctx, entry, "-" + t.work(), t));
+            entries.add(entry);
+        }
+        String defect = text(ctx, "defect").strip();
+        if (!defect.isEmpty()) {
+            ObjectNode reported = entry(ctx, null).put("point", text(ctx, "defect-point").strip()).put("defect", defect);
+            reported.remove("note-is");
+            if (!ctx.formParams("dangers").isEmpty()) {
+                ctx.formParams("dangers").forEach(reported.putArray("dangers")::add);
+            }
+            entries.add(reported);
+        }
+        String closes = text(ctx, "closes").strip();
+        if (!closes.isEmpty()) {
+            ObjectNode closed = entry(ctx, null).put("closed", closes).put("reason", text(ctx, "reason").strip());
+            closed.remove("note-is");
+            entries.add(closed);
         }
         return entries;
+    }
+
+    private static void tool(Context ctx, ObjectNode entry, String field, Vocabulary.Tooled tooled) {
+        String set = text(ctx, "set" + field).strip();
+        String with = text(ctx, "with" + field);
+        if (!set.isEmpty()) {
+            entry.put("is", set.matches(BARE) ? set.replace(',', '.') + " " + tooled.unit().symbol() : set);
+        }
+        if (!with.isEmpty()) {
+            entry.put("with", with);
+        }
     }
 
     private static ObjectNode entry(Context ctx, Entry corrected) {
@@ -454,6 +527,9 @@ final class Pages {
         }
         if (!note.isEmpty()) {
             entry.put("note", note);
+            if (!text(ctx, "note-is").isEmpty()) {
+                entry.put("note-is", text(ctx, "note-is"));
+            }
         }
         if (corrected != null) {
             entry.put("corrects", corrected.id()).put("reason", text(ctx, "reason").strip());

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.function.Function;
 
 /**
@@ -108,7 +109,7 @@ public final class Shop {
             throw UnusableInput.of(fileName, "'" + record.id() + "' is no number to call a machine by", "Give the record a number of its own, such as HV-0142");
         }
         Kept kept = kept(record.id(), written);
-        Summary summary = judging.summary(record, now);
+        Summary summary = judging.summary(judging.book().heldAgainstRegister(record, now), now);
         return store.write(lines -> {
             if (!lines.records().add(kept, summary, by, now)) {
                 throw new Taken(record.id());
@@ -151,15 +152,17 @@ public final class Shop {
 
     /**
      * Changes what stands beside the entries: gates sought, instruments, maker's figures, claims, and the form of the record,
-     * to the newest one only. The machine's
-     * description, the record's number and its people's names stay: they decide what earlier entries mean.
+     * to the newest one only. What the machine was built with is written anew, and dated changes of its description are added,
+     * each with the field it changes. Otherwise the description, the record's number and its people's names stay: they decide
+     * what earlier entries mean.
      */
     public Done changeSheet(String id, long seen, ObjectNode changes, Account by, Once once) {
         Kept kept = find(id).orElseThrow();
         if (kept.version() != seen) {
             throw new WrittenSince(id);
         }
-        ObjectNode sheet = kept.sheet().deepCopy();
+        ObjectNode with = withPerson(kept, judging.read(kept, clock.instant()), by);
+        ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
         changes.fields().forEachRemaining(change -> {
             if (!CHANGEABLE.contains(change.getKey())) {
                 throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
@@ -167,12 +170,38 @@ public final class Shop {
             if (change.getKey().equals("chock") && !change.getValue().asText().equals(RecordForm.name(RecordForm.NEWEST))) {
                 throw UnusableInput.of(id, "a record is moved to the newest form only", "Write " + RecordForm.name(RecordForm.NEWEST));
             }
-            sheet.set(change.getKey(), change.getValue());
+            switch (change.getKey()) {
+                case AS_BUILT -> ((ObjectNode) sheet.get("machine")).set(AS_BUILT, inTheNameOf(by, change.getValue()));
+                case CHANGES -> change.getValue().forEach(row -> changeMachine((ObjectNode) sheet.get("machine"), inTheNameOf(by, row)));
+                default -> sheet.set(change.getKey(), change.getValue());
+            }
         });
-        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(Set.copyOf(names(changes))), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
+        Set<String> parts = names(changes).stream().map(name -> name.equals(AS_BUILT) || name.equals(CHANGES) ? "machine" : name).collect(Collectors.toSet());
+        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(parts), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
     }
 
-    private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims", "chock");
+    private static final String AS_BUILT = "as-built";
+    private static final String CHANGES = "changes";
+    private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims", "chock", AS_BUILT, CHANGES);
+
+    /** Nobody writes in another's name. What is no set of keys is left for the reader to refuse. */
+    private static JsonNode inTheNameOf(Account by, JsonNode written) {
+        return written instanceof ObjectNode keys ? keys.deepCopy().put("by", by.id()) : written;
+    }
+
+    /** Adds a dated change, and describes the machine as it is after it. */
+    private static void changeMachine(ObjectNode machine, JsonNode change) {
+        machine.withArrayProperty(CHANGES).add(change);
+        String[] path = change.path("field").asText().split("\\.");
+        ObjectNode part = machine;
+        for (int i = 0; i < path.length - 1 && part != null; i++) {
+            part = part.get(path[i]) instanceof ObjectNode below ? below : null;
+        }
+        // A field that is not there is refused with the change that names it.
+        if (part != null && part.has(path[path.length - 1]) && change.has("to")) {
+            part.set(path[path.length - 1], change.get("to"));
+        }
+    }
 
     private static List<String> names(ObjectNode node) {
         List<String> names = new ArrayList<>();
@@ -191,6 +220,7 @@ public final class Shop {
                 throw new WrittenSince(kept.id());
             }
             further.stream().filter(e -> e.has("measured")).forEach(e -> lines.accounts().habit(by, e.get("measured").textValue(), e.get("with").textValue()));
+            further.stream().filter(e -> e.has("done") && e.has("with")).forEach(e -> lines.accounts().habit(by, e.get("done").textValue(), e.get("with").textValue()));
             voided.addAll(undo(lines, next, record, now));
             String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after) + (voided.isEmpty() ? "" : "." + String.join("", voided)));
             return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);
@@ -211,7 +241,7 @@ public final class Shop {
         List<String> says = new ArrayList<>();
         for (Signings.Line line : standing) {
             SignOff signOff = SignOff.written(lines.signings().text(line.id()).getBytes(StandardCharsets.US_ASCII)).orElseThrow();
-            Verifier.undone(signOff, version, record).ifPresent(why -> {
+            Verifier.undone(signOff, version, record, judging.book().vocabulary()).ifPresent(why -> {
                 lines.signings().undo(line.id(), now, why);
                 says.add(" The sign-off at " + line.gate() + " by " + line.signer() + " is void now: " + why + ".");
             });
@@ -293,15 +323,34 @@ public final class Shop {
             if (found.isEmpty()) {
                 continue;
             }
+            Kept kept = found.get();
+            JobRecord record;
             Summary summary;
             try {
-                summary = judging.summary(judging.read(found.get(), now), now);
+                record = judging.read(kept, now);
+                summary = judging.summary(record, now);
             } catch (RuntimeException e) {
                 unjudged.put(id, e);
                 continue;
             }
-            store.write(lines -> lines.records().summarise(id, found.get().version(), summary));
+            keepSummary(kept, record, summary, now);
         }
         return due.size();
+    }
+
+    /** What was found out about an instrument reaches a signed record though nobody writes to it. */
+    private void keepSummary(Kept kept, JobRecord record, Summary summary, Instant now) {
+        List<String> voided = new ArrayList<>();
+        store.write(lines -> {
+            boolean newest = lines.records().summarise(kept.id(), kept.version(), summary);
+            if (newest) {
+                voided.addAll(undo(lines, kept, record, now));
+            }
+            return newest;
+        });
+        if (!voided.isEmpty()) {
+            store.change(lines -> lines.events().add(now, "board", "judged again", kept.id(), String.join("", voided).strip()));
+            undone.run();
+        }
     }
 }

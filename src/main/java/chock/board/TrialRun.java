@@ -6,6 +6,7 @@ import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.ReadAs;
 import chock.record.Value;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -100,7 +101,8 @@ record TrialRun(JobRecord record, Assessment assessment) {
             supposed.add(new String[] {"run-plan", "seen", "engine-at-start", "warm"});
         }
         supposed.forEach(words -> added.add(entry.apply(words)));
-        JobRecord trial = judging.read(new Kept(kept.id(), kept.version(), sheet, without(kept.entries(), supposed)).with(sheet, added), now);
+        List<ObjectNode> left = without(kept.entries(), supposed);
+        JobRecord trial = judging.read(new Kept(kept.id(), kept.version(), sheet, left).with(sheet, added), now, ReadAs.withEntriesFrom(left.size()));
         return new TrialRun(trial, judging.assess(trial, List.of(Gate.INDOOR_RUN), now));
     }
 

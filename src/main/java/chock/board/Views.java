@@ -5,6 +5,7 @@ import chock.assess.Points;
 import chock.assess.State;
 import chock.board.store.Floor;
 import chock.board.store.Summary;
+import chock.record.Deed;
 import chock.record.Entry;
 import chock.report.Wording;
 import java.time.Instant;
@@ -89,7 +90,14 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns, Besides besides) { }
+
+    /**
+     * What has to be told besides the findings.
+     *
+     * @param defects each with where to close it, or with no address
+     */
+    record Besides(List<Link> defects, List<String> lifted, List<String> unread) { }
 
     record Group(String state, String meaning, List<FindingLine> findings) { }
 
@@ -108,21 +116,32 @@ final class Views {
     record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink,
                 List<Link> photos, String photoLink) {
         static Line of(Entry e, String by, String correctedBy, String link, List<Link> photos, String photoLink) {
-            return new Line(e.id(), e.at().toString(), by, e.deed().key().replace('-', ' '), e.what() == null ? "" : e.what().replace('-', ' '), e.point() == null ? "" : Points.words(e.point()),
+            String what = e.what() == null ? "" : e.deed() == Deed.DEFECT ? e.what() : e.what().replace('-', ' ');
+            String reason = e.deed() == Deed.CLOSED ? ": " + e.reason() : "";
+            return new Line(e.id(), e.at().toString(), by, e.deed().key().replace('-', ' '), what + reason, e.point() == null ? "" : Points.words(e.point()),
                     e.is() == null ? "" : e.is().toString().replace('-', ' '), e.with() == null ? "" : e.with(), e.corrects() == null ? "" : e.corrects() + ": " + e.reason(),
-                    correctedBy, e.note() == null ? "" : e.note(), link, photos, photoLink);
+                    correctedBy, e.note() == null ? "" : e.note() + (e.noteIs() == null ? "" : " (" + e.noteIs().name().toLowerCase(java.util.Locale.ROOT) + ")"), link, photos, photoLink);
         }
     }
 
     record Write(Frame frame, String id, String name, long version, String back, String check, String question, String at, String place, String needs, String wants, String remedy, String caution,
-                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note) { }
+                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm, List<Tool> tools) { }
+
+    /**
+     * What work done with an instrument is asked besides.
+     *
+     * @param kind of the instrument
+     * @param set what was typed as what it was set to
+     */
+    record Tool(String work, String kind, String quantity, String units, List<Choice> instruments, String set) { }
 
     /**
      * One thing to be written down.
      *
      * @param kind amount, answer, days, code or work
+     * @param tools one for work done with an instrument, else none
      */
-    record Field(int n, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is) { }
+    record Field(int n, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is, List<Tool> tools) { }
 
     record Take(Frame frame, List<String> faults) { }
 

@@ -146,14 +146,14 @@ final class AssessCommand implements Callable<Integer> {
             case CSV -> throw new IllegalStateException("a report is no table");
         });
         if (shop.isGiven(bench)) {
-            status = Math.max(status, SignOffStanding.tell(bench, shop, judged, format));
+            status = Math.max(status, SignOffStanding.tell(bench, shop, book, judged, format));
         }
         return chart == null || judged.isEmpty() ? status : Math.max(status, draw(judged.get(0)));
     }
 
     /** With the house that was named, else the one the workshop is bound to. */
     private RuleBook book() {
-        return !house.isGiven() && shop.isGiven(bench) ? Workshop.book(Workshop.of(shop, bench), bench) : house.inForce(bench);
+        return shop.isGiven(bench) ? house.in(Workshop.of(shop, bench), bench) : house.inForce(bench);
     }
 
     private List<String> checks(RuleBook book) {

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 
 /** The rule book for a terminal and, a page a check, for reading in a browser. */
 final class Catalogue {
-    private static final int LABEL = 11;
+    private static final int LABEL = 15;
 
     private Catalogue() { }
 

@@ -5,8 +5,10 @@ import chock.figure.Figure;
 import chock.figure.FigureResult;
 import chock.figure.Figures;
 import chock.figure.ResultValue;
+import chock.record.Plausible;
 import chock.report.Json;
 import chock.report.Page;
+import chock.rulebook.RuleBook;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -53,13 +55,23 @@ final class FigureCommand implements Callable<Integer> {
                 List<Figure> all = Figures.names().stream().map(Figures::named).toList();
                 bench.print(format == Format.JSON ? Json.pretty(list(all)) : text(all));
             } else {
-                FigureResult result = Figures.named(name).compute(arguments());
+                Map<String, String> arguments = arguments();
+                FigureResult result = Figures.named(name).compute(arguments);
+                refuseImpossible(arguments);
                 bench.print(format == Format.JSON ? Json.pretty(node(result)) : text(result));
             }
             return 0;
         } catch (BadFigureInput e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
+    }
+
+    // After the computation, which knows better what is no amount at all.
+    private void refuseImpossible(Map<String, String> arguments) {
+        Plausible plausible = RuleBook.shippedPlausible();
+        arguments.forEach((argument, value) -> plausible.refuses(name, argument, value).ifPresent(why -> {
+            throw new BadFigureInput(why);
+        }));
     }
 
     private Map<String, String> arguments() {

@@ -21,7 +21,12 @@ final class HouseOption {
      */
     RuleBook inForce(Bench bench) {
         String shop = bench.env().getOrDefault(ShopOption.VARIABLE, "");
-        return folder != null || shop.isBlank() ? named(bench) : Workshop.book(Shop.of(Bench.path(shop)), bench);
+        return shop.isBlank() ? named(bench) : in(Shop.of(Bench.path(shop)), bench);
+    }
+
+    /** The rule book of this workshop, with the house named in force in place of its own. */
+    RuleBook in(Shop shop, Bench bench) {
+        return folder != null ? shop.equip(named(bench)).at(shop.place()) : Workshop.book(shop, bench);
     }
 
     /**

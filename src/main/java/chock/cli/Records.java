@@ -38,7 +38,7 @@ record Records(Bench bench, RuleBook book, AsOf asOf) {
     Read read(RecordReader.Opened file) {
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
         Instant when = moment.instant() != null ? moment.instant() : file.zone().map(moment::in).orElse(LATE);
-        return new Read(file.read(book.vocabulary(), when), when);
+        return new Read(book.heldAgainstRegister(file.read(book.vocabulary(), when), when), when);
     }
 
     /** The file, or standard input for {@code -}, as written. */

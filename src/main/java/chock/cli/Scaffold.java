@@ -140,11 +140,13 @@ record Scaffold(String id, boolean measured, LocalDate today) {
                 """ + asked + """
                   gates: [road-test, hand-over]  # FILL IN the gates: first-start, indoor-run, road-test, on-show, hand-over, non-runner
                   critical: yes  # FILL IN yes when somebody gets hurt when it is wrong, else no
+                  dangers: [FILL IN what a known fault can do]  # rules/evidence/dangers.yaml lists them
                   place: machine  # FILL IN the place; names in braces stand in rules/evidence/words.yaml
                   wants:
                 """ + wants + """
                   holds: FILL IN until undone, same day, or a time such as 12 months
                   undone-by: []
+                  ends-by: work  # FILL IN work, look, document or time: what ends a fault
                   remedy: FILL IN what clears it, in the imperative
                 """;
     }

@@ -3,6 +3,7 @@ package chock.cli;
 import chock.assess.Assessment;
 import chock.record.UnusableInput;
 import chock.report.Page;
+import chock.rulebook.RuleBook;
 import chock.signoff.Shop;
 import chock.signoff.Verifier;
 import java.util.List;
@@ -12,11 +13,11 @@ final class SignOffStanding {
     private SignOffStanding() { }
 
     /** In the text below it; beside any other format on standard error. */
-    static int tell(Bench bench, ShopOption option, List<Assessment> judged, Format format) {
+    static int tell(Bench bench, ShopOption option, RuleBook book, List<Assessment> judged, Format format) {
         try {
             Shop shop = Workshop.of(option, bench);
             Page page = new Page(bench.bold());
-            judged.forEach(a -> Verifier.standing(shop, a.record(), a.asOf()).forEach(says -> {
+            judged.forEach(a -> Verifier.standing(shop, a.record(), book.vocabulary(), a.asOf()).forEach(says -> {
                 if (format == Format.TEXT) {
                     page.put(0, a.record().id() + ": ", says);
                 } else {

@@ -17,8 +17,8 @@ final class Workshop {
         return Shop.of(Bench.path(name));
     }
 
-    /** The rule book with the house rules the workshop is bound to in force, whether or not they are still those it named. */
+    /** The rule book with the house rules the workshop is bound to in force, whether or not they are still those it named, and in its place. */
     static RuleBook book(Shop shop, Bench bench) {
-        return bench.ruleBook(shop.house() == null ? null : shop.house().folder().toString());
+        return shop.equip(bench.ruleBook(shop.house() == null ? null : shop.house().folder().toString())).at(shop.place());
     }
 }

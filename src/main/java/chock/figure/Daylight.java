@@ -48,6 +48,16 @@ public final class Daylight {
         return new Daylight(noon == null ? date.atTime(12, 0).atZone(zone) : noon, north, east);
     }
 
+    /**
+     * Refuses a place that is nowhere on the earth.
+     *
+     * @throws BadFigureInput when latitude or longitude is no angle or outside its range
+     */
+    public static void check(Quantity latitude, Quantity longitude) {
+        angle("latitude", latitude, 90);
+        longitude(longitude);
+    }
+
     /** In degrees. */
     static BigDecimal longitude(Quantity longitude) {
         return angle("longitude", longitude, 180);

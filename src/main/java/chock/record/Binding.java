@@ -73,7 +73,7 @@ final class Binding {
     private static ObjectReader reader() {
         JsonMapper mapper = JsonMapper.builder().propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
                 .addHandler(new Misplaced()).build();
-        for (LogicalType shape : List.of(LogicalType.POJO, LogicalType.Collection)) {
+        for (LogicalType shape : List.of(LogicalType.POJO, LogicalType.Collection, LogicalType.Map)) {
             mapper.coercionConfigFor(shape).setAcceptBlankAsEmpty(true).setCoercion(CoercionInputShape.EmptyString, CoercionAction.AsNull);
         }
         return mapper.readerFor(Raw.Job.class);
@@ -115,6 +115,8 @@ final class Binding {
             String found = token == JsonToken.START_ARRAY ? "a list stands here" : token == JsonToken.START_OBJECT ? "keys stand here" : "a single value stands here";
             if (wanted == String.class) {
                 faults.addIfNew(path, found, "Write one value");
+            } else if (Map.class.isAssignableFrom(wanted)) {
+                faults.addIfNew(path, found, "Write fields of the description and their values, such as front-brake.type: disc");
             } else if (Collection.class.isAssignableFrom(wanted)) {
                 faults.addIfNew(path, found, "Write a list: items in [ ], or one to a line, each behind a dash");
             } else {
@@ -159,7 +161,7 @@ final class Binding {
         boolean empty = value == null || value.toString().isBlank();
         if (!lines.containsKey(path)) {
             faults.addIfNew(path, "this is missing", violation.getMessage());
-        } else if (value instanceof List<?>) {
+        } else if (value instanceof Collection<?> || value instanceof Map<?, ?>) {
             faults.addIfNew(path, "the list is empty", violation.getMessage());
         } else if (empty) {
             faults.addIfNew(path, "this is empty", violation.getMessage());

@@ -1,5 +1,6 @@
 package chock.record;
 
+import java.time.Year;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +37,11 @@ final class ClaimReading {
                 read.faults.add(at, id + " stands here twice", "Keep one");
             }
         }
-        return new Claim(read.choice(path + ".claim", raw.claim(), Claim.Kind.class), read.point(path + ".about", raw.about()), raw.says(), raw.by(), List.copyOf(known));
+        Claim.Kind kind = read.choice(path + ".claim", raw.claim(), Claim.Kind.class);
+        if (kind != null && !Reading.blank(raw.says()) && read.isNew(path)) {
+            Year latest = read.today() == null ? null : Year.from(read.today());
+            ClaimedFigure.refused(kind, raw.says(), read.words.plausible(), latest).ifPresent(why -> read.faults.add(path + ".says", why, "Ask again what was meant, and check the unit"));
+        }
+        return new Claim(kind, read.point(path + ".about", raw.about()), raw.says(), raw.by(), List.copyOf(known));
     }
 }

@@ -11,7 +11,9 @@ public enum Deed {
     /** Taken for granted. */ ASSUMED,
     /** Work on a part. */ DONE,
     /** An instrument found out of tolerance. */ FOUND_OUT,
-    /** Inspected by a licensed person. */ INSPECTED;
+    /** Inspected by a licensed person. */ INSPECTED,
+    /** Something wrong, in free words. */ DEFECT,
+    /** A defect found closed. */ CLOSED;
 
     /** The key of an entry in a record file, such as {@code measured}. */
     public String key() {

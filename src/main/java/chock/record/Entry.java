@@ -2,6 +2,7 @@ package chock.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One dated line of a job record by one person.
@@ -11,20 +12,28 @@ import java.util.List;
  * @param by id of the person
  * @param deed what kind of line it is
  * @param point the place on the machine ({@code front-brake/caliper/inner-pad}); for {@link Deed#FOUND_OUT} the instrument's id
- * @param what the aspect looked at ({@code thickness}), the work done ({@code bled}), or the result of a licensed inspection
- * @param is what was found, or null for work
+ * @param what the aspect looked at ({@code thickness}), the work done ({@code bled}), the result of a licensed inspection, a defect in
+ *     free words, or the id of the defect that is closed
+ * @param is what was found; for work what its instrument was set to, or null
  * @param with id of the instrument, or null
  * @param corrects id of the earlier entry this one replaces, or null
  * @param reason why it corrects
- * @param note free words, without influence
+ * @param note free words
+ * @param noteIs what the note is, or null when its writer does not say
+ * @param dangers what a {@link Deed#DEFECT} can do, as far as its writer says
  * @param line line of the file it stands on, from 1
  */
 public record Entry(String id, Moment at, String by, Deed deed, String point, String what, Value is, String with,
-                    String corrects, String reason, String note, int line) {
+                    String corrects, String reason, String note, NoteIs noteIs, Set<Danger> dangers, int line) {
+
+    /** An entry that is no defect, and does not say what its note is. */
+    public Entry(String id, Moment at, String by, Deed deed, String point, String what, Value is, String with, String corrects, String reason, String note, int line) {
+        this(id, at, by, deed, point, what, is, with, corrects, reason, note, null, Set.of(), line);
+    }
 
     /** The same entry with another value. */
     public Entry withValue(Value other) {
-        return new Entry(id, at, by, deed, point, what, other, with, corrects, reason, note, line);
+        return new Entry(id, at, by, deed, point, what, other, with, corrects, reason, note, noteIs, dangers, line);
     }
 
     /** What evidence is found by: {@code front-brake/hose hose-condition}. */
@@ -40,6 +49,17 @@ public record Entry(String id, Moment at, String by, Deed deed, String point, St
             places.add(point.substring(0, slash));
         }
         return places;
+    }
+
+    /** How many steps of their paths two places have in common from the top: 1 for {@code front-brake} and {@code front-brake/hose}. */
+    public static int shared(String one, String other) {
+        String[] first = one.split("/");
+        String[] second = other.split("/");
+        int same = 0;
+        while (same < first.length && same < second.length && first[same].equals(second[same])) {
+            same++;
+        }
+        return same;
     }
 
     /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */

@@ -1,10 +1,12 @@
 package chock.record;
 
 import chock.quantity.Measured;
+import chock.quantity.Unit;
 import chock.quantity.UnreadableQuantity;
 import java.time.Year;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +18,13 @@ import java.util.stream.Collectors;
 final class EntryReading {
     private static final List<String> ALL_DEEDS = Arrays.stream(Deed.values()).map(Deed::key).toList();
     /** Keys of which each belongs to some kinds of entry only. */
-    static final List<String> PARTICULAR = List.of("point", "is", "with", "instrument", "licence", "inspector", "document");
+    static final List<String> PARTICULAR = List.of("point", "is", "with", "instrument", "licence", "inspector", "document", "dangers");
 
+    /** As many places as an advice may name. */
+    private static final int MOST_PLACES = 6;
     static final int MOST_SEQ = 999_999;
+    /** Work that names the cause of a fault under reason. */
+    static final String EXAMINED = "examined";
 
     private final Reading read;
     private final Uncertainty uncertainty;
@@ -26,20 +32,23 @@ final class EntryReading {
     private final Set<String> instrumentIds;
     private final Map<String, Instrument> instruments;
     private final Year built;
+    private final int form;
     private final Map<String, Integer> lines;
 
     /**
      * @param people ids of the people, or null when not all are known
      * @param instrumentIds ids of the instruments, or null when not all are known
      * @param built the year the machine was built, or null when that is not known
+     * @param form of the file
      */
-    EntryReading(Reading read, Set<String> people, Set<String> instrumentIds, Map<String, Instrument> instruments, Year built, Map<String, Integer> lines) {
+    EntryReading(Reading read, Set<String> people, Set<String> instrumentIds, Map<String, Instrument> instruments, Year built, int form, Map<String, Integer> lines) {
         this.read = read;
         this.uncertainty = new Uncertainty(read);
         this.people = people;
         this.instrumentIds = instrumentIds;
         this.instruments = instruments;
         this.built = built;
+        this.form = form;
         this.lines = lines;
     }
 
@@ -67,7 +76,14 @@ final class EntryReading {
             wrong(path + ".at", at + " lies before the machine was built (" + built + ")", "Write the day it was, or look at built again");
         }
         String by = read.known(path + ".by", raw.by(), "one of the people of this record", people);
-        if (read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
+        boolean closes = read.isWritten(path + ".closed");
+        if (closes && !read.isWritten(path + ".reason")) {
+            wrong(path, "a defect closed without a reason", "Write reason, in a few words: what was found, and by what");
+        }
+        boolean examined = EXAMINED.equals(raw.done());
+        if (examined && !read.isWritten(path + ".corrects") && !read.isWritten(path + ".reason")) {
+            wrong(path, "an examination without its cause", "Write reason with the cause that was found, such as: the noise came from the stand");
+        } else if (!examined && !closes && read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
             boolean reason = read.isWritten(path + ".reason");
             wrong(path, reason ? "a reason, but nothing is corrected" : "a correction without a reason",
                     reason ? "Write corrects with the id of the earlier entry, or call it note" : "Write reason, in a few words");
@@ -80,11 +96,19 @@ final class EntryReading {
         }
         Deed deed = deeds.get(0);
         checkKeys(path, deed);
-        Entry plain = new Entry(raw.id(), at, by, deed, null, raw.under(deed), null, null, raw.corrects(), raw.reason(), raw.note(), lines.get(path));
+        NoteIs noteIs = read.choice(path + ".note-is", raw.noteIs(), NoteIs.class);
+        if (noteIs != null && Reading.blank(raw.note())) {
+            wrong(path + ".note-is", "there is no note", "Write note, or leave note-is out");
+        } else if (noteIs != null && !deed.isEvidence() && deed != Deed.DONE) {
+            wrong(path + ".note-is", "this does not go with " + deed.key(), "Leave it out; what is wrong is an entry of its own, with defect");
+        }
+        Entry plain = new Entry(raw.id(), at, by, deed, null, raw.under(deed), null, null, raw.corrects(), raw.reason(), raw.note(), noteIs, Set.of(), lines.get(path));
         return switch (deed) {
             case DONE -> work(path, plain, raw);
             case FOUND_OUT -> foundOut(path, plain, raw);
             case INSPECTED -> inspected(path, plain, raw);
+            case DEFECT -> defect(path, plain, raw);
+            case CLOSED -> closed(path, plain);
             default -> evidence(path, plain, raw);
         };
     }
@@ -109,17 +133,25 @@ final class EntryReading {
             case DONE -> List.of("point");
             case FOUND_OUT -> List.of("instrument");
             case INSPECTED -> List.of("licence", "inspector", "document");
+            case DEFECT -> List.of("point");
+            case CLOSED -> List.of();
         };
+    }
+
+    /** The keys that an entry of this kind may have besides: work done with an instrument names it, and what was set. */
+    static List<String> optionalFor(Deed deed) {
+        return deed == Deed.DONE ? List.of("is", "with") : deed == Deed.DEFECT ? List.of("dangers") : List.of();
     }
 
     private void checkKeys(String path, Deed deed) {
         List<String> wanted = keysFor(deed);
+        List<String> optional = optionalFor(deed);
         for (String key : PARTICULAR) {
             boolean written = read.isWritten(path + "." + key);
             if (wanted.contains(key) && !written) {
                 read.faults.addIfNew(path + "." + key, "this is missing", missing(key));
-            } else if (written && !wanted.contains(key)) {
-                read.faults.addIfNew(path + "." + key, "this does not go with " + deed.key(), "Leave it out; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and "));
+            } else if (written && !wanted.contains(key) && !optional.contains(key)) {
+                read.faults.addIfNew(path + "." + key, "this does not go with " + deed.key(), "Leave it out" + (wanted.isEmpty() ? "" : "; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and ")));
             }
         }
     }
@@ -139,7 +171,47 @@ final class EntryReading {
     private Entry work(String path, Entry plain, Raw.Entry raw) {
         String point = read.point(path + ".point", raw.point());
         String work = read.known(path + ".done", raw.done(), "work this rule book knows", read.words.works().keySet());
+        Vocabulary.Tooled tooled = work == null ? null : read.words.tooled().get(work);
+        boolean named = read.isWritten(path + ".with") || read.isWritten(path + ".is");
+        if (work == null || !named) {
+            return with(plain, point, work, null, null, plain.note());
+        }
+        String key = path + (read.isWritten(path + ".with") ? ".with" : ".is");
+        if (form < RecordForm.NEWEST) {
+            read.faults.addIfNew(key, "in " + RecordForm.name(form) + " work names no instrument", "Write " + RecordForm.name(RecordForm.NEWEST) + " on the first line to use this");
+        } else if (tooled == null) {
+            read.faults.addIfNew(key, "this does not go with " + work, "Leave it out; it goes with " + Reading.orList(read.words.tooled().keySet().stream().sorted().toList()));
+        } else if (!read.isWritten(path + ".with")) {
+            wrong(path + ".is", "what it was " + work + " to, without the instrument", "Write with: the id of the " + tooled.with() + " as well");
+        } else {
+            return tooled(path, with(plain, point, work, null, null, plain.note()), tooled, raw);
+        }
         return with(plain, point, work, null, null, plain.note());
+    }
+
+    private Entry tooled(String path, Entry work, Vocabulary.Tooled tooled, Raw.Entry raw) {
+        String tool = instrument(path + ".with", raw.with());
+        String kind = tool == null ? null : instruments.get(tool).kind();
+        Unit.Dimension dimension = tooled.unit().dimension();
+        if (kind != null && !read.words.instruments().get(kind).leastUncertainty().containsKey(dimension)) {
+            wrong(path + ".with", Faults.quoted(tool) + " is " + Reading.article(kind) + ", and " + work.what() + " is done with " + Reading.article(tooled.with()), "Name the " + tooled.with());
+            return work;
+        }
+        Value is = Reading.blank(raw.is()) || read.faults.at(path + ".is") || kind == null ? null : set(path + ".is", dimension, raw.is(), tool);
+        return with(work, work.point(), work.what(), is, tool, work.note());
+    }
+
+    /** What an instrument was set to, with its uncertainty. */
+    private Value set(String path, Unit.Dimension dimension, String text, String tool) {
+        Measured written;
+        try {
+            written = Measured.parse(text);
+        } catch (UnreadableQuantity e) {
+            read.unreadable(path, text, e, dimension);
+            return null;
+        }
+        Measured complete = read.ofKind(path, written.value(), dimension) ? uncertainty.of(path, written, instruments.get(tool)) : null;
+        return complete == null ? null : new Value.Amount(complete);
     }
 
     private Entry foundOut(String path, Entry plain, Raw.Entry raw) {
@@ -156,9 +228,24 @@ final class EntryReading {
         String point = read.point(path + ".point", raw.point());
         String tool = plain.deed() == Deed.MEASURED ? instrument(path + ".with", raw.with()) : null;
         String aspect = read.known(path + "." + plain.deed().key(), plain.what(), "something this rule book looks at", aspectsFor(plain));
+        misplaced(path, point, aspect);
         Value is = aspect == null || Reading.blank(raw.is()) || read.faults.at(path + ".is") ? null
                 : value(path, plain.deed(), read.words.aspects().get(aspect), raw.is(), tool);
         return with(plain, point, aspect, is, tool, plain.note());
+    }
+
+    /** What no check of any machine reads at this place is refused while its writer can still say where it belongs. */
+    private void misplaced(String path, String point, String aspect) {
+        Set<String> places = aspect == null ? Set.of() : read.words.aspects().get(aspect).places();
+        if (point != null && !places.isEmpty() && !places.contains(point) && read.isNew(path + ".point")) {
+            wrong(path + ".point", "no check asks for " + aspect + " at " + Faults.quoted(point), "Write it at " + Reading.orList(nearest(point, places))
+                    + "; when it belongs to none of these and something is wrong, write defect with what is wrong in your own words");
+        }
+    }
+
+    private static List<String> nearest(String point, Set<String> places) {
+        int most = places.stream().mapToInt(place -> Entry.shared(place, point)).max().orElseThrow();
+        return places.stream().filter(place -> Entry.shared(place, point) == most).sorted().limit(MOST_PLACES).toList();
     }
 
     /** For the advice on a misspelt aspect: something that can be measured where it says measured. */
@@ -175,7 +262,30 @@ final class EntryReading {
     }
 
     private static Entry with(Entry e, String point, String what, Value is, String with, String note) {
-        return new Entry(e.id(), e.at(), e.by(), e.deed(), point, what, is, with, e.corrects(), e.reason(), note, e.line());
+        return new Entry(e.id(), e.at(), e.by(), e.deed(), point, what, is, with, e.corrects(), e.reason(), note, e.noteIs(), e.dangers(), e.line());
+    }
+
+    private Entry defect(String path, Entry plain, Raw.Entry raw) {
+        Entry at = with(plain, read.point(path + ".point", raw.point()), plain.what(), null, null, plain.note());
+        if (at.corrects() != null) {
+            wrong(path + ".corrects", "a defect corrects nothing", "Leave corrects and reason out, or write what was found as seen, tried or measured");
+        }
+        Set<Danger> dangers = EnumSet.noneOf(Danger.class);
+        List<String> named = raw.dangers() == null ? List.of() : raw.dangers();
+        for (int i = 0; i < named.size(); i++) {
+            Danger danger = read.choice(path + ".dangers[" + i + "]", named.get(i), Danger.class);
+            if (danger != null && !dangers.add(danger)) {
+                wrong(path + ".dangers[" + i + "]", danger + " is listed twice", "Keep one");
+            }
+        }
+        return new Entry(at.id(), at.at(), at.by(), at.deed(), at.point(), at.what(), null, null, at.corrects(), at.reason(), at.note(), at.noteIs(), dangers, at.line());
+    }
+
+    private Entry closed(String path, Entry plain) {
+        if (plain.corrects() != null) {
+            wrong(path + ".corrects", "this does not go with closed", "Leave it out; closed names the entry");
+        }
+        return with(plain, "machine", plain.what(), null, null, plain.note());
     }
 
     private Value value(String path, Deed deed, Vocabulary.Aspect aspect, String text, String tool) {
@@ -224,7 +334,10 @@ final class EntryReading {
         Map<String, String> correctedBy = new HashMap<>();
         for (int i = 0; i < all.size(); i++) {
             Entry entry = all.get(i);
-            if (entry == null || Reading.blank(entry.corrects())) {
+            if (entry != null && entry.deed() == Deed.CLOSED) {
+                closing(all, places, i);
+            }
+            if (entry == null || Reading.blank(entry.corrects()) || entry.deed() == Deed.CLOSED || entry.deed() == Deed.DEFECT) {
                 continue;
             }
             String path = "entries[" + i + "].corrects";
@@ -236,10 +349,43 @@ final class EntryReading {
             if (!isEarlier(all, target, i)) {
                 wrong(path, entry.corrects() + " is not earlier than this entry", "A correction is a later entry; look at the ids and times of both, and give both a time when they are of one day");
             }
+            if (all.get(target) != null && (all.get(target).deed() == Deed.DEFECT || all.get(target).deed() == Deed.CLOSED)) {
+                boolean defect = all.get(target).deed() == Deed.DEFECT;
+                wrong(path, entry.corrects() + (defect ? " is a defect; a defect cannot be corrected" : " closes a defect and cannot be corrected"),
+                        defect ? "Write closed: " + entry.corrects() + " with a reason" : "Write the defect again when it was closed by mistake");
+            }
             String other = correctedBy.putIfAbsent(entry.corrects(), entry.id());
             if (other != null) {
                 wrong(path, entry.corrects() + " is corrected already by " + other, "Correct " + other);
             }
+        }
+    }
+
+    private void closing(List<Entry> all, Map<String, Integer> places, int i) {
+        Entry entry = all.get(i);
+        String path = "entries[" + i + "].closed";
+        Integer target = places.get(entry.what());
+        List<String> defects = all.stream().filter(e -> e != null && e.deed() == Deed.DEFECT).map(Entry::id).sorted().toList();
+        if (Reading.blank(entry.what())) {
+            return;
+        }
+        if (target == null || all.get(target) == null || all.get(target).deed() != Deed.DEFECT) {
+            wrong(path, Faults.quoted(entry.what()) + " is not a defect of this record", defects.isEmpty() ? "There is none; leave this entry out" : Choices.advice("Write", entry.what(), defects));
+        } else if (!isEarlier(all, target, i)) {
+            wrong(path, entry.what() + " is not earlier than this entry", "A defect is closed by a later entry; look at the times of both");
+        } else if (read.isNew(path) && entry.by() != null && entry.by().equals(all.get(target).by()) && people != null) {
+            ownClosing(path, all.get(target), entry);
+        }
+        if (target != null && all.get(target) != null) {
+            all.set(i, with(entry, all.get(target).point(), entry.what(), null, null, entry.note()));
+        }
+    }
+
+    private void ownClosing(String path, Entry defect, Entry closing) {
+        if (people.size() > 1) {
+            wrong(path, defect.id() + " was reported by the same person", "Have another person look, and close the defect under their own name");
+        } else if (closing.at() != null && defect.at() != null && !closing.at().date().isAfter(defect.at().date())) {
+            wrong(path, defect.id() + " was reported on the same day", "Look again on a later day, and close the defect then");
         }
     }
 

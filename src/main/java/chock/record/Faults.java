@@ -55,6 +55,11 @@ final class Faults {
         return paths.contains(path);
     }
 
+    /** True when something is wrong in this part of the file, such as {@code instruments}. */
+    boolean anyBelow(String part) {
+        return paths.stream().anyMatch(path -> path.startsWith(part + "["));
+    }
+
     /** The line of a path, or of the nearest thing above it that is written. */
     private int line(String path) {
         String at = path;

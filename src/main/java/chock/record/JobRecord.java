@@ -15,14 +15,31 @@ import java.util.Optional;
  * @param seeks the gates it asks for
  * @param claims what is said of the machine, not by what was done to it
  * @param form of the file: 1, or 2 with what {@code job-record/2} asks for besides
+ * @param register the workshop's register it was held against, or null
  */
 public record JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks,
                         Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
-                        List<Entry> entries, List<Claim> claims, int form) {
+                        List<Entry> entries, List<Claim> claims, int form, Registered register) {
+
+    /** A record that was held against no register. */
+    public JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks, Machine machine, MakerFigures maker,
+                     List<Person> people, List<Instrument> instruments, List<Entry> entries, List<Claim> claims, int form) {
+        this(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, null);
+    }
+
+    /** The same record, held against a register. */
+    public JobRecord heldAgainst(Registered by) {
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, by);
+    }
 
     /** The same record with other entries. */
     public JobRecord withEntries(List<Entry> others) {
-        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form);
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form, register);
+    }
+
+    /** The same record with other instruments. */
+    public JobRecord withInstruments(List<Instrument> others) {
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, others, entries, claims, form, register);
     }
 
     public Optional<Instrument> instrument(String instrumentId) {

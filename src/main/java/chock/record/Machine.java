@@ -4,15 +4,37 @@ import chock.quantity.Quantity;
 import java.time.LocalDate;
 import java.time.Year;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The vehicle and the configuration that decides which checks apply. Every part of it must be written; {@code none} is
  * an answer, absence is not.
+ *
+ * @param past what it was before, and what it was built with
  */
 public record Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
                       LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake,
                       Brake rearBrake, boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts,
-                      Equipment equipment, History history) {
+                      Equipment equipment, History history, Past past) {
+
+    /** A machine of which nothing is known but how it is now. */
+    public Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
+                   LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake, Brake rearBrake,
+                   boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts, Equipment equipment, History history) {
+        this(marque, model, frameNumber, engineNumber, kind, built, firstRegistered, topSpeed, seats, engine, frontBrake, rearBrake, linkedBrakes,
+                frontWheel, rearWheel, drive, volts, equipment, history, Past.NONE);
+    }
+
+    /** The same machine with another past. */
+    public Machine with(Past other) {
+        return new Machine(marque, model, frameNumber, engineNumber, kind, built, firstRegistered, topSpeed, seats, engine, frontBrake, rearBrake, linkedBrakes,
+                frontWheel, rearWheel, drive, volts, equipment, history, other);
+    }
+
+    /** Every field that work can change, and the year it was built, as a record writes them: {@code front-brake.type} is {@code disc}. */
+    public Map<String, String> fields() {
+        return DescriptionField.of(this);
+    }
 
     /** What the law calls it. */
     public enum Kind { MOTORCYCLE, MOTORCYCLE_SIDECAR, MOPED, MOPED_3W }

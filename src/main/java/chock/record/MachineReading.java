@@ -9,12 +9,6 @@ import java.util.List;
 
 /** Reads the machine, and refuses a configuration that no machine has: it would switch checks off by mistake. */
 final class MachineReading {
-    /** The first motorcycles were built in 1885 (from memory). */
-    private static final int FIRST_YEAR = 1885;
-
-    /** As many as the rule book has places for. */
-    static final int MOST_CYLINDERS = 6;
-
     private final Reading read;
 
     MachineReading(Reading read) {
@@ -31,7 +25,7 @@ final class MachineReading {
         if (speed != null && speed.value().signum() <= 0) {
             wrong("machine.top-speed", "a top speed of " + speed, "Write the speed the maker gives, such as 120 km/h");
         }
-        Integer seats = read.wholeNumber("machine.seats", raw.seats(), 1, 9);
+        Integer seats = whole("machine.seats", raw.seats(), "seats");
         Machine.Brake front = brake("machine.front-brake", raw.frontBrake());
         Machine.Brake rear = brake("machine.rear-brake", raw.rearBrake());
         Boolean linked = read.yesNo("machine.linked-brakes", raw.linkedBrakes());
@@ -39,14 +33,35 @@ final class MachineReading {
             wrong("machine.linked-brakes", "linked brakes, but one of the two is none", "Write no, or the missing brake");
         }
         Machine.Engine engine = raw.engine() == null ? null : engine(raw.engine());
-        Integer volts = read.wholeNumber("machine.volts", raw.volts(), 0, 200);
-        return new Machine(raw.marque(), raw.model(), raw.frameNumber(), raw.engineNumber(),
+        Integer volts = whole("machine.volts", raw.volts(), "volts");
+        Machine machine = new Machine(raw.marque(), raw.model(), raw.frameNumber(), raw.engineNumber(),
                 read.choice("machine.kind", raw.kind(), Machine.Kind.class), built, registered, speed, orZero(seats),
                 engine, front, rear, orNo(linked),
                 wheel("machine.front-wheel", raw.frontWheel()), wheel("machine.rear-wheel", raw.rearWheel()),
                 read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts),
                 raw.equipment() == null ? null : equipment("machine.equipment", raw.equipment(), engine, volts),
                 read.choice("machine.history", raw.history(), Machine.History.class));
+        if (read.isNew("machine")) {
+            new PlausibleDescription(read.words.plausible()).impossible(machine).forEach(field -> read.faults.addIfNew("machine." + field.field().replaceFirst(" .*", ""), field.says(), field.advice()));
+        }
+        return machine;
+    }
+
+    /** A whole number within what the rule book knows to be possible; 0 where an electric machine has none is for the caller to judge. */
+    private Integer whole(String path, String text, String field) {
+        return read.wholeNumber(path, text, field.equals("engine.cylinders") ? 0 : least(read.words, field), most(read.words, field));
+    }
+
+    /** The least that a whole number of the description can be. */
+    static int least(Vocabulary words, String field) {
+        Plausible.Row row = words.plausible().description().get(field);
+        return row == null ? 0 : row.canBe().low().value().intValueExact();
+    }
+
+    /** The most that a whole number of the description can be; six figures where the rule book does not say. */
+    static int most(Vocabulary words, String field) {
+        Plausible.Row row = words.plausible().description().get(field);
+        return row == null ? 999_999 : row.canBe().high().value().intValueExact();
     }
 
     private Year built(String text) {
@@ -55,7 +70,7 @@ final class MachineReading {
             return null;
         }
         Year year = Year.parse(text);
-        if (year.getValue() < FIRST_YEAR) {
+        if (year.getValue() < least(read.words, "built")) {
             wrong(path, "built in " + year + ", before there were motorcycles", "Write the year it was built, such as 1974");
             return null;
         }
@@ -71,7 +86,7 @@ final class MachineReading {
         Machine.Engine engine = new Machine.Engine(
                 read.choice(path + ".cycle", raw.cycle(), Machine.Cycle.class),
                 read.amount(path + ".displacement", raw.displacement(), Unit.Dimension.VOLUME),
-                orZero(read.wholeNumber(path + ".cylinders", raw.cylinders(), 0, MOST_CYLINDERS)),
+                orZero(whole(path + ".cylinders", raw.cylinders(), "engine.cylinders")),
                 read.choice(path + ".oiling", raw.oiling(), Machine.Oiling.class),
                 read.choice(path + ".ignition", raw.ignition(), Machine.Ignition.class),
                 read.choice(path + ".cooling", raw.cooling(), Machine.Cooling.class));
@@ -128,7 +143,7 @@ final class MachineReading {
         }
         Machine.BrakeType type = read.choice(path + ".type", raw.type(), Machine.BrakeType.class);
         Machine.WorkedBy workedBy = read.choice(path + ".worked-by", raw.workedBy(), Machine.WorkedBy.class);
-        Integer discs = read.wholeNumber(path + ".discs", raw.discs(), 0, 2);
+        Integer discs = whole(path + ".discs", raw.discs(), "discs");
         Machine.Lining lining = read.choice(path + ".lining", raw.lining(), Machine.Lining.class);
         Boolean lamp = read.yesNo(path + ".stop-lamp-switch", raw.stopLampSwitch());
         if (type == Machine.BrakeType.NONE) {
@@ -177,7 +192,7 @@ final class MachineReading {
     private Machine.Equipment equipment(String path, Raw.Equipment raw, Machine.Engine engine, Integer volts) {
         Machine.Equipment equipment = new Machine.Equipment(
                 read.choice(path + ".starter", raw.starter(), Machine.Starter.class),
-                orZero(read.wholeNumber(path + ".carburettors", raw.carburettors(), 0, 4)),
+                orZero(whole(path + ".carburettors", raw.carburettors(), "equipment.carburettors")),
                 read.choice(path + ".fuel-tap", raw.fuelTap(), Machine.FuelTap.class),
                 read.choice(path + ".clutch", raw.clutch(), Machine.Clutch.class),
                 read.choice(path + ".front-springing", raw.frontSpringing(), Machine.FrontSpringing.class),
@@ -185,8 +200,8 @@ final class MachineReading {
                 orNo(read.yesNo(path + ".lamps", raw.lamps())),
                 orNo(read.yesNo(path + ".indicators", raw.indicators())),
                 orNo(read.yesNo(path + ".horn", raw.horn())),
-                orZero(read.wholeNumber(path + ".mirrors", raw.mirrors(), 0, 2)),
-                orZero(read.wholeNumber(path + ".stands", raw.stands(), 0, 2)),
+                orZero(whole(path + ".mirrors", raw.mirrors(), "equipment.mirrors")),
+                orZero(whole(path + ".stands", raw.stands(), "equipment.stands")),
                 orNo(read.yesNo(path + ".speedometer", raw.speedometer())));
         boolean turnedByBattery = equipment.starter() == Machine.Starter.ELECTRIC || equipment.starter() == Machine.Starter.BOTH;
         if (turnedByBattery && volts != null && volts == 0) {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Reads the maker's figures and those that were looked for in vain. */
 final class MakerReading {
@@ -52,6 +53,11 @@ final class MakerReading {
         if (atLeast != null && atMost != null && atLeast.unit().dimension() == atMost.unit().dimension() && atLeast.compareTo(atMost) > 0) {
             read.faults.add(path + ".at-most", "at least " + atLeast + ", but at most " + atMost, "Look at both again in the manual");
         }
+        if (limit != null && read.isNew(path)) {
+            refuse(path + ".at-least", limit, atLeast);
+            refuse(path + ".at-most", limit, atMost);
+            refuse(path + ".is", limit, is);
+        }
         String by = read.known(path + ".by", raw.by(), "one of the people of this record", people);
         String second = read.known(path + ".seconded-by", raw.secondedBy(), "one of the people of this record", people);
         if (by != null && by.equals(second)) {
@@ -65,12 +71,20 @@ final class MakerReading {
         return new MakerFigure(limit, placed && point == null ? "?" : point, atLeast, atMost, is, raw.document(), raw.page(), by, second);
     }
 
+    private void refuse(String path, String limit, Quantity figure) {
+        if (figure != null) {
+            read.words.plausible().refusesOfMaker(limit, figure).ifPresent(why -> read.faults.add(path, why, "Look at the manual again: check the unit, the decimal point, and at least against at most"));
+        }
+    }
+
     private void noneFound(String path, String text, List<MakerFigure> figures, List<String> none) {
         if (Reading.blank(text) || read.faults.at(path)) {
             return;
         }
         String[] parts = text.split("\\s*@\\s*", 2);
-        String limit = read.known(path, parts[0], "a limit of this rule book", read.words.limits().keySet());
+        Set<String> ids = new TreeSet<>(read.words.limits().keySet());
+        read.words.tooled().values().forEach(tooled -> ids.add(tooled.noneFound()));
+        String limit = read.known(path, parts[0], "a limit of this rule book", ids);
         String point = parts.length == 1 ? null : parts[1].isEmpty() ? noPoint(path) : read.point(path, parts[1]);
         if (limit == null || parts.length == 2 && point == null) {
             return;

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A job record as it is typed: keys in their places, every value still a text. The message of a constraint is the
@@ -55,7 +56,35 @@ final class Raw {
             @NotBlank(message = "Write chain, belt, shaft or none") String drive,
             @NotBlank(message = "Write the battery's volts, such as 6, or 0 when it has no battery") String volts,
             @NotNull(message = "Write the equipment") @Valid Equipment equipment,
-            @NotBlank(message = "Write known, or unknown when it was bought in without a record of its work") String history) { }
+            @NotBlank(message = "Write known, or unknown when it was bought in without a record of its work") String history,
+            @Since(2) @Valid AsBuilt asBuilt,
+            @Since(2) List<@NotNull(message = "Write a change") @Valid Change> changes) {
+
+        /** The same machine with other values, by field. */
+        Machine with(Map<String, String> values) {
+            return new Machine(marque, model, frameNumber, values.getOrDefault("engine-number", engineNumber), values.getOrDefault("kind", kind), built, firstRegistered,
+                    values.getOrDefault("top-speed", topSpeed), values.getOrDefault("seats", seats), engine.with(values), frontBrake.with("front-brake", values), rearBrake.with("rear-brake", values),
+                    values.getOrDefault("linked-brakes", linkedBrakes), frontWheel.with("front-wheel", values), rearWheel.with("rear-wheel", values), values.getOrDefault("drive", drive),
+                    values.getOrDefault("volts", volts), equipment.with(values), history, null, null);
+        }
+    }
+
+    record AsBuilt(
+            @NotBlank(message = "Write the title of the document about this model, or none") String document,
+            String page,
+            @NotBlank(message = "Write the id of the person who wrote it") String by,
+            String secondedBy,
+            @NotEmpty(message = "Write fields of the description and what they were, such as front-brake.type: disc") Map<String, String> facts,
+            String note) { }
+
+    record Change(
+            @NotBlank(message = "Write the day, or day and time, from which the machine was so, such as 2026-11-20 09:40") String at,
+            @NotBlank(message = "Write the id of the person") String by,
+            @NotBlank(message = "Write the field that changed, such as front-brake.type") String field,
+            @NotBlank(message = "Write its value before") String from,
+            @NotBlank(message = "Write its value after") String to,
+            @NotBlank(message = "Write the id of the entry of the work") String because,
+            String note) { }
 
     record Engine(
             @NotBlank(message = "Write two-stroke, four-stroke or electric") String cycle,
@@ -63,19 +92,36 @@ final class Raw {
             @NotBlank(message = "Write how many, or 0 when electric") String cylinders,
             @NotBlank(message = "Write oil-injection, premix, wet-sump, dry-sump, total-loss or none") String oiling,
             @NotBlank(message = "Write points, magneto, electronic or none") String ignition,
-            @NotBlank(message = "Write air or liquid") String cooling) { }
+            @NotBlank(message = "Write air or liquid") String cooling) {
+
+        Engine with(Map<String, String> values) {
+            return new Engine(values.getOrDefault("engine.cycle", cycle), values.getOrDefault("engine.displacement", displacement), values.getOrDefault("engine.cylinders", cylinders),
+                    values.getOrDefault("engine.oiling", oiling), values.getOrDefault("engine.ignition", ignition), values.getOrDefault("engine.cooling", cooling));
+        }
+    }
 
     record Brake(
             @NotBlank(message = "Write disc, drum or none") String type,
             @NotBlank(message = "Write hydraulic, cable, rod or none") String workedBy,
             @NotBlank(message = "Write 1 or 2 for a disc brake, else 0") String discs,
             @NotBlank(message = "Write bonded, riveted, sintered or none") String lining,
-            @NotBlank(message = "Write yes or no") String stopLampSwitch) { }
+            @NotBlank(message = "Write yes or no") String stopLampSwitch) {
+
+        Brake with(String name, Map<String, String> values) {
+            return new Brake(values.getOrDefault(name + ".type", type), values.getOrDefault(name + ".worked-by", workedBy), values.getOrDefault(name + ".discs", discs),
+                    values.getOrDefault(name + ".lining", lining), values.getOrDefault(name + ".stop-lamp-switch", stopLampSwitch));
+        }
+    }
 
     record Wheel(
             @NotBlank(message = "Write steel or alloy") String rim,
             @NotBlank(message = "Write yes or no") String spoked,
-            @NotBlank(message = "Write yes or no") String tube) { }
+            @NotBlank(message = "Write yes or no") String tube) {
+
+        Wheel with(String name, Map<String, String> values) {
+            return new Wheel(values.getOrDefault(name + ".rim", rim), values.getOrDefault(name + ".spoked", spoked), values.getOrDefault(name + ".tube", tube));
+        }
+    }
 
     record Equipment(
             @NotBlank(message = "Write kick, electric, both or none") String starter,
@@ -87,9 +133,18 @@ final class Raw {
             @NotBlank(message = "Write yes or no") String lamps,
             @NotBlank(message = "Write yes or no") String indicators,
             @NotBlank(message = "Write yes or no") String horn,
-            @NotBlank(message = "Write how many, 0 to 2") String mirrors,
-            @NotBlank(message = "Write how many, 0 to 2") String stands,
-            @NotBlank(message = "Write yes or no") String speedometer) { }
+            @NotBlank(message = "Write how many mirrors, or 0") String mirrors,
+            @NotBlank(message = "Write how many stands, or 0") String stands,
+            @NotBlank(message = "Write yes or no") String speedometer) {
+
+        Equipment with(Map<String, String> values) {
+            String name = "equipment.";
+            return new Equipment(values.getOrDefault(name + "starter", starter), values.getOrDefault(name + "carburettors", carburettors), values.getOrDefault(name + "fuel-tap", fuelTap),
+                    values.getOrDefault(name + "clutch", clutch), values.getOrDefault(name + "front-springing", frontSpringing), values.getOrDefault(name + "rear-springing", rearSpringing),
+                    values.getOrDefault(name + "lamps", lamps), values.getOrDefault(name + "indicators", indicators), values.getOrDefault(name + "horn", horn),
+                    values.getOrDefault(name + "mirrors", mirrors), values.getOrDefault(name + "stands", stands), values.getOrDefault(name + "speedometer", speedometer));
+        }
+    }
 
     record Maker(
             @NotNull(message = "Write the figures found, or [] when there are none") List<@NotNull(message = "Write a figure") @Valid Figure> figures,
@@ -135,7 +190,8 @@ final class Raw {
             String is, String with,
             String instrument, String foundOut,
             String inspected, String licence, String inspector, String document,
-            String note) {
+            @Since(2) String defect, @Since(2) List<String> dangers, @Since(2) String closed,
+            String note, @Since(2) String noteIs) {
 
         /** What is written under the key of this kind of entry, or null. */
         String under(Deed deed) {
@@ -148,6 +204,8 @@ final class Raw {
                 case DONE -> done;
                 case FOUND_OUT -> foundOut;
                 case INSPECTED -> inspected;
+                case DEFECT -> defect;
+                case CLOSED -> closed;
             };
         }
     }

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -49,6 +50,13 @@ final class Reading {
     /** True when what stands here is being written now, and is refused where it cannot be true; else it is stored and only marked. */
     boolean isNew(String path) {
         return as.isWritten(path);
+    }
+
+    /** The same for another text of the same file, with faults of its own. */
+    Reading apart() {
+        Reading apart = new Reading(new Faults("", Map.of()), words, asOf, written, ReadAs.STORED);
+        apart.zone = zone;
+        return apart;
     }
 
     /** True when this key stands in the file, whatever stands behind it. */
@@ -248,6 +256,13 @@ final class Reading {
     String point(String path, String text) {
         if (settled(path, text)) {
             return null;
+        }
+        String now = words.placeNow(text);
+        if (!words.points().contains(text) && words.points().contains(now)) {
+            if (isNew(path)) {
+                faults.add(path, Faults.quoted(text) + " is called " + now + " today", "Write " + now);
+            }
+            return now;
         }
         if (!words.points().contains(text)) {
             faults.add(path, Faults.quoted(text) + " is not a place this rule book knows", Choices.places(text, words.points()));

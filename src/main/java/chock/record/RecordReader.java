@@ -15,9 +15,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Reads job records, YAML or JSON (JSON when the first sign is an opening brace). First the file as written, then every
@@ -127,20 +129,38 @@ public final class RecordReader {
 
     private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
         ZoneId zone = read.zone("zone", raw.zone());
-        Machine machine = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
+        Machine described = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
         List<Person> people = people(orNone(raw.people()), read);
         Boolean onePerson = read.yesNo("one-person", raw.onePerson());
         if (Boolean.TRUE.equals(onePerson) && people.size() > 1) {
             read.faults.add("one-person", "one person works alone, but " + people.size() + " people stand in this record", "Write no");
         }
         Set<String> writers = known(raw.people(), Raw.Person::id);
+        Machine machine = described == null ? null : described.with(new PastReading(read, writers, known(raw.entries(), Raw.Entry::id), lines).past(raw.machine(), described));
         MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, writers).maker(raw.maker());
         Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
-        List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), lines).entries(orNone(raw.entries()));
+        List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), RecordForm.of(raw.chock()), lines).entries(orNone(raw.entries()));
+        entries = PlausibleReading.of(read, entries, machine, instruments, orNone(raw.instruments()));
         List<Claim> claims = new ClaimReading(read, known(raw.entries(), Raw.Entry::id)).claims(orNone(raw.claims()));
         List<Gate> seeks = gates(orNone(raw.seeks()), read);
+        if (machine != null && !read.faults.any()) {
+            refuseContradictions(machine, entries, RecordForm.of(raw.chock()), read);
+        }
         return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
                 machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims), RecordForm.of(raw.chock()));
+    }
+
+    /** What is being written about a part that the machine does not have by its description of that day. */
+    private static void refuseContradictions(Machine machine, List<Entry> entries, int form, Reading read) {
+        DescribedTimes times = new DescribedTimes(machine, entries, read.words.fields(), form);
+        Set<String> corrected = entries.stream().map(Entry::corrects).filter(Objects::nonNull).collect(Collectors.toSet());
+        for (int i = 0; i < entries.size(); i++) {
+            String path = "entries[" + i + "]";
+            if (read.isNew(path) && !corrected.contains(entries.get(i).id())) {
+                times.contradiction(entries.get(i)).ifPresent(c -> read.faults.add(path + ".point", c.entered() + " does not go with " + c.described() + ", the description of that day",
+                        "Write the place where it was, or put the description right; where work changed the machine, write the change with its day under machine.changes"));
+            }
+        }
     }
 
     private static List<Gate> gates(List<String> seeks, Reading read) {

@@ -98,10 +98,10 @@ public final class RecordSchema {
         keys.set("frame-number", text("As stamped, or none."));
         keys.set("engine-number", text("As stamped, or none."));
         keys.set("kind", choice(Machine.Kind.class, "What the law calls it."));
-        keys.set("built", whole(1885, 9999, "Year it was built."));
+        keys.set("built", whole(MachineReading.least(words, "built"), 9999, "Year it was built."));
         keys.set("first-registered", pattern(DAY, "Day of first registration."));
         keys.set("top-speed", amount(Unit.Dimension.SPEED, "Top speed by the maker."));
-        keys.set("seats", whole(1, 9, "How many people it seats."));
+        keys.set("seats", whole(MachineReading.least(words, "seats"), MachineReading.most(words, "seats"), "How many people it seats."));
         keys.set("engine", engine());
         keys.set("front-brake", brake());
         keys.set("rear-brake", brake());
@@ -109,17 +109,50 @@ public final class RecordSchema {
         keys.set("front-wheel", wheel());
         keys.set("rear-wheel", wheel());
         keys.set("drive", choice(Machine.Drive.class, "Final drive."));
-        keys.set("volts", whole(0, 200, "Volts of the battery; 0 when it has none."));
+        keys.set("volts", whole(MachineReading.least(words, "volts"), MachineReading.most(words, "volts"), "Volts of the battery; 0 when it has none."));
         keys.set("equipment", equipment());
         keys.set("history", choice(Machine.History.class, "Unknown when it was bought in without a record of its work."));
-        return object(nodes.objectNode(), keys, List.of());
+        keys.set("as-built", asBuilt());
+        keys.set("changes", list(change(), "What work changed in this description, each with its day; the fields above say how it is now.", 0));
+        return object(nodes.objectNode(), keys, List.of("as-built", "changes"));
+    }
+
+    private ObjectNode asBuilt() {
+        ObjectNode facts = nodes.objectNode();
+        DescriptionField.names().forEach(field -> facts.set(field, valueOf(field)));
+        ObjectNode keys = nodes.objectNode();
+        keys.set("document", text("Title of the document about this model, or none."));
+        keys.set("page", text("Page or section."));
+        keys.set("by", number(ID, "Who wrote it."));
+        keys.set("seconded-by", number(ID, "Who compared it with the machine as well."));
+        keys.set("facts", object(nodes.objectNode().put("minProperties", 1), facts, DescriptionField.names()));
+        keys.set("note", anyText());
+        return object(nodes.objectNode().put("description", "What it was built with."), keys, List.of("page", "seconded-by", "note"));
+    }
+
+    private ObjectNode valueOf(String field) {
+        List<String> values = DescriptionField.valuesOf(field);
+        String says = "As built: " + field + ".";
+        return values.isEmpty() ? text(says) : values.equals(List.of("yes", "no")) ? yesNo(says) : values.get(0).matches("\\d+") ? whole(0, DescriptionField.MOST, says) : oneOf(values, says);
+    }
+
+    private ObjectNode change() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("at", pattern(MOMENT, "Day, or day and time, from which the machine was so."));
+        keys.set("by", number(ID, "Who writes it."));
+        keys.set("field", oneOf(DescriptionField.names(), "The field that changed."));
+        keys.set("from", text("Its value before."));
+        keys.set("to", text("Its value after."));
+        keys.set("because", number(ID, "The entry of the work."));
+        keys.set("note", anyText());
+        return object(nodes.objectNode(), keys, List.of("note"));
     }
 
     private ObjectNode engine() {
         ObjectNode keys = nodes.objectNode();
         keys.set("cycle", choice(Machine.Cycle.class, "How the engine works."));
         keys.set("displacement", amount(Unit.Dimension.VOLUME, "Swept volume of all cylinders; 0 cc when electric."));
-        keys.set("cylinders", whole(0, MachineReading.MOST_CYLINDERS, "How many; 0 when electric."));
+        keys.set("cylinders", whole(0, MachineReading.most(words, "engine.cylinders"), "How many; 0 when electric."));
         keys.set("oiling", choice(Machine.Oiling.class, "How it is oiled."));
         keys.set("ignition", choice(Machine.Ignition.class, "How the spark is made."));
         keys.set("cooling", choice(Machine.Cooling.class, "How heat is carried off."));
@@ -130,7 +163,7 @@ public final class RecordSchema {
         ObjectNode keys = nodes.objectNode();
         keys.set("type", choice(Machine.BrakeType.class, "Kind of brake."));
         keys.set("worked-by", choice(Machine.WorkedBy.class, "How the control reaches it."));
-        keys.set("discs", whole(0, 2, "Number of discs; 0 for a drum or none."));
+        keys.set("discs", whole(MachineReading.least(words, "discs"), MachineReading.most(words, "discs"), "Number of discs; 0 for a drum or none."));
         keys.set("lining", choice(Machine.Lining.class, "How the friction material is held."));
         keys.set("stop-lamp-switch", yesNo("Whether its control works a stop lamp."));
         return object(nodes.objectNode(), keys, List.of());
@@ -147,7 +180,7 @@ public final class RecordSchema {
     private ObjectNode equipment() {
         ObjectNode keys = nodes.objectNode();
         keys.set("starter", choice(Machine.Starter.class, "How the engine is started."));
-        keys.set("carburettors", whole(0, 4, "How many; 0 when electric or injected."));
+        keys.set("carburettors", whole(MachineReading.least(words, "equipment.carburettors"), MachineReading.most(words, "equipment.carburettors"), "How many; 0 when electric or injected."));
         keys.set("fuel-tap", choice(Machine.FuelTap.class, "What shuts the fuel off."));
         keys.set("clutch", choice(Machine.Clutch.class, "How the lever reaches the clutch."));
         keys.set("front-springing", choice(Machine.FrontSpringing.class, "What the front wheel is sprung by."));
@@ -155,8 +188,8 @@ public final class RecordSchema {
         keys.set("lamps", yesNo("Whether it has lamps at all."));
         keys.set("indicators", yesNo("Whether it has direction indicators."));
         keys.set("horn", yesNo("Whether it has a horn."));
-        keys.set("mirrors", whole(0, 2, "How many."));
-        keys.set("stands", whole(0, 2, "How many."));
+        keys.set("mirrors", whole(MachineReading.least(words, "equipment.mirrors"), MachineReading.most(words, "equipment.mirrors"), "How many."));
+        keys.set("stands", whole(MachineReading.least(words, "equipment.stands"), MachineReading.most(words, "equipment.stands"), "How many."));
         keys.set("speedometer", yesNo("Whether it has a speedometer."));
         return object(nodes.objectNode(), keys, List.of());
     }
@@ -164,7 +197,7 @@ public final class RecordSchema {
     private ObjectNode maker() {
         ObjectNode figure = nodes.objectNode();
         figure.set("for", oneOf(new TreeSet<>(words.limits().keySet()), "The limit it speaks to."));
-        figure.set("at", oneOf(words.points(), "The place it is for; left out, it is for every place."));
+        figure.set("at", oneOf(words.everyPlaceName(), "The place it is for; left out, it is for every place."));
         figure.set("at-least", pattern(AMOUNT, "Lowest allowed."));
         figure.set("at-most", pattern(AMOUNT, "Highest allowed."));
         figure.set("is", pattern(AMOUNT, "The figure to be met within a tolerance."));
@@ -208,8 +241,8 @@ public final class RecordSchema {
         keys.set("by", number(ID, "Who writes it."));
         keys.set("seq", number("^[1-9]\\d{0,5}$", "Order among entries of one minute; given by the program.").put("minimum", 1).put("maximum", EntryReading.MOST_SEQ));
         keys.set("corrects", number(ID, "The earlier entry it replaces."));
-        keys.set("reason", text("Why it corrects."));
-        keys.set("point", oneOf(words.points(), "The place on the machine."));
+        keys.set("reason", text("Why it corrects; of work 'examined', the cause that was found."));
+        keys.set("point", oneOf(words.everyPlaceName(), "The place on the machine."));
         Collection<String> aspects = new TreeSet<>(words.aspects().keySet());
         keys.set("measured", oneOf(new TreeSet<>(words.aspects().values().stream().filter(a -> a.form() == Vocabulary.Form.AMOUNT).map(Vocabulary.Aspect::name).toList()), "Read off an instrument."));
         keys.set("tried", oneOf(aspects, "Tried by the writer."));
@@ -225,20 +258,33 @@ public final class RecordSchema {
         keys.set("licence", text("Number of the inspector's licence."));
         keys.set("inspector", text("Name of the inspector."));
         keys.set("document", text("The document issued."));
+        keys.set("defect", text("Something wrong, in free words."));
+        keys.set("dangers", list(choice(Danger.class, "A danger."), "What the defect can do.", 0).put("uniqueItems", true));
+        keys.set("closed", number(ID, "The defect found closed."));
         keys.set("note", anyText());
+        keys.set("note-is", choice(NoteIs.class, "What the note is."));
         List<String> optional = Binding.keysOf(Raw.Entry.class).stream().filter(k -> !List.of("id", "at", "by").contains(k)).toList();
         ObjectNode entry = object(nodes.objectNode(), keys, optional);
         ObjectNode together = nodes.objectNode();
         together.set("corrects", nodes.arrayNode().add("reason"));
-        together.set("reason", nodes.arrayNode().add("corrects"));
+        together.set("closed", nodes.arrayNode().add("reason"));
+        together.set("note-is", nodes.arrayNode().add("note"));
         entry.set("dependentRequired", together);
         ArrayNode exactlyOne = nodes.arrayNode();
         ArrayNode rules = nodes.arrayNode();
+        rules.add(ifThen(requires("reason"), nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("corrects")).add(requires("closed")))));
         for (Deed deed : Deed.values()) {
             exactlyOne.add(requires(deed.key()));
             rules.add(ifThen(requires(deed.key()), goesWith(deed)));
         }
         words.aspects().values().stream().sorted(Comparator.comparing(Vocabulary.Aspect::name)).forEach(a -> rules.add(ifThen(asks(a), answeredBy(a))));
+        words.works().keySet().stream().sorted().forEach(work -> rules.add(ifThen(does(work), toolOf(work))));
+        ObjectNode examined = requires("done");
+        examined.set("properties", nodes.objectNode().set("done", nodes.objectNode().put("const", EntryReading.EXAMINED)));
+        ObjectNode otherReason = requires("reason");
+        otherReason.set("not", examined);
+        rules.add(ifThen(examined.deepCopy(), requires("reason")));
+        rules.add(ifThen(otherReason, requires("corrects")));
         entry.set("oneOf", exactlyOne);
         entry.set("allOf", rules);
         return entry;
@@ -247,7 +293,7 @@ public final class RecordSchema {
     private ObjectNode claim() {
         ObjectNode keys = nodes.objectNode();
         keys.set("claim", choice(Claim.Kind.class, "What is claimed."));
-        keys.set("about", oneOf(words.points(), "The place on the machine."));
+        keys.set("about", oneOf(words.everyPlaceName(), "The place on the machine."));
         keys.set("says", text("The claim in the words it was made in."));
         keys.set("by", text("Who claims it."));
         keys.set("supported-by", list(number(ID, "An entry."), "The entries it rests on.", 0).put("uniqueItems", true));
@@ -259,7 +305,7 @@ public final class RecordSchema {
         List<String> wanted = EntryReading.keysFor(deed);
         ObjectNode then = requires(wanted.toArray(String[]::new));
         ObjectNode keys = nodes.objectNode();
-        EntryReading.PARTICULAR.stream().filter(k -> !wanted.contains(k)).forEach(k -> keys.put(k, false));
+        EntryReading.PARTICULAR.stream().filter(k -> !wanted.contains(k) && !EntryReading.optionalFor(deed).contains(k)).forEach(k -> keys.put(k, false));
         then.set("properties", keys);
         return then;
     }
@@ -273,6 +319,25 @@ public final class RecordSchema {
             ways.add(way);
         }
         return nodes.objectNode().set("anyOf", ways);
+    }
+
+    private ObjectNode does(String work) {
+        ObjectNode when = requires(Deed.DONE.key());
+        when.set("properties", nodes.objectNode().set(Deed.DONE.key(), nodes.objectNode().put("const", work)));
+        return when;
+    }
+
+    /** Work done with an instrument may name it and what was set; other work may not. */
+    private ObjectNode toolOf(String work) {
+        ObjectNode keys = nodes.objectNode();
+        Vocabulary.Tooled tooled = words.tooled().get(work);
+        if (tooled == null) {
+            keys.put("is", false).put("with", false);
+        } else {
+            keys.set("is", amount(tooled.unit().dimension(), "What it was " + work + " to."));
+        }
+        ObjectNode then = nodes.objectNode().set("properties", keys);
+        return tooled == null ? then : then.set("dependentRequired", nodes.objectNode().set("is", nodes.arrayNode().add("with")));
     }
 
     private ObjectNode answeredBy(Vocabulary.Aspect aspect) {

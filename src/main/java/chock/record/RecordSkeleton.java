@@ -78,6 +78,17 @@ public final class RecordSkeleton {
                     stands:              # 0 to 2
                     speedometer:         # yes or no
                   history:               # %s; unknown when bought in without a record of its work
+                  # What it was built with, from a document about this model with its page, or with none and compared by a second
+                  # person. Further fields of the description may be named as well.
+                  as-built:
+                    document:            # title, or none; with none, leave page out
+                    page:
+                    by:                  # id of the person
+                    # seconded-by:       # id of the second person
+                    facts:
+                %s  # What work changed in the description since, one field to a line; the fields above say how it is now:
+                  # changes:
+                  # - {at: 2026-11-20 10:10, by: id, field: front-brake.type, from: drum, to: disc, because: entry}
                 maker:
                   # Figures from the maker's manual for this machine, or [] when there are none. One to a line:
                   # - {for: limit, at: place, at-least: 4.5 mm, document: title, page: 61, by: id, seconded-by: id}
@@ -100,9 +111,14 @@ public final class RecordSkeleton {
                 # - {id: e1, at: 2026-11-20 09:40, by: id, point: place, measured: aspect, is: 3.1 mm ± 0.1 mm, with: instrument}
                 # - {id: e2, at: 2026-11-20 09:45, by: id, point: place, seen: aspect, is: answer}   (tried, told, assumed likewise)
                 # - {id: e3, at: 2026-11-20 10:10, by: id, point: place, done: work}
+                # - {id: e6, at: 2026-11-20 10:30, by: id, point: place, done: torqued, is: 24 N·m, with: torque-wrench}
                 # - {id: e4, at: 2026-11-22 11:00, by: id, instrument: id, found-out: how it was found out of tolerance}
                 # - {id: e5, at: 2026-11-22 15:00, by: id, inspected: passed, licence: number, inspector: name, document: number}
-                # A correction is a later entry with corrects: e1 and a reason: in it. A note: may stand in any.
+                # - {id: e7, at: 2026-11-22 15:10, by: id, point: place, defect: "what is wrong, in your own words", dangers: [fire]}
+                # - {id: e8, at: 2026-11-23 09:00, by: another id, closed: e7, reason: what was found}
+                # (dangers may be left out: %s)
+                # A correction is a later entry with corrects: e1 and a reason: in it. A note: may stand in any, with
+                # note-is: remark or note-is: defect beside it where it is about something safety-critical.
                 entries:
                   - id:
                     at:                  # day and time, such as 2026-11-20 09:40
@@ -117,8 +133,12 @@ public final class RecordSkeleton {
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
                         of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
                         of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
-                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Claim.Kind.class))
+                        of(Machine.RearSpringing.class), of(Machine.History.class), asBuilt(words), of(Danger.class), of(Claim.Kind.class))
                 + "\n" + vocabulary(words);
+    }
+
+    private static String asBuilt(Vocabulary words) {
+        return words.fields().stream().filter(FieldRule::asBuilt).map(rule -> "      " + rule.field() + ":\n").collect(Collectors.joining());
     }
 
     private static String vocabulary(Vocabulary words) {

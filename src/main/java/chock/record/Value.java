@@ -37,4 +37,18 @@ public sealed interface Value {
             return text;
         }
     }
+
+    /**
+     * What stands in a stored record and cannot be true. It is none of the other kinds, so that nothing takes it for a reading.
+     *
+     * @param written what stands there
+     * @param says why it cannot be true, in words without a full stop
+     * @param advice what to look at again, as an imperative without a full stop
+     */
+    record Impossible(Value written, String says, String advice) implements Value {
+        @Override
+        public String toString() {
+            return written.toString();
+        }
+    }
 }

@@ -1,9 +1,12 @@
 package chock.record;
 
 import chock.quantity.Unit;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * The words a record may use, as the rule book in force knows them.
@@ -13,9 +16,30 @@ import java.util.SortedSet;
  * @param works what can be done to a part, with what it means
  * @param instruments kinds of instrument, each with its smallest credible uncertainty
  * @param limits ids a maker's figure may speak to, each with the kind of unit
+ * @param plausible what figures can be at all
+ * @param tooled work that is done with an instrument, by its name
+ * @param formerly places that were renamed: the name of today by the former one; what the former carried came along
+ * @param fields what the fields of the description mean
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields) {
+
+    /** Every name that a stored record may have for a place: those of today, and the former ones. */
+    public SortedSet<String> everyPlaceName() {
+        SortedSet<String> all = new TreeSet<>(points);
+        formerly.forEach((former, now) -> points.stream().filter(point -> Entry.covers(now, point)).forEach(point -> all.add(former + point.substring(now.length()))));
+        return all;
+    }
+
+    /** What a place is called today; the name itself where the place was never renamed. */
+    public String placeNow(String name) {
+        for (String above : Entry.upFrom(name)) {
+            if (formerly.containsKey(above)) {
+                return formerly.get(above) + name.substring(above.length());
+            }
+        }
+        return name;
+    }
 
     /** How the {@code is:} of an aspect is written. */
     public enum Form { AMOUNT, ANSWER, DAYS, CODE }
@@ -23,8 +47,24 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
     /**
      * @param dimension kind of unit of an AMOUNT, else null
      * @param answers every answer of an ANSWER, good and bad, else empty
+     * @param places where some check asks for it on some machine; empty when it may be written anywhere
      */
-    public record Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers) { }
+    public record Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers, Set<String> places) {
+        /** One that may be written anywhere. */
+        public Aspect(String name, Form form, Unit.Dimension dimension, Set<String> answers) {
+            this(name, form, dimension, answers, Set.of());
+        }
+    }
+
+    /**
+     * Work done with an instrument.
+     *
+     * @param with kind of the instrument
+     * @param unit of what was set; any unit of the same kind may be written
+     * @param from first day of entries that count only with both
+     * @param noneFound id under the maker's {@code none-found} that allows what was set to be left out
+     */
+    public record Tooled(String work, String with, Unit unit, LocalDate from, String noneFound) { }
 
     /** @param leastUncertainty least expanded uncertainty (k = 2) for each kind of unit it can measure, as a quantity or a percentage */
     public record InstrumentKind(String name, Map<Unit.Dimension, chock.quantity.Quantity> leastUncertainty) { }

@@ -5,6 +5,8 @@ import chock.assess.Assessor;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Deed;
+import chock.record.DescriptionChange;
+import chock.record.DescriptionField;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
@@ -12,18 +14,19 @@ import chock.record.JobRecord;
 import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
+import chock.record.NoteIs;
 import chock.record.Person;
 import chock.record.RecordForm;
 import chock.record.Spelling;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.rulebook.Limit;
+import chock.rulebook.Coordinates;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.Period;
 import java.time.Year;
 import java.time.YearMonth;
 import java.time.ZoneId;
@@ -49,11 +52,20 @@ final class Bench {
     private final List<MakerFigure> figures = new ArrayList<>();
     private final Set<String> noneFound = new TreeSet<>();
     private final List<Instrument> instruments = new ArrayList<>();
+    private static final LocalTime FIRST_ENTRY = LocalTime.of(9, 0);
+    /** Late enough to be good still at noon, where two hours are the most. */
+    private static final LocalTime FIRST_ENTRY_TODAY = LocalTime.of(10, 30);
+    LocalTime time = LocalTime.NOON;
+    Coordinates workshop;
     LocalDate today = LocalDate.of(2026, 11, 25);
     String territory = "GB";
     boolean onePerson;
+    int form = RecordForm.NEWEST;
+
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
+    private Instrument tool;
+    private LocalDate lastDayOfTool;
     private JobRecord record;
     private final Map<Gate, Assessment> judged = new EnumMap<>(Gate.class);
     private final List<Expected> expected = new ArrayList<>();
@@ -64,7 +76,7 @@ final class Bench {
     }
 
     /** Adds evidence: the verb is the kind of evidence. */
-    void evidence(String by, String point, Deed deed, String aspect, String written, Period ago) {
+    void evidence(String by, String point, Deed deed, String aspect, String written, Ago ago) {
         Vocabulary.Aspect known = book.vocabulary().aspects().get(aspect);
         if (known == null) {
             throw unknown("no check asks for", aspect, book.vocabulary().aspects().keySet());
@@ -79,7 +91,7 @@ final class Bench {
         add(by, deed, point, aspect, value, deed == Deed.MEASURED ? instrument() : null, ago);
     }
 
-    void work(String by, String point, String work, Period ago) {
+    void work(String by, String point, String work, Ago ago) {
         if (!book.vocabulary().works().containsKey(work)) {
             throw unknown("nobody here knows the work", work, book.vocabulary().works().keySet());
         }
@@ -87,7 +99,65 @@ final class Bench {
         add(by, Deed.DONE, point, work, null, null, ago);
     }
 
-    void inspected(String result, Period ago) {
+    /** @param set what the instrument was set to, or null when that was not written */
+    void work(String by, String point, String work, Quantity set, Ago ago) {
+        Vocabulary.Tooled tooled = book.vocabulary().tooled().get(work);
+        if (tooled == null) {
+            throw unknown("no instrument is used for the work", work, book.vocabulary().tooled().keySet());
+        }
+        checkPoint(point);
+        if (tool == null) {
+            tool = new Instrument("tool", tooled.with(), null, today.minusYears(1), lastDayOfTool == null ? today.plusYears(1) : lastDayOfTool);
+        }
+        add(by, Deed.DONE, point, work, set == null ? null : new Value.Amount(new Measured(set, null)), tool.id(), ago);
+    }
+
+    void toolFoundOut(Ago ago) {
+        if (tool == null) {
+            throw new NotUnderstood("say first what work was done with it");
+        }
+        add(INSPECTOR, Deed.FOUND_OUT, tool.id(), "reads low at the master", null, null, ago);
+    }
+
+    void toolRanOutOfCalibration(Ago ago) {
+        if (tool != null) {
+            throw new NotUnderstood("say when its calibration ran out before the first work done with it");
+        }
+        lastDayOfTool = today.minus(ago.days());
+    }
+
+    void makerGivesNone(String id) {
+        Set<String> known = new TreeSet<>(book.vocabulary().limits().keySet());
+        book.vocabulary().tooled().values().forEach(tooled -> known.add(tooled.noneFound()));
+        if (!known.contains(id)) {
+            throw unknown("no figure of a maker is asked for", id, known);
+        }
+        noneFound.add(id);
+    }
+
+    /** The last entry made the machine what it is; until then this field was something else. */
+    void changed(String field, String from) {
+        checkField(field, from);
+        Entry because = entries.get(entries.size() - 1);
+        draft.changes.add(new DescriptionChange(because.at(), because.by(), field, from, draft.machine().fields().get(field), because.id(), 0));
+    }
+
+    void builtWith(String field, String value) {
+        checkField(field, value);
+        draft.builtWith.put(field, value);
+    }
+
+    void checkField(String field, String value) {
+        if (!DescriptionField.names().contains(field)) {
+            throw unknown("the description has no field", field, DescriptionField.names());
+        }
+        List<String> known = DescriptionField.valuesOf(field);
+        if (value != null && !known.isEmpty() && !known.contains(value)) {
+            throw new NotUnderstood("'" + value + "' is no value of " + field + "; write one of " + String.join(", ", known));
+        }
+    }
+
+    void inspected(String result, Ago ago) {
         add(INSPECTOR, Deed.INSPECTED, "machine", result, new Value.Code("L-2231"), null, ago);
     }
 
@@ -135,27 +205,71 @@ final class Bench {
         instruments.add(new Instrument("second-gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
     }
 
-    void ranOutOfCalibration(Period ago) {
+    void ranOutOfCalibration(Ago ago) {
         if (!instruments.isEmpty()) {
             throw new NotUnderstood("say when its calibration ran out before the first reading");
         }
-        lastDayOfCalibration = today.minus(ago);
+        lastDayOfCalibration = today.minus(ago.days());
     }
 
-    void foundOut(Period ago) {
+    void foundOut(Ago ago) {
         add(INSPECTOR, Deed.FOUND_OUT, instrument(), "reads high at the master", null, null, ago);
+    }
+
+    /** Marks the last entry as the reading of a stored record marks what cannot be true. */
+    void cannotBe() {
+        Entry last = entries.remove(entries.size() - 1);
+        entries.add(last.withValue(new Value.Impossible(last.is(), last.what().replace('-', ' ') + " " + last.is() + " is not possible", "Read it again")));
     }
 
     /** Replaces the last entry by one with another value. */
     void correct(String by, String written) {
         Entry wrong = entries.get(entries.size() - 1);
-        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Period.ZERO);
+        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
     }
 
-    private void add(String by, Deed deed, String point, String what, Value is, String with, Period ago) {
-        LocalDateTime at = LocalDateTime.of(today.minus(ago), LocalTime.of(9, 0)).plusMinutes(entries.size());
+    /** Corrects the last entry within the same hour, both of them numbered by the program. */
+    void withdraw(String by, String written, int minutes) {
+        Entry wrong = entries.remove(entries.size() - 1);
+        Moment then = wrong.at();
+        entries.add(at(wrong, new Moment(then.date(), then.time(), then.zone(), entries.size() + 1)));
+        correct(by, written);
+        Entry right = entries.remove(entries.size() - 1);
+        entries.add(at(right, new Moment(then.date(), then.time().plusMinutes(minutes), then.zone(), entries.size() + 1)));
+    }
+
+    private static Entry at(Entry e, Moment at) {
+        return new Entry(e.id(), at, e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), e.line());
+    }
+
+    /** Reports a defect in free words. */
+    void defect(String by, String point, String words, Ago ago) {
+        checkPoint(point);
+        add(by, Deed.DEFECT, point, words, null, null, ago);
+    }
+
+    /** Closes the defect reported last. */
+    void close(String by, Ago ago) {
+        Entry defect = entries.stream().filter(e -> e.deed() == Deed.DEFECT).reduce((a, b) -> b).orElseThrow(() -> new NotUnderstood("report a defect before it is closed"));
+        add(by, Deed.CLOSED, defect.point(), defect.id(), null, null, ago);
+        Entry closed = entries.remove(entries.size() - 1);
+        entries.add(new Entry(closed.id(), closed.at(), closed.by(), closed.deed(), closed.point(), closed.what(), null, null, null, "looked at, nothing found", null, closed.line()));
+    }
+
+    /** Puts a note on the last entry. */
+    void note(String words, NoteIs is) {
+        if (entries.isEmpty()) {
+            throw new NotUnderstood("write an entry before the note on it");
+        }
+        Entry e = entries.remove(entries.size() - 1);
+        entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), words, is, e.dangers(), e.line()));
+    }
+
+    private void add(String by, Deed deed, String point, String what, Value is, String with, Ago ago) {
+        LocalDateTime exactly = ago.before(today.atTime(time));
+        LocalDateTime at = exactly == null ? LocalDateTime.of(today.minus(ago.days()), ago.days().isZero() ? FIRST_ENTRY_TODAY : FIRST_ENTRY).plusMinutes(entries.size()) : exactly;
         entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
     }
 
@@ -209,6 +323,9 @@ final class Bench {
         if (one instanceof Expected.ReleasedUntil until) {
             return until.gate();
         }
+        if (one instanceof Expected.Closes closes) {
+            return closes.gate();
+        }
         if (one instanceof Expected.RunEndsAt) {
             return Gate.INDOOR_RUN;
         }
@@ -217,20 +334,28 @@ final class Bench {
     }
 
     private Assessment judged(Gate gate) {
-        return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book, List.of(g), noon()));
+        return judged.computeIfAbsent(gate, g -> Assessor.assess(record(), book.at(workshop), List.of(g), judgedAt()));
     }
 
-    private JobRecord record() {
+    JobRecord record() {
         if (record == null) {
             record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
                     new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    List.copyOf(instruments), List.copyOf(entries), List.of(), RecordForm.NEWEST);
+                    tools(), List.copyOf(entries), List.of(), form);
         }
         return record;
     }
 
-    private Instant noon() {
-        return today.atTime(12, 0).atZone(ZONE).toInstant();
+    private List<Instrument> tools() {
+        List<Instrument> all = new ArrayList<>(instruments);
+        if (tool != null) {
+            all.add(tool);
+        }
+        return List.copyOf(all);
+    }
+
+    Instant judgedAt() {
+        return today.atTime(time).atZone(ZONE).toInstant();
     }
 
     /** True until the first expectation: then the record is judged, and what is said later would count for nothing. */
@@ -240,7 +365,7 @@ final class Bench {
 
     /** The scenario as it was put together, or null when it expects nothing. */
     Scenario scenario(String place, String name) {
-        return expected.isEmpty() ? null : new Scenario(place, name, record(), noon(), Set.copyOf(judged.keySet()), List.copyOf(expected), found());
+        return expected.isEmpty() ? null : new Scenario(place, name, record(), judgedAt(), workshop, Set.copyOf(judged.keySet()), List.copyOf(expected), found());
     }
 
     private List<Scenario.Place> found() {

@@ -4,10 +4,12 @@ import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Machine;
+import chock.record.NoteIs;
+import chock.rulebook.Coordinates;
 import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
 import java.time.LocalDate;
-import java.time.Period;
+import java.time.LocalTime;
 
 /** The steps in which a scenario speaks. Each is one sentence an inspector would say; {@link StepWords} are its words in braces. */
 public final class BenchSteps {
@@ -152,6 +154,44 @@ public final class BenchSteps {
         draft().engineNumber = "none";
     }
 
+    @Given("it was built with {field} {thing}")
+    @Explained(value = "What the machine was built with, by a field of the description and its value; as it is now unless said otherwise.", example = "it was built with front-brake.type drum")
+    public void builtWith(String field, String value) {
+        open().builtWith(field, value);
+    }
+
+    @Given("it is not written what {field} it was built with")
+    @Explained(value = "What is written about the machine as built leaves this field out.", example = "it is not written what drive it was built with")
+    public void notWritten(String field) {
+        open().checkField(field, null);
+        draft().notWritten.add(field);
+    }
+
+    @Given("it is not written what it was built with")
+    @Explained(value = "Nothing at all is written about the machine as built.", example = "it is not written what it was built with")
+    public void nothingWritten() {
+        draft().asBuiltWritten = false;
+    }
+
+    @Given("no document says what it was built with")
+    @Explained(value = "What is written about the machine as built comes from one person and from no document.", example = "no document says what it was built with")
+    public void noDocument() {
+        draft().document = null;
+    }
+
+    @Given("until then its {field} was {thing}")
+    @Explained(value = "A dated change of the description, made by the work of the entry before; it is now as described.", example = "until then its front-brake.type was drum")
+    public void changed(String field, String from) {
+        open().changed(field, from);
+    }
+
+    @Given("the record is a job-record\\/1")
+    @Explained(value = "The record is of the first form, which cannot carry what the machine was built with, nor name an instrument for work.", example = "the record is a job-record/1")
+    public void firstForm() {
+        draft().asBuiltWritten = false;
+        open().form = 1;
+    }
+
     @Given("the territory is {territory}")
     @Explained(value = "Where it will be ridden; Great Britain unless said otherwise.", example = "the territory is US-VA")
     public void territory(String territory) {
@@ -164,6 +204,18 @@ public final class BenchSteps {
         open().today = date;
     }
 
+    @Given("the time is {time}")
+    @Explained(value = "The time of day of the judgement; 12:00 unless said otherwise.", example = "the time is 22:30")
+    public void time(LocalTime time) {
+        open().time = time;
+    }
+
+    @Given("the workshop is at latitude {quantity} and longitude {quantity}")
+    @Explained(value = "Where the workshop is, as the shop's settings say it; nobody says it unless a scenario does.", example = "the workshop is at latitude 52 ° and longitude -1 °")
+    public void workshop(Quantity latitude, Quantity longitude) {
+        open().workshop = new Coordinates(latitude, longitude);
+    }
+
     @Given("one person works alone")
     @Explained(value = "There is no second person in the workshop.", example = "one person works alone")
     public void onePerson() {
@@ -172,19 +224,49 @@ public final class BenchSteps {
 
     @Given("{writer}{place} {deed} {thing} {reading}{ago}")
     @Explained(value = "An entry of evidence: where, the kind of evidence, what, and what was found.", example = "front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 14 months ago")
-    public void evidence(String by, String place, Deed deed, String thing, String reading, Period ago) {
+    public void evidence(String by, String place, Deed deed, String thing, String reading, Ago ago) {
         open().evidence(by, place, deed, thing, reading, ago);
     }
 
     @Given("{writer}{place} was {thing}{ago}")
     @Explained(value = "An entry of work done on a part.", example = "tom wrote that front-brake/caliper was refitted")
-    public void work(String by, String place, String work, Period ago) {
+    public void work(String by, String place, String work, Ago ago) {
         open().work(by, place, work, ago);
+    }
+
+    @Given("{writer}{place} was {thing} to {quantity}{ago}")
+    @Explained(value = "An entry of work done with an instrument, and what it was set to.", example = "tom wrote that front-wheel/spindle was torqued to 60 N·m 2 days ago")
+    public void workWithInstrument(String by, String place, String work, Quantity set, Ago ago) {
+        open().work(by, place, work, set, ago);
+    }
+
+    @Given("{writer}{place} was {thing} with an instrument{ago}")
+    @Explained(value = "An entry of work done with an instrument that does not say what it was set to.", example = "front-wheel/spindle was torqued with an instrument")
+    public void workWithInstrumentAlone(String by, String place, String work, Ago ago) {
+        open().work(by, place, work, null, ago);
+    }
+
+    @Given("the instrument for work was found out of tolerance{ago}")
+    @Explained(value = "The instrument that work was done with, such as a torque wrench, was later found to read wrongly.", example = "the instrument for work was found out of tolerance 1 day ago")
+    public void toolFoundOut(Ago ago) {
+        open().toolFoundOut(ago);
+    }
+
+    @Given("the calibration of the instrument for work ran out{ago}")
+    @Explained(value = "Stands before the first work done with it: when the calibration of that instrument ended.", example = "the calibration of the instrument for work ran out 2 months ago")
+    public void toolRanOut(Ago ago) {
+        open().toolRanOutOfCalibration(ago);
+    }
+
+    @Given("the maker gives no figure for {limit}")
+    @Explained(value = "The record says under none-found that the maker gives no such figure; of every limit that is so unless said otherwise.", example = "the maker gives no figure for fasteners.torque")
+    public void makerGivesNone(String id) {
+        open().makerGivesNone(id);
     }
 
     @Given("a licensed inspector {thing} it{ago}")
     @Explained(value = "A licensed inspection that passed or refused the machine.", example = "a licensed inspector refused it 2 months ago")
-    public void inspected(String result, Period ago) {
+    public void inspected(String result, Ago ago) {
         if (!result.equals("passed") && !result.equals("refused")) {
             throw new NotUnderstood("'" + result + "': write passed or refused");
         }
@@ -197,15 +279,57 @@ public final class BenchSteps {
         open().correct(by, reading);
     }
 
+    @Given("that cannot be true")
+    @Explained(value = "Marks the entry before as a stored record is marked where a figure is outside of what can be at all.", example = "that cannot be true")
+    public void cannotBe() {
+        open().cannotBe();
+    }
+
+    @Given("{person} withdrew it {int} minute(s) later as {reading}")
+    @Explained(value = "A correction of the entry before, both written at the board, which numbers them.", example = "ida withdrew it 4 minutes later as sound")
+    public void withdrew(String by, int minutes, String reading) {
+        open().withdraw(by, reading, minutes);
+    }
+
+    @Given("{writer}{place} had the defect {string}{ago}")
+    @Explained(value = "A defect reported in free words.", example = "tom wrote that front-brake had the defect \"soft after a minute\" 2 days ago")
+    public void defect(String by, String place, String words, Ago ago) {
+        open().defect(by, place, words, ago);
+    }
+
+    @Given("{person} closed the defect{ago}")
+    @Explained(value = "The defect reported last is closed, with a reason.", example = "ida closed the defect 1 day ago")
+    public void closed(String by, Ago ago) {
+        open().close(by, ago);
+    }
+
+    @Given("there was the note {string}")
+    @Explained(value = "A note on the entry before, which does not say what it is.", example = "there was the note \"goes to the bar after a minute\"")
+    public void note(String words) {
+        open().note(words, null);
+    }
+
+    @Given("there was the remark {string}")
+    @Explained(value = "A note on the entry before; its writer says that nothing is wrong.", example = "there was the remark \"tried with cold hands\"")
+    public void remark(String words) {
+        open().note(words, NoteIs.REMARK);
+    }
+
+    @Given("there was the defect {string}")
+    @Explained(value = "A note on the entry before; its writer says that it is a defect.", example = "there was the defect \"goes to the bar after a minute\"")
+    public void notedDefect(String words) {
+        open().note(words, NoteIs.DEFECT);
+    }
+
     @Given("the calibration of the instrument ran out{ago}")
     @Explained(value = "Stands before the first reading: when the instrument's calibration ended.", example = "the calibration of the instrument ran out 2 months ago")
-    public void ranOut(Period ago) {
+    public void ranOut(Ago ago) {
         open().ranOutOfCalibration(ago);
     }
 
     @Given("the instrument was found out of tolerance{ago}")
     @Explained(value = "The instrument used last was later found to read wrongly.", example = "the instrument was found out of tolerance 1 day ago")
-    public void foundOut(Period ago) {
+    public void foundOut(Ago ago) {
         open().foundOut(ago);
     }
 
@@ -267,7 +391,13 @@ public final class BenchSteps {
     @Then("it holds until {date}")
     @Explained(value = "The last day on which that finding stays met if nobody touches the machine.", example = "it holds until 2027-11-25")
     public void holdsUntil(LocalDate day) {
-        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day));
+        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day, null));
+    }
+
+    @Then("it holds until {date} at {time}")
+    @Explained(value = "The last minute in which that finding stays met if nobody touches the machine.", example = "it holds until 2026-11-25 at 13:59")
+    public void holdsUntil(LocalDate day, LocalTime minute) {
+        bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day, minute));
     }
 
     @Then("the run ends at {quantity}")
@@ -286,6 +416,20 @@ public final class BenchSteps {
     @Explained(value = "The verdict at a gate: something holds the machine.", example = "the road-test is blocked")
     public void blocked(Gate gate) {
         bench.expect(new Expected.Verdict(gate, "blocked"));
+    }
+
+    @Then("the {gate} is closed by {check}")
+    @Explained(value = "A known fault of that check holds the gate, whether the gate asks for the check or not.", example = "the first-start is closed by engine.knock")
+    public void closedBy(Gate gate, String check) {
+        bench.known(check);
+        bench.expect(new Expected.Closes(gate, check, true));
+    }
+
+    @Then("the {gate} is not closed by {check}")
+    @Explained(value = "No known fault of that check holds the gate.", example = "the non-runner is not closed by engine.knock")
+    public void notClosedBy(Gate gate, String check) {
+        bench.known(check);
+        bench.expect(new Expected.Closes(gate, check, false));
     }
 
     @Then("the {gate} is released until {date}")

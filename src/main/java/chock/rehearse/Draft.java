@@ -3,13 +3,21 @@ package chock.rehearse;
 import static java.util.Map.entry;
 
 import chock.quantity.Quantity;
+import chock.record.AsBuilt;
+import chock.record.DescriptionChange;
 import chock.record.Machine;
+import chock.record.Past;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -35,7 +43,32 @@ final class Draft {
     String engineNumber = "TB25E-10395";
     Machine.History history = Machine.History.KNOWN;
 
+    /** What it was built with where that is not what it is now; by field. */
+    final Map<String, String> builtWith = new HashMap<>();
+    /** Of which fields it is not written. */
+    final Set<String> notWritten = new HashSet<>();
+    /** The document it is known from, or null. */
+    String document = "Lark 250 rider's handbook";
+    boolean asBuiltWritten = true;
+    final List<DescriptionChange> changes = new ArrayList<>();
+
     Machine machine() {
+        Machine now = now();
+        AsBuilt described = AsBuilt.asDescribed(now, document, document == null ? null : "4", "ida");
+        Map<String, String> facts = new TreeMap<>(described.facts());
+        Map<String, String> values = new TreeMap<>(now.fields());
+        List<Past.Rebuild> rebuilds = new ArrayList<>();
+        for (int i = changes.size() - 1; i >= 0; i--) {
+            values.put(changes.get(i).field(), changes.get(i).from());
+            facts.put(changes.get(i).field(), changes.get(i).from());
+            rebuilds.add(0, new Past.Rebuild(changes.get(i).at(), List.of(changes.get(i)), Map.copyOf(values)));
+        }
+        facts.putAll(builtWith);
+        facts.keySet().removeAll(notWritten);
+        return now.with(new Past(rebuilds, asBuiltWritten ? new AsBuilt(document, described.page(), "ida", null, facts, Map.of(), 0) : null, Map.of()));
+    }
+
+    private Machine now() {
         return new Machine("Tarnbeck", "Lark 250", "TB25-10382", engineNumber, kind, Year.of(firstRegistered.getYear()), firstRegistered, topSpeed, seats,
                 engine, frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment(), history);
     }

@@ -3,12 +3,16 @@ package chock.rehearse;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.State;
 import chock.assess.facts.RunLevel;
 import chock.quantity.Quantity;
 import chock.record.Gate;
 import chock.rulebook.Applied;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -101,13 +105,18 @@ sealed interface Expected {
         }
     }
 
-    /** The last day on which a finding stays met if nobody touches the machine. */
-    record HoldsUntil(String check, LocalDate day) implements Expected {
+    /**
+     * The last day on which a finding stays met if nobody touches the machine.
+     *
+     * @param minute the last minute of that day, or null when any will do
+     */
+    record HoldsUntil(String check, LocalDate day, LocalTime minute) implements Expected {
         @Override
         public Optional<String> otherwise(Assessment judged) {
             Instant lapses = finding(judged, check).map(Finding::lapses).orElse(null);
-            LocalDate last = lapses == null ? null : lapses.minusSeconds(1).atZone(judged.record().zone()).toLocalDate();
-            return unless(day.equals(last), last == null ? "it does not lapse by itself, or is not met" : "it holds until " + last);
+            ZonedDateTime last = lapses == null ? null : lapses.minusSeconds(1).atZone(judged.record().zone());
+            boolean then = last != null && day.equals(last.toLocalDate()) && (minute == null || minute.equals(last.toLocalTime().truncatedTo(ChronoUnit.MINUTES)));
+            return unless(then, last == null ? "it does not lapse by itself, or is not met" : "it holds until " + last.toLocalDate() + ", " + last.toLocalTime().truncatedTo(ChronoUnit.MINUTES));
         }
     }
 
@@ -125,8 +134,23 @@ sealed interface Expected {
         }
 
         private static String blockers(GateVerdict found) {
-            List<Finding> open = found.findings().stream().filter(f -> f.remedy() != null).toList();
+            List<Finding> open = found.open();
             return open.isEmpty() ? "" : " by " + open.size() + ": " + open.stream().limit(5).map(f -> f.check() + " " + f.state().id()).collect(Collectors.joining(", ")) + (open.size() > 5 ? ", …" : "");
+        }
+    }
+
+    /**
+     * Whether a known fault of a check holds a gate.
+     *
+     * @param closes whether it does
+     */
+    record Closes(Gate gate, String check, boolean closes) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            GateVerdict found = at(judged, gate);
+            boolean asked = found.findings().stream().anyMatch(f -> f.check().equals(check) && f.state() == State.FAULT);
+            boolean unasked = found.closedBy().stream().anyMatch(c -> c.check().equals(check));
+            return unless((asked || unasked) == closes, asked ? check + " is asked there, and is fault" : unasked ? "a known fault of " + check + " closes it" : "no known fault of " + check + " closes it");
         }
     }
 

@@ -5,6 +5,7 @@ import chock.assess.Assessor;
 import chock.assess.Finding;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.rulebook.Coordinates;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.util.List;
@@ -17,17 +18,18 @@ import java.util.Set;
  * @param name its name
  * @param record the job record its steps made
  * @param asOf the moment of judgement
+ * @param workshop where the workshop is, or null
  * @param gates the gates its expectations need
  * @param expected what it expects, in order
  * @param found what was found of the checks it speaks of, at every place
  */
-record Scenario(String place, String name, JobRecord record, Instant asOf, Set<Gate> gates, List<Expected> expected, List<Place> found) {
+record Scenario(String place, String name, JobRecord record, Instant asOf, Coordinates workshop, Set<Gate> gates, List<Expected> expected, List<Place> found) {
 
     /** The finding on a check at one place. */
     record Place(String check, Finding.AtPlace found) { }
 
     Assessment judgedBy(RuleBook book) {
-        return Assessor.assess(record, book, List.copyOf(gates), asOf);
+        return Assessor.assess(record, book.at(workshop), List.copyOf(gates), asOf);
     }
 
     /** True when one of its expectations fails under this rule book, or it cannot be judged by it at all. */

@@ -7,12 +7,12 @@ import chock.record.Gate;
 import io.cucumber.java.ParameterType;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.Period;
+import java.time.LocalTime;
 import java.util.Locale;
 
 /** The words in braces of {@link BenchSteps}: what may stand there, and what it becomes. */
 public final class StepWords {
-    private static final String AGO = "(?: (\\d+) (day|month|year)s? ago)?";
+    private static final String AGO = "(?: (\\d+) (minute|hour|day|month|year)s? ago)?";
 
     @ParameterType("[a-z]+\\.[a-z0-9-]+")
     @Explained(value = "the id of a check, as `chock rules` lists them", example = "brakes.pad-thickness")
@@ -62,6 +62,12 @@ public final class StepWords {
         return word;
     }
 
+    @ParameterType("[a-z-]+(?:\\.[a-z-]+)?")
+    @Explained(value = "a field of the machine's description, as a record has it below `machine`", example = "front-brake.type")
+    public String field(String name) {
+        return name;
+    }
+
     @ParameterType(".+?")
     @Explained(value = "what was read or found, as a record writes it: an amount with its uncertainty, an answer, a date, a stamped code", example = "3.1 mm ± 0.1 mm")
     public String reading(String written) {
@@ -89,17 +95,19 @@ public final class StepWords {
     }
 
     @ParameterType(AGO)
-    @Explained(value = "may be left out: how long before the day of judgement, in days, months or years; without it, on the day itself", example = " 14 months ago")
-    public Period ago(String count, String unit) {
-        if (count == null) {
-            return Period.ZERO;
+    @Explained(value = "may be left out: how long before the judgement, in minutes, hours, days, months or years; without it, earlier on the same day", example = " 14 months ago")
+    public Ago ago(String count, String unit) {
+        return count == null ? Ago.ON_THE_DAY : Ago.of(Integer.parseInt(count), unit);
+    }
+
+    @ParameterType("\\d{2}:\\d{2}")
+    @Explained(value = "a time of day in the workshop: hours and minutes", example = "22:30")
+    public LocalTime time(String written) {
+        try {
+            return LocalTime.parse(written);
+        } catch (DateTimeException unreadable) {
+            throw new NotUnderstood("'" + written + "' is no time of day");
         }
-        int many = Integer.parseInt(count);
-        return switch (unit) {
-            case "day" -> Period.ofDays(many);
-            case "month" -> Period.ofMonths(many);
-            default -> Period.ofYears(many);
-        };
     }
 
     @ParameterType("(?:(ida|tom) wrote that )?")

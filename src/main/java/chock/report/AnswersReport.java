@@ -116,6 +116,7 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
             at.put("limit", place.limit());
             at.set("otherLimits", JsonReport.texts(place.others()));
             at.set("lacks", JsonReport.texts(place.lacks()));
+            at.set("closes", JsonReport.texts(place.closes()));
             ArrayNode compared = at.putArray("compared");
             place.compared().forEach(c -> compared.addObject().put("state", c.state().id()).put("says", c.says()).put("margin", c.margin()).put("rule", c.how()).set("evidence", JsonReport.texts(c.evidence())));
         }

@@ -41,13 +41,16 @@ public final class CatalogueJson {
         node.set("gates", texts(card.gates().stream().sorted().map(Gate::id).toList()));
         node.put("critical", card.critical()).put("place", card.place().pattern());
         ArrayNode wants = node.putArray("wants");
-        card.wants().forEach(want -> wants.add(want(want)));
+        card.wants().forEach(want -> wants.add(want(want).put("latestDecides", CheckInWords.latestDecides(card, want, book))));
         ArrayNode limits = node.putArray("limits");
         CheckInWords.limits(card, book).forEach(limit -> limits.add(limit(limit)));
         ArrayNode none = node.putArray("setsNone");
         book.codes().values().stream().filter(code -> card.limit() != null && code.setsNone().containsKey(card.limit()))
                 .forEach(code -> none.addObject().put("territory", code.code()).set("source", source(code.setsNone().get(card.limit()))));
         node.put("holds", card.holds().words());
+        if (card.together() != null) {
+            node.putObject("together").put("within", card.together().within().toString()).set("of", sorted(card.together().wants()));
+        }
         ArrayNode undone = node.putArray("undoneBy");
         card.undoneBy().forEach(undo -> {
             ObjectNode row = undone.addObject().put("place", undo.place().pattern());
@@ -58,9 +61,23 @@ public final class CatalogueJson {
         card.survives().forEach(row -> survives.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
         ArrayNode cleared = node.putArray("clearedBy");
         card.clearedBy().forEach(row -> cleared.addObject().put("place", row.place().pattern()).set("work", sorted(row.works())));
+        dangers(card, book, node);
         node.put("remedy", card.remedy()).put("caution", card.caution());
         node.set("formerly", texts(card.formerly()));
         return node;
+    }
+
+    private static void dangers(Card card, RuleBook book, ObjectNode node) {
+        node.set("dangers", texts(book.dangersOf(card)));
+        ArrayNode closes = node.putArray("alsoCloses");
+        for (Card.AlsoCloses row : book.closings(card)) {
+            ObjectNode one = closes.addObject();
+            one.set("gates", texts(row.gates().stream().sorted().map(Gate::id).toList()));
+            one.set("only", texts(List.copyOf(row.only())));
+            one.set("at", texts(row.at()));
+            one.put("over", row.over() == null ? null : row.over().toString()).put("belowTheLimit", row.below()).put("unless", row.unless());
+        }
+        node.put("endsBy", card.endsBy().name().toLowerCase(Locale.ROOT));
     }
 
     /** One check, with the scenarios that show what it means. */
@@ -87,6 +104,7 @@ public final class CatalogueJson {
         node.set("bad", sorted(want.bad()));
         node.put("place", want.place() == null ? null : want.place().pattern());
         node.put("holds", want.holds() == null ? null : want.holds().words());
+        node.put("covers", want.covers());
         return node;
     }
 

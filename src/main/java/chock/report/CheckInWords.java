@@ -4,6 +4,8 @@ import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Dangers;
+import chock.rulebook.Holds;
 import chock.rulebook.Limit;
 import chock.rulebook.LocalCode;
 import chock.rulebook.Place;
@@ -33,12 +35,15 @@ public record CheckInWords(Card card, List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         rows.add(new Row("Asked of", card.applies() + ", at " + gates(card)));
         rows.add(new Row("Places", places(card.place(), book)));
-        card.wants().forEach(want -> rows.add(new Row("Evidence", evidence(want))));
+        card.wants().forEach(want -> rows.add(new Row("Evidence", evidence(want) + (latestDecides(card, want, book) ? "; the latest look decides" : ""))));
         if (card.wants().isEmpty()) {
             rows.add(new Row("Evidence", "the record itself"));
         }
         limits(card, book).forEach(limit -> rows.add(new Row("Limit", limit(limit, card))));
         searched(card, book).forEach(words -> rows.add(new Row("Limit", words)));
+        if (card.together() != null) {
+            rows.add(new Row("Together", together(card)));
+        }
         rows.add(new Row("Holds", card.holds().words()));
         rows.add(new Row("Undone by", undone(card)));
         if (!card.survives().isEmpty()) {
@@ -47,6 +52,7 @@ public record CheckInWords(Card card, List<Row> rows) {
         if (!card.clearedBy().isEmpty()) {
             rows.add(new Row("Cured by", String.join("; ", rows(card.clearedBy()))));
         }
+        dangers(card, book, rows);
         rows.add(new Row("To clear", card.remedy()));
         if (card.caution() != null) {
             rows.add(new Row("Caution", card.caution()));
@@ -57,6 +63,31 @@ public record CheckInWords(Card card, List<Row> rows) {
         rows.add(new Row("Written", card.file()));
         scenarios.forEach((file, names) -> rows.add(new Row("Shown in", file + ": " + String.join("; ", names))));
         return new CheckInWords(card, List.copyOf(rows));
+    }
+
+    private static void dangers(Card card, RuleBook book, List<Row> rows) {
+        Dangers dangers = book.library().dangers();
+        List<String> named = book.dangersOf(card);
+        if (!named.isEmpty()) {
+            rows.add(new Row("Danger", String.join("; ", dangers.words(named))));
+        }
+        book.closings(card).forEach(closing -> rows.add(new Row("Also closes", closing(closing, dangers))));
+        rows.add(new Row("Fault ends by", switch (card.endsBy()) {
+            case WORK -> "work that mends it, another person's correction, or work 'examined' and a good result by another person";
+            case LOOK -> "a later look that finds it good";
+            case DOCUMENT -> "a later good answer with a note that names its document";
+            case TIME -> "the end of the day, or work that mends it";
+        }));
+    }
+
+    /** {@code on-show, for weeps or will-not-close, unless the tank is proven empty}. */
+    private static String closing(Card.AlsoCloses closing, Dangers dangers) {
+        String gates = closing.gates().stream().sorted().map(Gate::id).collect(Collectors.joining(", "));
+        String at = closing.at().isEmpty() ? "" : ", at " + String.join(" or ", closing.at());
+        String only = closing.only().isEmpty() ? "" : ", for " + String.join(" or ", closing.only());
+        String over = closing.over() == null ? "" : ", above " + closing.over();
+        String below = closing.below() ? ", below the limit" : "";
+        return gates + at + only + over + below + (closing.unless() == null ? "" : ", unless " + dangers.exceptions().get(closing.unless()).says());
     }
 
     /** The part of its id before the dot. */
@@ -92,6 +123,9 @@ public record CheckInWords(Card card, List<Row> rows) {
             words.append(want.form() == Form.AMOUNT ? " in " + want.unit().symbol() : want.form() == Form.DAYS ? ": a day, month or year"
                     : want.form() == Form.CODE ? ": as marked" : ": good is " + words(want.good()) + "; bad is " + words(want.bad()));
         }
+        if (want.covers()) {
+            words.append(", up to the time it is written: work inside it voids it");
+        }
         if (want.place() != null) {
             words.append("; at ").append(want.place());
         }
@@ -99,6 +133,19 @@ public record CheckInWords(Card card, List<Row> rows) {
             words.append("; holds ").append(want.holds().words());
         }
         return words.toString();
+    }
+
+    /** True where looking again replaces what was found before, good or bad. */
+    public static boolean latestDecides(Card card, Card.Want want, RuleBook book) {
+        Place place = want.place() == null ? card.place() : want.place();
+        Holds holds = want.holds() == null ? card.holds() : want.holds();
+        return holds.ofTheDay() && place.points(Map.of(), book.library().places()).stream().allMatch(book.library().ofTheDay()::has);
+    }
+
+    private static String together(Card card) {
+        List<String> wants = card.wants().stream().map(Card.Want::name).filter(card.together().wants()::contains).toList();
+        return wants.size() == 1 ? wants.get(0) + " of every place, taken " + card.together().words()
+                : String.join(", ", wants) + ", taken " + card.together().words() + " and with no work between";
     }
 
     private static String words(Set<String> answers) {
@@ -162,7 +209,6 @@ public record CheckInWords(Card card, List<Row> rows) {
     }
 
     private static List<String> rows(List<Card.Undo> rows) {
-        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place()
-                + (undo.only().isEmpty() ? "" : " (" + words(undo.only()) + " only)")).toList();
+        return rows.stream().map(undo -> (undo.works().isEmpty() ? "disturbing work" : words(undo.works()).replace(", ", " or ")) + " at " + undo.place() + (undo.only().isEmpty() ? "" : ", for " + String.join(" or ", undo.only()))).toList();
     }
 }

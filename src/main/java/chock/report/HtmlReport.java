@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -84,7 +85,7 @@ public final class HtmlReport {
             gate.ruleBookFaults().forEach(fault -> html.append("<div class=\"finding fault\"><p><span class=\"sign\">!</span>").append(escape(fault)).append("</p></div>\n"));
         }
         for (State state : State.values()) {
-            List<Finding> findings = gate.findings().stream().filter(f -> f.state() == state).toList();
+            List<Finding> findings = (state == State.MET ? gate.findings() : gate.open()).stream().filter(f -> f.state() == state).toList();
             if (!findings.isEmpty()) {
                 String word = state.id();
                 html.append("<h3>").append(Character.toUpperCase(word.charAt(0))).append(word.substring(1)).append(": ").append(Wording.meaning(state)).append("</h3>\n");
@@ -187,17 +188,26 @@ public final class HtmlReport {
 
     private static void footer(Assessment assessment, StringBuilder html) {
         html.append("<div class=\"notice small\">\n");
-        if (!assessment.unasked().isEmpty()) {
-            paragraph(html, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
-        }
+        Disclosures told = assessment.disclosures();
+        section(html, "Open defects", told.defects().stream().map(Disclosures.Told::says).toList());
+        section(html, "Faults and defects lifted without work", told.lifted().stream().map(Disclosures.Told::says).toList());
+        section(html, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         paragraph(html, "Local code: ", assessment.localCode());
         html.append("<p><strong>Rule book: </strong>").append(escape(assessment.ruleBookVersion())).append(", <code>").append(escape(assessment.ruleBookDigest())).append("</code></p>\n");
+        html.append("<p><strong>Register: </strong>").append(escape(Wording.register(assessment))).append("</p>\n");
         html.append("<p><strong>House: </strong>").append(escape(Wording.house(assessment)));
         html.append(assessment.house() == null ? "" : ", <code>" + escape(assessment.house().digest()) + "</code>").append("</p>\n");
         if (!Wording.overdue(assessment).isEmpty()) {
             paragraph(html, "Review: ", Wording.overdue(assessment));
         }
         html.append("<p><strong>").append(Wording.NOTICE).append("</strong></p>\n</div>\n");
+    }
+
+    private static void section(StringBuilder html, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            paragraph(html, title + ":", "");
+            list(html, lines);
+        }
     }
 
     private static void paragraph(StringBuilder html, String lead, String words) {

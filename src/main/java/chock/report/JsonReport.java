@@ -2,7 +2,9 @@ package chock.report;
 
 import chock.assess.Assessment;
 import chock.assess.Changes;
+import chock.assess.ClosedBy;
 import chock.assess.Claims;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -13,6 +15,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Gate;
+import chock.record.Registered;
 import chock.rulebook.Applied;
 import chock.rulebook.HouseBook;
 import chock.rulebook.Source;
@@ -61,6 +64,7 @@ public final class JsonReport {
         ObjectNode node = MAKE.objectNode();
         node.put("line", number).put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
         node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
+        node.set("register", register(assessment.record().register()));
         ObjectNode gates = node.putObject("gates");
         for (GateVerdict gate : assessment.gates()) {
             ObjectNode one = gates.putObject(gate.gate().id());
@@ -68,6 +72,7 @@ public final class JsonReport {
             one.put("holdsUntil", gate.holdsUntil() == null ? null : Wording.iso(gate.holdsUntil(), assessment.record().zone()));
             ObjectNode open = one.putObject("notMet");
             gate.findings().stream().filter(f -> f.state() != State.MET).forEach(f -> open.put(f.check(), f.state().id()));
+            one.set("closedBy", texts(gate.closedBy().stream().map(ClosedBy::check).toList()));
             one.set("ruleBookFaults", texts(gate.ruleBookFaults()));
         }
         return node + "\n";
@@ -81,16 +86,40 @@ public final class JsonReport {
         ObjectNode gates = node.putObject("gates");
         assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
         node.set("unasked", texts(assessment.unasked()));
+        disclosures(assessment.disclosures(), node);
         ArrayNode claims = node.putArray("claims");
         assessment.claims().forEach(weighed -> claims.add(claim(weighed)));
         ArrayNode overdue = node.putArray("overdue");
         assessment.overdue().forEach(o -> overdue.addObject().put("limit", o.limit().id()).put("territory", o.limit().territory())
                 .put("reviewed", o.limit().reviewed().toString()).put("due", o.due().toString()));
+        node.set("register", register(assessment.record().register()));
         return node;
+    }
+
+    private static void disclosures(Disclosures told, ObjectNode node) {
+        ArrayNode unread = node.putArray("unread");
+        for (Disclosures.Unread one : told.unread()) {
+            ObjectNode item = unread.addObject().put("entry", one.entry()).put("says", one.says() + ". " + one.fate());
+            item.set("readAt", texts(one.readAt()));
+            item.put("counts", one.counts() == null ? null : one.counts().id());
+        }
+        ArrayNode defects = node.putArray("openDefects");
+        told.defects().forEach(one -> defects.addObject().put("says", one.says()).set("entries", texts(one.entries())));
+        ArrayNode lifted = node.putArray("lifted");
+        told.lifted().forEach(one -> lifted.addObject().put("says", one.says()).set("entries", texts(one.entries())));
     }
 
     private static JsonNode house(HouseBook house) {
         return house == null ? NullNode.instance : MAKE.objectNode().put("name", house.name()).put("digest", house.digest());
+    }
+
+    private static JsonNode register(Registered register) {
+        if (register == null) {
+            return NullNode.instance;
+        }
+        ObjectNode node = MAKE.objectNode().put("digest", register.digest());
+        node.set("unknown", texts(register.unknown()));
+        return node;
     }
 
     private static ObjectNode claim(Claims.Weighed weighed) {
@@ -114,6 +143,8 @@ public final class JsonReport {
         }
         ArrayNode findings = node.putArray("findings");
         gate.findings().forEach(finding -> findings.add(finding(finding)));
+        ArrayNode closedBy = node.putArray("closedBy");
+        gate.closedBy().forEach(closed -> closedBy.add(closedBy(closed)));
         ArrayNode notApplicable = node.putArray("notApplicable");
         gate.notApplicable().forEach(n -> notApplicable.addObject().put("check", n.check()).put("why", n.why()));
         node.set("ruleBookFaults", texts(gate.ruleBookFaults()));
@@ -141,6 +172,17 @@ public final class JsonReport {
         node.put("critical", finding.critical());
         ArrayNode places = node.putArray("places");
         finding.places().forEach(place -> places.add(place(place)));
+        return node;
+    }
+
+    /** A known fault that closes the gate though it does not ask for it: as a finding, with what it can do and who asks for it. */
+    private static ObjectNode closedBy(ClosedBy closed) {
+        ObjectNode node = finding(closed.fault());
+        ArrayNode dangers = node.putArray("dangers");
+        for (int i = 0; i < closed.dangers().size(); i++) {
+            dangers.addObject().put("danger", closed.dangers().get(i)).put("says", closed.words().get(i));
+        }
+        node.set("askedAt", texts(closed.askedAt().stream().map(Gate::id).toList()));
         return node;
     }
 

@@ -232,7 +232,8 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
         }
 
         private List<Told> notes() {
-            return findings.stream().flatMap(f -> Wording.notes(f).stream().map(note -> Told.check(note, f.check(), f.evidence()))).distinct().toList();
+            Stream<Told> besides = assessment.disclosures().toBeKnown().stream().map(one -> new Told(one.says(), one.entries()));
+            return Stream.concat(besides, findings.stream().flatMap(f -> Wording.notes(f).stream().map(note -> Told.check(note, f.check(), f.evidence())))).distinct().toList();
         }
 
         private List<Told> inspections() {

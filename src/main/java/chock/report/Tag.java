@@ -17,8 +17,10 @@ import java.util.Map;
 /**
  * The tag on the handlebar: which gates are open, until when, and what holds the machine. A sheet folded once along its
  * length, so that both sides can be read.
+ *
+ * @param defects defects that are open, whichever gates are judged; at most what fits
  */
-public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
+public record Tag(Heading heading, List<Panel> gates, List<Told> defects, List<Told> cautions) {
     /** What the back of the tag holds in lines of a few words each. */
     private static final int LINES = 10;
 
@@ -55,7 +57,8 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
         long closed = assessment.gates().stream().filter(gate -> !gate.released()).count();
         List<Told> cautions = RunPlan.of(assessment.record(), assessment).map(plan -> plan.caution().stream().map(words -> Told.of(words, "check/plan")).toList()).orElse(List.of());
         int room = (int) Math.max(1, (cautions.isEmpty() ? LINES : LINES / 2) / Math.max(1, closed));
-        return new Tag(Heading.of(assessment), assessment.gates().stream().map(gate -> panel(assessment, gate, room)).toList(), cautions);
+        return new Tag(Heading.of(assessment), assessment.gates().stream().map(gate -> panel(assessment, gate, room)).toList(),
+                assessment.disclosures().defects().stream().limit(LINES / 2).map(one -> new Told(one.says(), one.entries())).toList(), cautions);
     }
 
     private static Panel panel(Assessment assessment, GateVerdict gate, int room) {
@@ -101,7 +104,7 @@ public record Tag(Heading heading, List<Panel> gates, List<Told> cautions) {
     private static List<Holding> holding(GateVerdict gate) {
         Map<String, Holding> all = new LinkedHashMap<>();
         gate.ruleBookFaults().forEach(fault -> all.put(fault, new Holding(Told.of(fault, "gate/" + gate.gate()), null)));
-        for (Finding finding : gate.findings()) {
+        for (Finding finding : gate.open()) {
             for (Finding.AtPlace place : finding.places()) {
                 if (place.state() != State.MET) {
                     String says = brief(place);

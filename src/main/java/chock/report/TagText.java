@@ -20,6 +20,10 @@ public final class TagText {
             }
             gate.heldBack().forEach(one -> page.put(2, "! ", one.says()));
         }
+        if (!tag.defects().isEmpty()) {
+            page.gap().heading("Open defects");
+            tag.defects().forEach(one -> page.put(2, "! ", one.says()));
+        }
         if (!tag.cautions().isEmpty()) {
             page.gap().heading("Caution: carbon monoxide");
             tag.cautions().forEach(one -> page.put(2, "! ", one.says()));

@@ -1,6 +1,7 @@
 package chock.report;
 
 import chock.assess.Assessment;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.RidePlan;
@@ -38,8 +39,7 @@ public final class TextReport {
         for (GateVerdict gate : assessment.gates()) {
             verdict(assessment, gate, page);
             gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
-            gate.findings().stream().filter(f -> f.state() != State.MET).findFirst()
-                    .ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
+            gate.open().stream().findFirst().ifPresent(f -> page.put(2, Wording.sign(f.state()) + " " + f.state().id() + ": ", f.says()));
         }
         return page.toString();
     }
@@ -86,8 +86,8 @@ public final class TextReport {
             gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
         }
         for (State state : State.values()) {
-            List<Finding> open = gate.findings().stream().filter(f -> f.state() == state).toList();
-            if (state != State.MET && !open.isEmpty()) {
+            List<Finding> open = gate.open().stream().filter(f -> f.state() == state).toList();
+            if (!open.isEmpty()) {
                 page.gap().heading(state.id().toUpperCase(Locale.ROOT) + ": " + Wording.meaning(state));
                 open.forEach(finding -> open(finding, page));
             }
@@ -176,12 +176,21 @@ public final class TextReport {
         }
     }
 
-    private static void footer(Assessment assessment, Page page) {
-        if (!assessment.unasked().isEmpty()) {
-            page.put(0, "Asked for by no check here: ", String.join(", ", assessment.unasked()));
+    private static void section(Page page, String title, List<String> lines) {
+        if (!lines.isEmpty()) {
+            page.gap().put(0, title + ":");
+            lines.forEach(line -> page.put(2, "- ", line));
         }
+    }
+
+    private static void footer(Assessment assessment, Page page) {
+        Disclosures told = assessment.disclosures();
+        section(page, "Open defects", told.defects().stream().map(Disclosures.Told::says).toList());
+        section(page, "Faults and defects lifted without work", told.lifted().stream().map(Disclosures.Told::says).toList());
+        section(page, "Entries that no check reads", told.unread().stream().map(one -> one.says() + ". " + one.fate()).toList());
         page.gap().put(0, "Local code: ", assessment.localCode());
         page.put(0, "Rule book:  ", assessment.ruleBookVersion()).put(2, assessment.ruleBookDigest());
+        page.put(0, "Register:   ", Wording.register(assessment));
         page.put(0, "House:      ", Wording.house(assessment));
         if (assessment.house() != null) {
             page.put(2, assessment.house().digest());

@@ -42,6 +42,7 @@ public record WhyWords(String check, String question, String none, List<Place> p
         }
         place.lacks().forEach(lack -> lines.add(new Said("Lacks: ", lack + ".")));
         place.compared().forEach(one -> lines.add(compared(one)));
+        place.closes().forEach(gates -> lines.add(new Said("Closes as well: ", gates + ".")));
         lines.add(new Said("So it is ", place.state().id() + ": " + Wording.meaning(place.state()) + "."));
         return new Place(Points.title(place.point()), place.state(), lines);
     }

@@ -13,6 +13,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Machine;
+import chock.record.Registered;
 import chock.rulebook.Overdue;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -80,8 +81,8 @@ public final class Wording {
             open.add(gate.ruleBookFaults().size() + " left undecided by the rule book");
         }
         for (State state : State.values()) {
-            long n = gate.findings().stream().filter(f -> f.state() == state).count();
-            if (state != State.MET && n > 0) {
+            long n = gate.open().stream().filter(f -> f.state() == state).count();
+            if (n > 0) {
                 open.add(counted(state, n));
             }
         }
@@ -229,6 +230,13 @@ public final class Wording {
         }
         restraint.lines().forEach(line -> all.add(line(line)));
         return all;
+    }
+
+    /** The workshop's register of instruments it was held against, with what is not in it, or none. */
+    static String register(Assessment assessment) {
+        Registered register = assessment.record().register();
+        return register == null ? "none; findings about instruments in other records are not known here"
+                : register.digest() + (register.unknown().isEmpty() ? "" : "; not in it: " + String.join("; ", register.unknown()));
     }
 
     /** The house in force with its digest, or none. */

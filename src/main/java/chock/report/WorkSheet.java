@@ -16,9 +16,10 @@ import java.util.Set;
  * What is still to be done for one gate, in the order of work, with blanks to fill in at the bench. What is written into
  * them makes the entries of the record.
  *
+ * @param known open defects, and faults that were lifted without work
  * @param undecided steps that undo each other, a fault of the rule book; empty when there is an order
  */
-public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> undecided) {
+public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> known, List<Told> undecided) {
 
     /**
      * One step: one line of the record.
@@ -73,6 +74,7 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> u
             jobs.add(job(step, phase, cautions, book));
         }
         return new WorkSheet(Heading.of(order.record(), order.asOf(), book), Told.of(order.gate().id().replace('-', ' '), "gate/" + order.gate()), List.copyOf(jobs),
+                order.disclosures().toBeKnown().stream().map(one -> new Told(one.says(), one.entries())).toList(),
                 order.cycle().stream().map(part -> Told.of(part, "gate/" + order.gate())).toList());
     }
 

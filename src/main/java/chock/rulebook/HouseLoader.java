@@ -122,6 +122,7 @@ final class HouseLoader {
                 sheet.fault("id", "'" + id + "' stands twice from " + limit.from() + " (also " + Conflicts.at(twin) + ")", "Keep one of them, or give the later one its own from date."));
         all.add(limit);
         if (!ofItsOwn) {
+            limit.impossible(shipped.vocabulary().plausible()).ifPresent(why -> sheet.fault("value", why, "Check the unit and the decimal point."));
             bases.stream().filter(base -> meets(base, bases, limit)).forEach(base -> tightens(sheet, limit, base));
         }
     }
@@ -188,7 +189,7 @@ final class HouseLoader {
         String with = sheet.optional("asked-with");
         String at = sheet.optional("asked-at");
         String of = sheet.optional("asked-of");
-        CardReader reader = new CardReader(places, shipped.library().works());
+        CardReader reader = new CardReader(places, shipped.library().works(), shipped.library().dangers(), true);
         Place places = at == null ? null : reader.placeOf(sheet, "asked-at", at);
         Card card = reader.read(sheet);
         if (card == null) {
@@ -273,7 +274,7 @@ final class HouseLoader {
 
     private Vocabulary vocabulary() {
         try {
-            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments());
+            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments(), shipped.vocabulary().plausible(), shipped.vocabulary().tooled(), shipped.vocabulary().formerly(), shipped.vocabulary().fields());
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return null;

@@ -1,5 +1,7 @@
 package chock.rulebook;
 
+import chock.record.Entry;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,7 +12,28 @@ import java.util.Set;
  * @param places words behind the names in braces
  * @param works every work, with what it means
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param mendsNothing works that may undo a proof and mend nothing: a fault stays unless its card says that the work clears it
+ * @param dangers what a known fault can do, and which gates it closes
+ * @param ofTheDay what changes from hour to hour without work: there the latest look decides
  * @param besides aspects that may be written though no check asks for them
+ * @param withdrawWithin how long after it was written one's own entry may be withdrawn as a slip
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
-                      Set<String> besides) { }
+                      Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Duration withdrawWithin) {
+
+    /**
+     * Places whose state is that of the day.
+     *
+     * @param places these, and what belongs to them
+     * @param except these, and what belongs to them, are none
+     */
+    public record OfTheDay(List<String> places, List<String> except) {
+        public boolean has(String point) {
+            return within(places, point) && !within(except, point);
+        }
+
+        private static boolean within(List<String> places, String point) {
+            return places.stream().anyMatch(place -> Entry.covers(place, point));
+        }
+    }
+}

@@ -2,7 +2,11 @@ package chock.rulebook;
 
 import chock.quantity.Bounds;
 import chock.quantity.Quantity;
+import chock.record.Plausible;
 import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A number with its unit, sense, dates and source.
@@ -58,5 +62,10 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
             case BETWEEN -> new Bounds(value, passesAtLimit, upper, passesAtLimit);
             case WITHIN, MAKER_ONLY -> throw new IllegalStateException(id + " needs the maker's figure");
         };
+    }
+
+    /** Why no limit can have this number, as a sentence without a full stop; empty where it can, and where the number is the maker's. */
+    Optional<String> impossible(Plausible plausible) {
+        return sense == Sense.MAKER_ONLY ? Optional.empty() : Stream.of(value, upper).filter(Objects::nonNull).flatMap(number -> plausible.refuses(id, number).stream()).findFirst();
     }
 }

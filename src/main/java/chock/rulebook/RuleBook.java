@@ -5,8 +5,11 @@ import chock.quantity.Quantity;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.MakerFigure;
+import chock.record.Plausible;
 import chock.record.Vocabulary;
 import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
@@ -50,6 +53,8 @@ public final class RuleBook {
     private final Set<String> without;
     private final House house;
     private final Map<String, LaidOut> laidOut;
+    private final Coordinates position;
+    private final RegisterFile register;
     private final Map<String, List<Limit>> limitsById;
     private final List<Limit> allLimits;
 
@@ -67,11 +72,11 @@ public final class RuleBook {
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
              Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>());
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null, null);
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position, RegisterFile register) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -88,6 +93,8 @@ public final class RuleBook {
         this.without = without;
         this.house = house;
         this.laidOut = laidOut;
+        this.position = position;
+        this.register = register;
         this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
         // Put together here alone: a caller that does it itself forgets one kind, and a release outlives a limit.
         this.allLimits = Stream.of(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream()), tightened().stream()).flatMap(some -> some).toList();
@@ -105,6 +112,11 @@ public final class RuleBook {
         return shipped;
     }
 
+    /** What figures can be at all, as the shipped rule book knows it; without reading the rest of it, for a computation that judges nothing. */
+    public static Plausible shippedPlausible() {
+        return RuleBookLoader.shippedPlausible();
+    }
+
     public String version() {
         return version;
     }
@@ -117,7 +129,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position, register);
     }
 
     /**
@@ -133,7 +145,52 @@ public final class RuleBook {
     public RuleBook without(Set<String> more) {
         Set<String> asleep = new HashSet<>(without);
         asleep.addAll(more);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position, register);
+    }
+
+    /**
+     * This rule book in a workshop at this place: where the sun sets there is known then. It changes no rule, and so not the digest.
+     *
+     * @param place where, or null when it is not known
+     */
+    public RuleBook at(Coordinates place) {
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place, register);
+    }
+
+    /** Where the workshop is, or null when that is not known. */
+    public Coordinates position() {
+        return position;
+    }
+
+    /** This rule book at a workshop that keeps a register in this file. It changes no rule, and so not the digest. */
+    public RuleBook withRegister(Path file) {
+        RegisterFile kept = new RegisterFile(file, vocabulary.instruments().keySet());
+        kept.now();
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, kept);
+    }
+
+    /** True when there is a workshop's register at hand. */
+    public boolean hasRegister() {
+        return register != null;
+    }
+
+    /**
+     * The digest of the register at hand as it is now, or {@code none}.
+     *
+     * @throws chock.record.UnusableInput when it cannot be used
+     */
+    public String registerDigest() {
+        return register == null ? "none" : register.now().digest();
+    }
+
+    /**
+     * A record as it was read, with what the workshop's register knew of its instruments at that moment; the record itself
+     * without a register.
+     *
+     * @throws chock.record.UnusableInput when the register cannot be used
+     */
+    public JobRecord heldAgainstRegister(JobRecord record, Instant asOf) {
+        return register == null ? record : register.now().appliedTo(record, asOf);
     }
 
     /** Names of all its rules, asleep or not. */
@@ -162,7 +219,7 @@ public final class RuleBook {
         List<Limit> withOwn = new ArrayList<>(limits);
         withOwn.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>());
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position, register);
     }
 
     /** The house in force, or empty. */
@@ -186,6 +243,24 @@ public final class RuleBook {
             return List.of();
         }
         return house.askings.stream().filter(a -> a.with(check)).flatMap(a -> a.points(point, library.places()).stream().map(p -> new Asked(a.card().id(), p))).toList();
+    }
+
+    /** What a known fault of a check can do. A check of a house that names no danger has those of the check it is asked with. */
+    public List<String> dangersOf(Card card) {
+        if (!card.dangers().isEmpty() || house == null) {
+            return card.dangers();
+        }
+        return house.askings().stream().filter(asking -> asking.card().id().equals(card.id()) && asking.with() != null).flatMap(asking -> asking.with().dangers().stream()).distinct().toList();
+    }
+
+    /** Which gates a known fault of a check closes though they do not ask for it. */
+    public List<Card.AlsoCloses> closings(Card card) {
+        if (card.closes() != null) {
+            return card.closes();
+        }
+        Set<Gate> gates = library.dangers().closes(dangersOf(card));
+        gates.removeAll(card.gates());
+        return gates.isEmpty() ? List.of() : List.of(new Card.AlsoCloses(gates, Set.of(), List.of(), null, false, null));
     }
 
     /** The checks of the house that are asked of every machine. */
@@ -250,6 +325,11 @@ public final class RuleBook {
     /** Local codes by ISO 3166 code. */
     public SortedMap<String, LocalCode> codes() {
         return codes;
+    }
+
+    /** True when a check calls this answer bad; no answer is bad to one check and good to another. */
+    public boolean isBad(String aspect, String answer) {
+        return cards.values().stream().flatMap(card -> card.wants().stream()).anyMatch(want -> want.aspect().equals(aspect) && want.bad().contains(answer));
     }
 
     public Vocabulary vocabulary() {
@@ -327,6 +407,10 @@ public final class RuleBook {
             if (base.maker() == Limit.Maker.NEEDED) {
                 return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it", rests);
             }
+        }
+        Optional<String> impossible = maker.flatMap(vocabulary.plausible()::refuses);
+        if (impossible.isPresent()) {
+            return new LimitFor(null, "the maker's figure cannot be right: " + impossible.get() + "; look it up again in " + maker.get().document() + ", " + maker.get().page(), rests);
         }
         List<Candidate> candidates = new ArrayList<>();
         List<String> others = new ArrayList<>();

@@ -4,7 +4,9 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Fault;
+import chock.record.FieldRule;
 import chock.record.Gate;
+import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import java.io.BufferedInputStream;
@@ -14,6 +16,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -23,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
@@ -39,6 +44,9 @@ import org.kie.api.definition.KiePackage;
 final class RuleBookLoader {
     private static final String RIDE = "roadtest/plan.yaml";
     private static final String RUN = "air/plan.yaml";
+    private static final String WORDS = "rules/evidence/words.yaml";
+    private static final String PLAUSIBLE = "evidence/plausible.yaml";
+    private static final String FIELDS = "evidence/description.yaml";
 
     private final List<Fault> faults = new ArrayList<>();
     private final SortedMap<String, Card> cards = new TreeMap<>();
@@ -48,12 +56,21 @@ final class RuleBookLoader {
     private final Map<String, List<String>> places = new LinkedHashMap<>();
     private final Map<String, String> works = new TreeMap<>();
     private final Set<String> disturbing = new TreeSet<>();
+    private Library.OfTheDay ofTheDay = new Library.OfTheDay(List.of(), List.of());
+    private final Set<String> mendsNothing = new TreeSet<>();
     private final Set<String> morePoints = new TreeSet<>();
+    private final Map<String, Vocabulary.Tooled> tooled = new TreeMap<>();
+    private final Map<String, String> formerly = new TreeMap<>();
+    private Sheet renames;
     private final List<Card.Want> besides = new ArrayList<>();
+    private final List<FieldRule> fields = new ArrayList<>();
     private final Set<Gate> complete = EnumSet.noneOf(Gate.class);
+    private Dangers dangers = Dangers.NONE;
     private String version = "";
     private Period reviewEvery;
+    private Duration withdrawWithin = Duration.ZERO;
     private Period longestRelease;
+    private Plausible plausible = Plausible.UNSAID;
     private RideSheet ride;
     private RunSheet run;
 
@@ -76,6 +93,13 @@ final class RuleBookLoader {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The table of what figures can be, without the rest. */
+    static Plausible shippedPlausible() {
+        RuleBookLoader loader = new RuleBookLoader();
+        loader.readWords(Sheet.one(WORDS, resource(WORDS), loader.faults));
+        return new PlausibleReader(loader.places).read(Sheet.one("rules/" + PLAUSIBLE, resource("rules/" + PLAUSIBLE), loader.faults));
     }
 
     /** The text of every file of the shipped rule book, by name. */
@@ -181,11 +205,25 @@ final class RuleBookLoader {
         return book(packed.digest(), compiled);
     }
 
+    /** A former name that is a place still would change what is written there today; a new name that is none leads nowhere. */
+    private void checkRenames(Set<String> points) {
+        formerly.forEach((former, now) -> {
+            if (points.contains(former)) {
+                renames.fault(former, "'" + former + "' is a place of today", "A former name is never used again: take the row out, or rename the place.");
+            } else if (!points.contains(now)) {
+                renames.fault(former, "'" + now + "' is not a place", "Write the name of today, as a card has it.");
+            }
+        });
+    }
+
     private RuleBook book(String digest, Supplier<KieBase> rules) {
+        if (faults.isEmpty() && renames != null) {
+            checkRenames(vocabulary().points());
+        }
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()));
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -205,8 +243,14 @@ final class RuleBookLoader {
                 readWords(Sheet.one(shown, outline.apply(name), faults));
             } else if (name.equals("evidence/instruments.yaml")) {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readInstrument);
+            } else if (name.equals(DangerReader.FILE)) {
+                dangers = DangerReader.read(Sheet.one(shown, outline.apply(name), faults));
             }
         });
+        if (files.contains(PLAUSIBLE)) {
+            Sheet sheet = Sheet.one("rules/" + PLAUSIBLE, outline.apply(PLAUSIBLE), faults);
+            plausible = sheet == null ? plausible : new PlausibleReader(places).read(sheet);
+        }
         files.forEach(name -> {
             String shown = "rules/" + name;
             if (name.endsWith("/limits.yaml")) {
@@ -219,6 +263,14 @@ final class RuleBookLoader {
                 faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
+        if (files.contains(FIELDS)) {
+            Vocabulary known = vocabulary();
+            SortedSet<String> points = new TreeSet<>(known.points());
+            points.addAll(elsewhere);
+            // A rule book cut down to one system does not know what the others look at.
+            FieldRuleReader reader = new FieldRuleReader(places, points, elsewhere.isEmpty() ? known.aspects().keySet() : null);
+            Sheet.list("rules/" + FIELDS, outline.apply(FIELDS), faults).forEach(sheet -> fields.addAll(reader.read(sheet)));
+        }
         if (files.contains(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);
             ride = sheet == null ? null : new RideSheetReader(places, works.keySet(), cards).read(sheet);
@@ -274,7 +326,31 @@ final class RuleBookLoader {
         if (others != null) {
             others.keys().forEach(work -> works.put(work, others.text(work)));
         }
+        Quantity slip = sheet.has("withdraw-within") ? sheet.quantity("withdraw-within") : null;
+        if (slip != null && slip.unit().dimension() != Unit.Dimension.DURATION) {
+            sheet.fault("withdraw-within", slip + " is no duration", "Write it in minutes, such as 10 min.");
+        } else if (slip != null) {
+            withdrawWithin = Duration.ofSeconds(slip.to(Unit.SECONDS).value().longValue());
+        }
+        sheet.sheets("tooled").forEach(this::readTooled);
+        if (sheet.has("formerly")) {
+            Sheet renamed = sheet.sheet("formerly");
+            renamed.keys().forEach(name -> formerly.put(name, renamed.text(name)));
+            renames = renamed;
+        }
+        for (String work : sheet.texts("mends-nothing")) {
+            if (works.containsKey(work)) {
+                mendsNothing.add(work);
+            } else {
+                sheet.fault("mends-nothing", "'" + work + "' is not a known work", "Write it under disturbing or other as well.");
+            }
+        }
         morePoints.addAll(sheet.texts("points"));
+        if (sheet.has("of-the-day")) {
+            Sheet day = sheet.sheet("of-the-day");
+            ofTheDay = new Library.OfTheDay(day.texts("places"), day.texts("except"));
+            day.done();
+        }
         for (Sheet item : sheet.sheets("besides")) {
             Card.Want read = reader().want(item, false);
             if (read != null) {
@@ -282,6 +358,23 @@ final class RuleBookLoader {
             }
         }
         sheet.done();
+    }
+
+    private void readTooled(Sheet sheet) {
+        String work = sheet.as("work", text -> {
+            if (!works.containsKey(text)) {
+                throw new IllegalArgumentException("'" + text + "': write a kind of work listed above");
+            }
+            return text;
+        });
+        String with = sheet.text("with");
+        Unit unit = sheet.as("is", text -> Quantity.parse("1 " + text).unit());
+        LocalDate from = sheet.date("from");
+        String noneFound = sheet.text("none-found");
+        sheet.done();
+        if (work != null && with != null && unit != null && from != null && noneFound != null) {
+            tooled.put(work, new Vocabulary.Tooled(work, with, unit, from, noneFound));
+        }
     }
 
     private void readInstrument(Sheet sheet) {
@@ -357,6 +450,9 @@ final class RuleBookLoader {
         if (ruleNames.isEmpty()) {
             faults.add(new Fault("rules", 0, "", "a rule book without rules decides nothing", "Add rules."));
         }
+        if (elsewhere.isEmpty()) {
+            DangerReader.check(dangers, cards, faults);
+        }
         Set<String> limitIds = new TreeSet<>();
         limits.forEach(l -> limitIds.add(l.id()));
         for (Card card : cards.values()) {
@@ -373,6 +469,8 @@ final class RuleBookLoader {
                 }
             }
         }
+        limits.forEach(this::checkPlausible);
+        codes.values().forEach(code -> code.limits().forEach(this::checkPlausible));
         for (LocalCode code : codes.values()) {
             for (Limit limit : code.limits()) {
                 if (!limitIds.contains(limit.id())) {
@@ -382,6 +480,10 @@ final class RuleBookLoader {
             code.setsNone().keySet().stream().filter(id -> !limitIds.contains(id)).forEach(id ->
                     faults.add(new Fault("rules/codes/" + code.code() + ".yaml", 0, "sets-none", "no check uses a limit '" + id + "'", "Known ids stand in rules/*/limits.yaml.")));
         }
+    }
+
+    private void checkPlausible(Limit limit) {
+        limit.impossible(plausible).ifPresent(why -> faults.add(new Fault(limit.file(), limit.line(), limit.id(), why, "Look at the source again: check the unit and the decimal point.")));
     }
 
     /** Where the rules of a card's system stand. */
@@ -399,14 +501,14 @@ final class RuleBookLoader {
     }
 
     private CardReader reader() {
-        return new CardReader(places, works);
+        return new CardReader(places, works, dangers, false);
     }
 
     private Vocabulary vocabulary() {
         Words words = new Words(places).and(cards.values(), limits);
-        besides.forEach(want -> words.addAspect(want, "rules/evidence/words.yaml", 0, "besides"));
+        besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments);
+        return words.vocabulary(works, instruments, plausible, tooled, formerly, List.copyOf(fields));
     }
 
     /**

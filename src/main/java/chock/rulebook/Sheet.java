@@ -23,6 +23,7 @@ public final class Sheet {
     private final int line;
     private final Map<String, Outline> fields = new LinkedHashMap<>();
     private final Set<String> asked = new LinkedHashSet<>();
+    private final Set<String> offered = new LinkedHashSet<>();
     private final List<Fault> faults;
 
     private Sheet(String file, String path, Outline outline, List<Fault> faults) {
@@ -95,6 +96,7 @@ public final class Sheet {
 
     /** True when the key is written, whatever stands under it. */
     public boolean has(String key) {
+        offered.add(key);
         return fields.containsKey(key);
     }
 
@@ -115,6 +117,7 @@ public final class Sheet {
     /** The text under a key, or null when it is not there. */
     public String optional(String key) {
         asked.add(key);
+        offered.add(key);
         Outline node = fields.get(key);
         if (node == null) {
             return null;
@@ -194,6 +197,7 @@ public final class Sheet {
     /** The texts under a key; a single text counts as a list of one. Empty when the key is not there. */
     List<String> texts(String key) {
         asked.add(key);
+        offered.add(key);
         Outline node = fields.get(key);
         if (node == null) {
             return List.of();
@@ -211,6 +215,7 @@ public final class Sheet {
     /** The mappings of a list under a key; empty when the key is not there. */
     public List<Sheet> sheets(String key) {
         asked.add(key);
+        offered.add(key);
         Outline node = fields.get(key);
         if (node == null) {
             return List.of();
@@ -225,6 +230,7 @@ public final class Sheet {
     /** The mapping under a key, or null after a fault. */
     public Sheet sheet(String key) {
         asked.add(key);
+        offered.add(key);
         Outline node = fields.get(key);
         if (node == null) {
             fault(key, "the key is missing", "Add " + key + ":");
@@ -236,12 +242,13 @@ public final class Sheet {
     /** Every key of this mapping, each asked for. */
     Set<String> keys() {
         asked.addAll(fields.keySet());
+        offered.addAll(fields.keySet());
         return fields.keySet();
     }
 
     /** Faults every key that was not asked for. Call it last. */
     public void done() {
         fields.keySet().stream().filter(key -> !asked.contains(key)).toList().forEach(key -> fault(key, "unknown key '" + key + "'",
-                "Known here: " + String.join(", ", asked) + "."));
+                "Known here: " + String.join(", ", offered) + "."));
     }
 }

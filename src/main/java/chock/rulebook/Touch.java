@@ -7,7 +7,7 @@ import java.util.Set;
  *
  * @param works the works, by name; empty means any that disturbs
  * @param point the place
- * @param only names of the wants it bears on; empty means every want of the card
+ * @param only under undone-by, names of the wants it bears on; under cleared-by, the answers whose fault it clears; empty means all of the card
  */
 public record Touch(Set<String> works, String point, Set<String> only) {
 

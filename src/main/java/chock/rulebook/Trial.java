@@ -46,6 +46,11 @@ public final class Trial {
         if (now.sense() != Limit.Sense.BETWEEN && values.size() != 1) {
             throw new IllegalArgumentException(id + " has one value, " + now.value() + ": write one, such as " + id + "=" + now.value());
         }
+        for (Quantity value : values) {
+            book.vocabulary().plausible().refuses(id, value).ifPresent(why -> {
+                throw new IllegalArgumentException(why + ": check the unit and the decimal point");
+            });
+        }
         return new Trial(now, values.get(0), values.size() == 2 ? values.get(1) : null);
     }
 

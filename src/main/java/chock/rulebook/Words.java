@@ -4,6 +4,8 @@ import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Fault;
+import chock.record.FieldRule;
+import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import java.util.ArrayList;
@@ -38,7 +40,7 @@ final class Words {
     Words and(Collection<Card> cards, Collection<Limit> limits) {
         for (Card card : cards) {
             placesOf(card).forEach(this::addPoints);
-            card.wants().forEach(want -> addAspect(want, card.file(), card.line(), card.id()));
+            card.wants().forEach(want -> addAspect(want, want.place() == null ? card.place() : want.place(), card.file(), card.line(), card.id()));
         }
         limits.forEach(l -> ids.put(l.id(), l.sense() == Limit.Sense.WITHIN ? l.resolution().unit().dimension() : l.value().unit().dimension()));
         return this;
@@ -48,8 +50,8 @@ final class Words {
         place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
     }
 
-    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments) {
-        return new Vocabulary(points, aspects, works, instruments, ids);
+    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, Map<String, Vocabulary.Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields) {
+        return new Vocabulary(points, aspects, works, instruments, ids, plausible, tooled, formerly, fields);
     }
 
     private static List<Place> placesOf(Card card) {
@@ -59,12 +61,13 @@ final class Words {
         return all;
     }
 
-    void addAspect(Card.Want want, String file, int line, String path) {
+    /** @param place where it is asked for, or null when it may be written anywhere */
+    void addAspect(Card.Want want, Place place, String file, int line, String path) {
         if (want.weakest() != Deed.DONE) {
             Set<String> answers = new TreeSet<>(want.good());
             answers.addAll(want.bad());
             Unit.Dimension dimension = want.unit() == null ? null : want.unit().dimension();
-            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers), (a, b) -> merged(file, line, path, a, b));
+            aspects.merge(want.aspect(), new Vocabulary.Aspect(want.aspect(), want.form(), dimension, answers, place == null ? Set.of() : new TreeSet<>(place.points(Map.of(), places))), (a, b) -> merged(file, line, path, a, b));
         }
     }
 
@@ -74,7 +77,13 @@ final class Words {
         }
         Set<String> answers = new TreeSet<>(a.answers());
         answers.addAll(b.answers());
-        return new Vocabulary.Aspect(a.name(), a.form(), a.dimension(), answers);
+        Set<String> asked = new TreeSet<>();
+        // Where one of the two may be written anywhere, so may both.
+        if (!a.places().isEmpty() && !b.places().isEmpty()) {
+            asked.addAll(a.places());
+            asked.addAll(b.places());
+        }
+        return new Vocabulary.Aspect(a.name(), a.form(), a.dimension(), answers, asked);
     }
 
     static void addWithParts(Set<String> points, String point) {

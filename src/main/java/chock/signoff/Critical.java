@@ -5,6 +5,8 @@ import chock.assess.GateVerdict;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
+import chock.record.NoteIs;
+import chock.record.Vocabulary;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -24,23 +26,25 @@ final class Critical {
      * @param at as written
      * @param point the place; for an instrument found out of tolerance {@code instrument/} and its id
      * @param refused whether a licensed person did not let the machine pass
+     * @param defect whether it reports a defect, which holds the machine wherever it is
      */
-    record Noted(String id, String at, String point, boolean refused) {
+    record Noted(String id, String at, String point, boolean refused, boolean defect) {
         static Noted of(Entry entry) {
             String point = switch (entry.deed()) {
                 case FOUND_OUT -> INSTRUMENT + entry.point();
                 case INSPECTED -> LICENSED;
                 default -> entry.point();
             };
-            return new Noted(entry.id(), entry.at().toString(), point, entry.deed() == Deed.INSPECTED && !"passed".equals(entry.what()));
+            return new Noted(entry.id(), entry.at().toString(), point, entry.deed() == Deed.INSPECTED && !"passed".equals(entry.what()),
+                    entry.deed() == Deed.DEFECT || entry.noteIs() == NoteIs.DEFECT);
         }
 
         private boolean touches(List<String> points) {
-            return refused || points.stream().anyMatch(place -> Entry.covers(point, place) || Entry.covers(place, point));
+            return refused || defect || points.stream().anyMatch(place -> Entry.covers(point, place) || Entry.covers(place, point));
         }
 
         String words() {
-            return "entry " + id + " of " + at + (refused ? " is a licensed refusal" : " is about " + point);
+            return "entry " + id + " of " + at + (refused ? " is a licensed refusal" : defect ? " reports a defect at " + point : " is about " + point);
         }
     }
 
@@ -65,8 +69,14 @@ final class Critical {
         return List.copyOf(points);
     }
 
-    /** The first of these that is about a critical place, about what carries it, or about a part of it. */
-    static Optional<Noted> touched(List<Noted> later, List<String> points) {
-        return later.stream().filter(noted -> noted.touches(points)).findFirst();
+    /**
+     * The first of these that is about a critical place, about what carries it, or about a part of it.
+     *
+     * @param points as they were called when it was signed
+     * @param words what places are called today
+     */
+    static Optional<Noted> touched(List<Noted> later, List<String> points, Vocabulary words) {
+        List<String> today = points.stream().map(words::placeNow).toList();
+        return later.stream().filter(noted -> noted.touches(today)).findFirst();
     }
 }

@@ -1,8 +1,12 @@
 package chock.signoff;
 
+import chock.figure.BadFigureInput;
+import chock.figure.Daylight;
+import chock.quantity.Quantity;
 import chock.record.Fault;
 import chock.record.UnusableInput;
 import chock.rulebook.HouseBook;
+import chock.rulebook.Coordinates;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Sheet;
 import java.nio.charset.StandardCharsets;
@@ -22,8 +26,10 @@ import java.util.List;
  * @param trust the trust list
  * @param ledger the ledger
  * @param house the house rules its sign-offs are bound to, or null for none
+ * @param place where it is, for the hour of sunset; null when it does not say
+ * @param instruments its register of instruments, or null for none
  */
-public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path ledger, House house) {
+public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path ledger, House house, Coordinates place, Path instruments) {
     static final String NO_HOUSE = "none";
 
     private static final String FORM = "shop/1";
@@ -37,6 +43,8 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
             trust: trust.json                   # whose keys are believed; written by 'chock keys'
             ledger: ledger.txt                  # what was signed, refused and voided; written by chock alone
             house: none                         # or {folder: house, digest: sha256:...}
+            instruments: none                   # or instruments.yaml: calibrations, and what was found out about each
+            # place: {latitude: 52.1 °, longitude: -1.2 °}    minus is south and west; daylight then counts until sunset there
             """;
 
     /**
@@ -65,11 +73,39 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
         Path trust = sheet.as("trust", name -> beside(file, name));
         Path ledger = sheet.as("ledger", name -> beside(file, name));
         House house = house(file, sheet);
+        Coordinates place = sheet.has("place") ? place(sheet) : null;
         if (trust != null && trust.equals(ledger)) {
             sheet.fault("ledger", "it is the same file as the trust list", "Give each a file of its own.");
         }
+        String register = sheet.has("instruments") ? sheet.text("instruments") : "none";
+        Path instruments = register == null || register.equals("none") ? null : sheet.as("instruments", name -> beside(file, name));
         sheet.done();
-        return new Shop(file, workshop, zone, trust, ledger, house);
+        return new Shop(file, workshop, zone, trust, ledger, house, place, instruments);
+    }
+
+    private static Coordinates place(Sheet sheet) {
+        Sheet below = sheet.sheet("place");
+        Quantity latitude = below.as("latitude", Quantity::parse);
+        Quantity longitude = below.as("longitude", Quantity::parse);
+        below.done();
+        if (latitude != null && longitude != null) {
+            try {
+                Daylight.check(latitude, longitude);
+                return new Coordinates(latitude, longitude);
+            } catch (BadFigureInput e) {
+                sheet.fault("place", e.getMessage(), "Write {latitude: 52.1 °, longitude: -1.2 °}.");
+            }
+        }
+        return null;
+    }
+
+    /**
+     * A rule book with this workshop's register at hand.
+     *
+     * @throws UnusableInput when the register cannot be used
+     */
+    public RuleBook equip(RuleBook book) {
+        return instruments == null ? book : book.withRegister(instruments);
     }
 
     private static House house(Path file, Sheet sheet) {

@@ -1,5 +1,8 @@
 package chock.signoff;
 
+import chock.quantity.Quantity;
+import chock.rulebook.Coordinates;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -22,6 +25,7 @@ import java.util.function.Function;
  * @param asOf the moment of judgement
  * @param holdsUntil last moment it is good for if nobody touches the machine
  * @param zone the workshop's time zone
+ * @param place where the workshop is, for the hour of sunset; null, and not written, when its settings do not say
  * @param territory where the machine will be ridden
  * @param localCode the law in force there, in words
  * @param ruleBook the rule book, exactly
@@ -40,7 +44,7 @@ import java.util.function.Function;
  * @param seal the shortest statement of it, signed by itself ({@link Seal}); small enough for a code on paper
  */
 public record SignOff(String chock, OfRecord record, OfMachine machine, String gate, String verdict, String asOf, String holdsUntil, String zone,
-                      String territory, String localCode, OfRuleBook ruleBook, String house, List<Found> findings, List<String> notAsked,
+                      @JsonInclude(JsonInclude.Include.NON_NULL) OfPlace place, String territory, String localCode, OfRuleBook ruleBook, String house, List<Found> findings, List<String> notAsked,
                       List<String> cautions, List<String> notes, List<String> criticalPoints, List<String> workBy, List<String> changedSince,
                       String deferral, Signer signer, String signedAt, Position ledger, String seal) {
     static final String FORM = "sign-off/1";
@@ -63,6 +67,17 @@ public record SignOff(String chock, OfRecord record, OfMachine machine, String g
         /** In words. */
         public String words() {
             return marque + " " + model + ", frame " + frameNumber + ", engine " + engineNumber;
+        }
+    }
+
+    /** Degrees, minus to the south and to the west. */
+    public record OfPlace(String latitude, String longitude) {
+        static OfPlace of(Coordinates position) {
+            return position == null ? null : new OfPlace(position.latitude().toString(), position.longitude().toString());
+        }
+
+        Coordinates position() {
+            return new Coordinates(Quantity.parse(latitude), Quantity.parse(longitude));
         }
     }
 

@@ -101,7 +101,7 @@ public final class SignOffs {
         try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
             History history = History.of(shop.ledger(), ledger.lines());
             Instant now = ledger.now(clock.instant());
-            JobRecord record = RecordReader.read(file.toString(), bytes, book.vocabulary(), now);
+            JobRecord record = book.heldAgainstRegister(RecordReader.read(file.toString(), bytes, book.vocabulary(), now), now);
             RecordVersion version = RecordVersion.of(file.toString(), bytes);
             Path to = out != null ? out : file.resolveSibling(stem(file) + "." + gate + "." + STAMP.format(now) + ".jws");
             ObjectNode saw = null;
@@ -109,6 +109,7 @@ public final class SignOffs {
                 TrustedKey signer = Signers.mayUse(key, shop, history, now);
                 String house = shop.houseOf(book);
                 ours(record);
+                withItsRegister();
                 RecordVersion.Difference difference = Continuity.check(record, version, history.seen(record.id()));
                 saw = saw(difference, version);
                 voidEarlier(ledger, history, record, now);
@@ -118,6 +119,9 @@ public final class SignOffs {
                 List<String> notes = new ArrayList<>();
                 notTheOnlyWorker(record, signer, notes);
                 knownElsewhere(record, history, notes);
+                if (record.register() != null) {
+                    notes.add("The instruments were held against the register of the workshop (" + record.register().digest() + ").");
+                }
                 List<String> changed = history.seen(record.id()).lastSigned() == null ? List.of() : difference.parts();
                 SignOff signOff = statement(record, version, assessment, verdict, house, signer, notes, changed,
                         new SignOff.Position(ledger.nextNumber(), "sha256:" + ledger.lastDigest()));
@@ -138,6 +142,12 @@ public final class SignOffs {
         }
     }
 
+    private void withItsRegister() {
+        if (shop.instruments() != null && !book.hasRegister()) {
+            throw new NotSigned(shop.file() + " names the register " + shop.instruments() + ", and the record was judged without it");
+        }
+    }
+
     private static ObjectNode saw(RecordVersion.Difference difference, RecordVersion version) {
         ObjectNode saw = MAKE.objectNode();
         difference.added().forEach(item -> saw.put(item, version.items().get(item)));
@@ -146,7 +156,7 @@ public final class SignOffs {
     }
 
     private void voidEarlier(OpenLedger ledger, History history, JobRecord record, Instant now) {
-        Voids.of(record, history).forEach((digest, why) -> ledger.append(now, "voided", Voids.line(digest, record.id(), why), null));
+        Voids.of(record, history, book.vocabulary()).forEach((digest, why) -> ledger.append(now, "voided", Voids.line(digest, record.id(), why), null));
     }
 
     private void released(JobRecord record, GateVerdict verdict) {
@@ -155,13 +165,13 @@ public final class SignOffs {
         }
         List<String> counts = new ArrayList<>();
         for (State state : State.values()) {
-            long count = verdict.findings().stream().filter(f -> f.state() == state).count();
-            if (state != State.MET && count > 0) {
+            long count = verdict.open().stream().filter(f -> f.state() == state).count();
+            if (count > 0) {
                 counts.add(count + " " + state.id());
             }
         }
         counts.addAll(verdict.ruleBookFaults());
-        String first = verdict.findings().stream().filter(f -> f.state() != State.MET).findFirst().map(f -> ". First of all, " + f.check() + ": " + f.says()).orElse(".");
+        String first = verdict.open().stream().findFirst().map(f -> ". First of all, " + f.check() + ": " + f.says()).orElse(".");
         throw new NotSigned(record.id() + " is blocked at " + gate + ": " + String.join(", ", counts) + first);
     }
 
@@ -199,6 +209,8 @@ public final class SignOffs {
 
     private SignOff statement(JobRecord record, RecordVersion version, Assessment assessment, GateVerdict verdict, String house, TrustedKey signer,
                               List<String> notes, List<String> changed, SignOff.Position position) {
+        List<String> known = new ArrayList<>(notes);
+        assessment.disclosures().toBeKnown().forEach(one -> known.add(one.says()));
         List<String> cautions = new ArrayList<>(verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution());
         verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !cautions.contains(c)).distinct().forEach(cautions::add);
         SignOff.OfMachine machine = new SignOff.OfMachine(record.machine().marque(), record.machine().model(), record.machine().frameNumber(), record.machine().engineNumber(),
@@ -208,9 +220,9 @@ public final class SignOffs {
         SignOff.Seal seal = new SignOff.Seal(SignOff.Seal.FORM, record.id(), version.digest(), machine.marque() + " " + machine.model(), machine.frameNumber(), machine.engineNumber(),
                 gate.id(), asOf, verdict.holdsUntil().toString(), record.zone().getId(), by.name(), by.role());
         return new SignOff(SignOff.FORM, new SignOff.OfRecord(record.id(), record.workshop(), version.digest(), version.file(), new TreeMap<>(version.items())), machine, gate.id(), verdict.verdict(),
-                asOf, verdict.holdsUntil().toString(), record.zone().getId(), record.territory(), assessment.localCode(),
+                asOf, verdict.holdsUntil().toString(), record.zone().getId(), SignOff.OfPlace.of(book.position()), record.territory(), assessment.localCode(),
                 new SignOff.OfRuleBook(assessment.ruleBookVersion(), assessment.ruleBookDigest()), house, found(verdict),
-                verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList(), cautions, List.copyOf(notes), Critical.points(verdict, record), List.copyOf(workers(record)),
+                verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList(), cautions, List.copyOf(known), Critical.points(verdict, record), List.copyOf(workers(record)),
                 changed, Assessment.NOTICE, by, asOf, position, Jws.sign(SignOff.bytes(seal), SignOff.Seal.TYP, key));
     }
 

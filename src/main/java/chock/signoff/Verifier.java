@@ -6,6 +6,7 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
+import chock.record.Vocabulary;
 import chock.rulebook.RuleBook;
 import chock.signoff.Verification.Holds;
 import chock.signoff.Verification.Thing;
@@ -140,10 +141,13 @@ public final class Verifier {
 
     private void record(SignOff signOff, Source source) {
         RecordVersion version;
+        JobRecord plain;
         JobRecord record;
+        Instant at = asOf.isBefore(signOff.judged()) ? signOff.judged() : asOf;
         try {
             version = RecordVersion.of(source.name(), source.bytes());
-            record = RecordReader.read(source.name(), source.bytes(), book.vocabulary(), asOf.isBefore(signOff.judged()) ? signOff.judged() : asOf);
+            plain = RecordReader.read(source.name(), source.bytes(), book.vocabulary(), at);
+            record = book.heldAgainstRegister(plain, at);
         } catch (UnusableInput e) {
             add("record", Holds.NO, "The record given cannot be read, so it is not the one signed: " + e.getMessage().lines().findFirst().orElse(""));
             return;
@@ -161,7 +165,8 @@ public final class Verifier {
                 : difference.added().isEmpty() && difference.changed().isEmpty() ? "The record says what the one signed said, in another order."
                 : "Everything that was signed stands in the record unchanged; it has been added to since.");
         since(signOff, record, difference);
-        again(signOff, record, same);
+        // What was found out about an instrument since then voids it above; the findings signed are those of that moment.
+        again(signOff, book.heldAgainstRegister(plain, signOff.judged()), same);
     }
 
     private static List<String> broken(RecordVersion.Difference difference) {
@@ -177,16 +182,17 @@ public final class Verifier {
      * the first later entry about a critical place.
      *
      * @param version the record as it is now, and {@code record} the same read
+     * @param words of the rule book in force
      */
-    public static Optional<String> undone(SignOff signOff, RecordVersion version, JobRecord record) {
+    public static Optional<String> undone(SignOff signOff, RecordVersion version, JobRecord record, Vocabulary words) {
         List<String> broken = broken(version.since(signOff.record().items()));
         return !broken.isEmpty() ? Optional.of(String.join("; ", broken))
-                : Critical.touched(Voids.later(record, signOff.record().items()), signOff.criticalPoints()).map(Critical.Noted::words);
+                : Critical.touched(Voids.later(record, signOff.record().items()), signOff.criticalPoints(), words).map(Critical.Noted::words);
     }
 
     private void since(SignOff signOff, JobRecord record, RecordVersion.Difference difference) {
         List<Critical.Noted> later = Voids.later(record, signOff.record().items());
-        Optional<Critical.Noted> touched = Critical.touched(later, signOff.criticalPoints());
+        Optional<Critical.Noted> touched = Critical.touched(later, signOff.criticalPoints(), book.vocabulary());
         if (touched.isPresent()) {
             add("since", Holds.NO, "Since then " + touched.get().words() + ", where somebody gets hurt when something is wrong: that voids it. Judge the record again, and sign it again.");
         } else {
@@ -206,7 +212,7 @@ public final class Verifier {
         } else if (!same) {
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + ", the one at hand; only the very record signed can be judged again by it.");
         } else {
-            GateVerdict verdict = Assessor.assess(record, book, List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
+            GateVerdict verdict = Assessor.assess(record, book.at(signOff.place() == null ? null : signOff.place().position()), List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
             boolean agrees = verdict.released() && verdict.holdsUntil().toString().equals(signOff.holdsUntil()) && SignOffs.found(verdict).equals(signOff.findings());
             add("rule book", agrees ? Holds.YES : Holds.NO, ruleBook(signOff) + ", the one at hand; " + (agrees ? "judged again by it, the gate is released with the same findings."
                     : "judged again by it, the gate is " + verdict.verdict() + " and the findings are not those signed."));
@@ -236,14 +242,14 @@ public final class Verifier {
     public static String note(Shop shop, RuleBook book, Source source, InstantSource clock) {
         try {
             Instant now = clock.instant();
-            JobRecord record = RecordReader.read(source.name(), source.bytes(), book.vocabulary(), now);
+            JobRecord record = book.heldAgainstRegister(RecordReader.read(source.name(), source.bytes(), book.vocabulary(), now), now);
             History before = Ledgers.history(shop.ledger());
-            if (Voids.of(record, before).isEmpty()) {
+            if (Voids.of(record, before, book.vocabulary()).isEmpty()) {
                 return null;
             }
             try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
                 Instant at = ledger.now(now);
-                Voids.of(record, History.of(shop.ledger(), ledger.lines())).forEach((digest, why) -> ledger.append(at, "voided", Voids.line(digest, record.id(), why), null));
+                Voids.of(record, History.of(shop.ledger(), ledger.lines()), book.vocabulary()).forEach((digest, why) -> ledger.append(at, "voided", Voids.line(digest, record.id(), why), null));
             }
             return null;
         } catch (UnusableInput | NotSigned e) {
@@ -255,17 +261,18 @@ public final class Verifier {
      * How the last sign-off of a record stands at each gate, in sentences; empty when it was never signed.
      *
      * @param record the record as it is now
+     * @param words of the rule book in force
      * @param asOf the moment to tell it for
      */
-    public static List<String> standing(Shop shop, JobRecord record, Instant asOf) {
+    public static List<String> standing(Shop shop, JobRecord record, Vocabulary words, Instant asOf) {
         History history = Ledgers.history(shop.ledger());
         Map<String, History.Signing> last = new LinkedHashMap<>();
         history.signings().stream().filter(s -> s.record().equals(record.id()) && !s.at().isAfter(asOf)).sorted(Comparator.comparing(History.Signing::line)).forEach(s -> last.put(s.gate(), s));
-        return last.values().stream().map(s -> "The sign-off at " + s.gate() + " by " + s.name() + " of " + shown(s.at(), record.zone()) + standing(s, history, record, asOf)).toList();
+        return last.values().stream().map(s -> "The sign-off at " + s.gate() + " by " + s.name() + " of " + shown(s.at(), record.zone()) + standing(s, history, record, words, asOf)).toList();
     }
 
-    private static String standing(History.Signing s, History history, JobRecord record, Instant asOf) {
-        Optional<String> why = history.voided(s.digest()).or(() -> Voids.since(record, s).map(Critical.Noted::words));
+    private static String standing(History.Signing s, History history, JobRecord record, Vocabulary words, Instant asOf) {
+        Optional<String> why = history.voided(s.digest()).or(() -> Voids.since(record, s, words).map(Critical.Noted::words));
         if (why.isPresent()) {
             return " is void: " + why.get() + ".";
         }

@@ -58,7 +58,7 @@ class ClaimsTest {
     private Claims.Weighed weigh(List<Instrument> instruments, Kind kind, String about, String says, String... named) {
         JobRecord record = new JobRecord(blank.id(), blank.workshop(), blank.zone(), blank.territory(), blank.onePerson(), blank.seeks(), blank.machine(), blank.maker(), blank.people(),
                 instruments, entries, List.of(new Claim(kind, about, says, "seller", List.of(named))), blank.form());
-        return Claims.weigh(record).get(0);
+        return Claims.weigh(record, Examples.BOOK.vocabulary().plausible(), Examples.TODAY).get(0);
     }
 
     private static void is(Claims.Weighed weighed, Claims.Standing standing, String says) {
@@ -257,7 +257,7 @@ class ClaimsTest {
 
     @Test
     void theDemoRecordsTellTheirClaimsApart() throws IOException {
-        assertThat(Claims.weigh(Examples.read("lark-released.yaml"))).extracting(w -> w.standing().id()).containsExactly("supported", "supported", "unproven");
-        assertThat(Claims.weigh(Examples.read("lark-faults.yaml"))).extracting(w -> w.standing().id()).containsExactly("contradicted", "unproven");
+        assertThat(Claims.weigh(Examples.read("lark-released.yaml"), Examples.BOOK.vocabulary().plausible(), Examples.TODAY)).extracting(w -> w.standing().id()).containsExactly("supported", "supported", "unproven");
+        assertThat(Claims.weigh(Examples.read("lark-faults.yaml"), Examples.BOOK.vocabulary().plausible(), Examples.TODAY)).extracting(w -> w.standing().id()).containsExactly("contradicted", "unproven");
     }
 }

@@ -142,21 +142,26 @@ class EvidenceTest {
         assertThat(pad().state()).isEqualTo(State.MET);
     }
 
-    /** 46.4 °F is 8 °C; 14.4 °F is −9.8 °C, though a step of 14.4 °F is one of 8 K. */
+    /** 60.8 °F is 16 °C; 28.8 °F is −1.8 °C, though a step of 28.8 °F is one of 16 K. */
     @Test
     void temperaturesAreToldApartByWhatTheyAreInWhateverDegrees() {
-        assertThat(outdoors("46.4 °F ± 1 K").state()).isEqualTo(State.MET);
-        assertThat(outdoors("46.4 °F ± 1 K").says()).doesNotContain("differ");
-        assertThat(outdoors("52 °F ± 1 K").state()).isEqualTo(State.DOUBT);
-        assertThat(outdoors("52 °F ± 1 K").says()).contains("air temperature 8 °C ± 1 K (e272) and 52 °F ± 1 K (x1) differ by more than their uncertainties together");
+        assertThat(outdoors("16 °C ± 1 K", "60.8 °F ± 1 K").state()).isEqualTo(State.MET);
+        assertThat(outdoors("16 °C ± 1 K", "60.8 °F ± 1 K").says()).doesNotContain("differ");
+        assertThat(outdoors("16 °C ± 1 K", "70 °F ± 1 K").state()).isEqualTo(State.DOUBT);
+        assertThat(outdoors("16 °C ± 1 K", "70 °F ± 1 K").says()).contains("air temperature 16 °C ± 1 K (x1) and 70 °F ± 1 K (x2) differ by more than their uncertainties together");
     }
 
-    private Finding.AtPlace outdoors(String temperature) {
+    /** Two of one minute, for the air of another minute may be another. */
+    private Finding.AtPlace outdoors(String first, String second) {
         JobRecord before = record;
-        add(new Entry("x1", moment("2026-11-25", "09:30"), "ida", Deed.MEASURED, "outdoors", "air-temperature", new Value.Amount(Measured.parse(temperature)), "therm-1", null, null, null, 0));
+        add(air("x1", first), air("x2", second));
         Finding.AtPlace found = at(Examples.judge(record), "roadtest.air-temperature", "outdoors");
         record = before;
         return found;
+    }
+
+    private Entry air(String id, String temperature) {
+        return new Entry(id, moment("2026-11-25", "11:58"), "ida", Deed.MEASURED, "outdoors", "air-temperature", new Value.Amount(Measured.parse(temperature)), "therm-1", null, null, null, 0);
     }
 
     @Test
@@ -225,10 +230,13 @@ class EvidenceTest {
 
     @Test
     void theReleaseLapsesWithTheFirstFindingThatDoes() {
-        // The tyre pressures hold on the day they were taken, and London is on UTC in November.
-        assertThat(Examples.judge(record).gates().get(0).holdsUntil()).isEqualTo(Instant.parse("2026-11-25T23:59:59Z"));
+        // The air was measured at 11:51 and holds two hours, and London is on UTC in November.
+        assertThat(Examples.judge(record).gates().get(0).holdsUntil()).isEqualTo(Instant.parse("2026-11-25T13:50:59Z"));
+        Assessment later = Assessor.assess(record, Examples.BOOK, record.seeks(), Instant.parse("2026-11-25T13:51:00Z"));
+        assertThat(later.gates().get(0).released()).isFalse();
+        assertThat(at(later, "roadtest.air-temperature", "outdoors").state()).isEqualTo(State.STALE);
+        // The tyre pressures hold on the day they were taken.
         Assessment next = Assessor.assess(record, Examples.BOOK, record.seeks(), Instant.parse("2026-11-26T00:00:00Z"));
-        assertThat(next.gates().get(0).released()).isFalse();
         assertThat(at(next, "tyres.pressure", "front-wheel/tyre").state()).isEqualTo(State.STALE);
     }
 

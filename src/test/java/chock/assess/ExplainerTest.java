@@ -27,7 +27,7 @@ class ExplainerTest {
         Considered bled = hydraulic.wants().get(0).considered().get(0);
         assertThat(bled.fate()).isEqualTo(Fate.SET_ASIDE);
         assertThat(bled.why()).contains("undone by 'refitted' on front brake, hydraulic 2026-11-25 11:50 by Tom Fell (w4)");
-        assertThat(hydraulic.lacks()).containsExactly("bled was proven once and no longer counts");
+        assertThat(hydraulic.lacks()).containsExactly("bled was entered before and no longer counts");
         assertThat(hydraulic.compared()).isEmpty();
     }
 

@@ -50,8 +50,9 @@ class ForesightTest {
         GateVerdict blocked = ahead(Examples.read("lark-faults.yaml"), Examples.BOOK, Gate.ROAD_TEST);
         assertThat(blocked.released()).isFalse();
         assertThat(blocked.holdsUntil()).isNull();
-        assertThat(blocked.changes().at()).isEqualTo(startOf(2026, 11, 26));
-        assertThat(blocked.changes().checks()).contains("roadtest.weather", "tyres.pressure").doesNotContain("tyres.tread-depth");
+        // two hours after the air was measured
+        assertThat(blocked.changes().at()).isEqualTo(Instant.parse("2026-11-25T13:51:00Z"));
+        assertThat(blocked.changes().checks()).contains("roadtest.air-temperature", "tyres.pressure-outside").doesNotContain("roadtest.weather", "tyres.pressure", "tyres.tread-depth");
     }
 
     @Test

@@ -5,6 +5,7 @@ import chock.assess.OrderOfWork.Step;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.quantity.Measured;
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -12,9 +13,11 @@ import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.Person;
 import chock.record.Value;
+import chock.record.Vocabulary;
 import chock.rulebook.Card;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,13 +54,13 @@ final class GoodEntries {
         return twins;
     }
 
-    /** The record with a line for each step, a minute apart, work by one person and proofs by another. */
+    /** The record with a line for each step, some seconds apart or as long as something has to be watched, work by one person and proofs by another. */
     static JobRecord written(JobRecord record, List<Step> steps) {
         List<Entry> entries = new ArrayList<>(record.entries());
         ZonedDateTime time = Examples.DAY.atZone(record.zone());
         int number = 0;
         for (Step step : steps) {
-            time = time.plusSeconds(10);
+            time = time.plusSeconds(5 + watched(record, step));
             Moment at = new Moment(time.toLocalDate(), time.toLocalTime(), record.zone());
             List<String> lines = step.corrects().isEmpty() ? java.util.Collections.singletonList(null) : step.corrects();
             for (String corrects : lines) {
@@ -74,13 +77,25 @@ final class GoodEntries {
                 record.instruments(), entries, record.claims(), record.form());
     }
 
+    /** Seconds for which the step has to watch something before it can be written. */
+    private static long watched(JobRecord record, Step step) {
+        boolean covers = Examples.BOOK.cards().values().stream().flatMap(c -> c.wants().stream()).anyMatch(w -> w.covers() && w.aspect().equals(step.what()));
+        return covers && good(record, step) instanceof Value.Amount amount ? amount.measured().value().to(Unit.SECONDS).value().longValue() : 0;
+    }
+
+    /** When the last line was written: what is true then is judged then, for two hours later the weather is another. */
+    private static Instant end(JobRecord record) {
+        return record.entries().stream().map(e -> e.at().earliest()).filter(Examples.DAY::isBefore).max(Comparator.naturalOrder()).orElse(Examples.DAY);
+    }
+
     private static Entry line(String id, Step step, Moment at, JobRecord record, String corrects) {
         if (step.kind() == Kind.SETTLE) {
             return null;
         }
         boolean work = step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
         if (work) {
-            return new Entry(id, at, "worker", Deed.DONE, step.point(), step.what() == null ? "repaired" : step.what(), null, null, null, null, null, 0);
+            String what = step.what() == null ? "repaired" : step.what();
+            return new Entry(id, at, "worker", Deed.DONE, step.point(), what, null, tool(record, what), null, null, null, 0);
         }
         Deed deed = switch (step.kind()) {
             case MEASURE -> Deed.MEASURED;
@@ -89,6 +104,11 @@ final class GoodEntries {
             default -> Deed.TOLD;
         };
         return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again", null, 0);
+    }
+
+    private static String tool(JobRecord record, String work) {
+        Vocabulary.Tooled tooled = Examples.BOOK.vocabulary().tooled().get(work);
+        return tooled == null ? null : record.instruments().stream().filter(i -> i.kind().equals(tooled.with())).map(chock.record.Instrument::id).findFirst().orElse(null);
     }
 
     private static String with(JobRecord record, Step step) {
@@ -113,16 +133,16 @@ final class GoodEntries {
         Card card = step.checks().stream().map(Examples.BOOK.cards()::get).filter(c -> c.wants().stream().anyMatch(w -> w.aspect().equals(step.what()))).findFirst()
                 .orElseThrow(() -> new AssertionError("no check of " + step + " asks for it"));
         Card.Want want = card.wants().stream().filter(w -> w.aspect().equals(step.what())).findFirst().orElseThrow();
-        return List.of(new Wanted(new chock.assess.facts.Required(card.id(), step.point()), card, want, step.point(), "", null, java.util.Set.of(), null));
+        return List.of(new Wanted(new chock.assess.facts.Required(card.id(), step.point()), card, want, step.point(), "", null, java.util.Set.of(), java.util.Set.of(), false, null, null));
     }
 
     static GateVerdict judged(JobRecord record, Gate gate) {
-        return Assessor.assess(record, Examples.BOOK, List.of(gate), Examples.DAY.plusSeconds(36_000)).gates().get(0);
+        return Assessor.assess(record, Examples.BOOK, List.of(gate), end(record)).gates().get(0);
     }
 
     /** Steps whose proof a later entry took away from some check of the gate. */
     static List<String> undone(JobRecord record, Gate gate) {
-        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY.plusSeconds(36_000));
+        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, end(record));
         return Examples.BOOK.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> concluded.required(c.id()).stream())
                 .flatMap(r -> concluded.of(r, SetAside.class).stream()).filter(s -> s.entry().startsWith("step-") && s.wasProof())
                 .map(s -> s.wanted().required().check() + ": " + s.entry() + " by " + s.by()).sorted().toList();

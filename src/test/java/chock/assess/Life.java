@@ -18,10 +18,10 @@ record Life(Machine machine, ZoneId zone, String territory, boolean onePerson, R
         return lives(mishaps, Mishap.any());
     }
 
-    /** Nothing of it keeps a gate shut by itself: the law of the place is known, the manual was read, and there are limits for its battery. */
+    /** Nothing of it keeps a gate shut by itself: the law of the place is known, the manual was read, there are limits for its battery, and it has a brake. */
     static Arbitrary<Life> releasable() {
         return any(0).map(l -> new Life(l.machine, l.zone, List.of("ZA", "UK").contains(l.territory) ? "GB" : l.territory, l.onePerson, ReadyMachine.Manual.WHAT_IS_NEEDED, l.gate, l.mishaps))
-                .filter(l -> l.machine.volts() != 24);
+                .filter(l -> l.machine.volts() != 24 && l.machine.ends().stream().anyMatch(end -> end.brake().type() != Machine.BrakeType.NONE));
     }
 
     static Arbitrary<Life> lives(int mishaps, Arbitrary<Mishap> mishap) {

@@ -5,6 +5,7 @@ import chock.assess.facts.Wanted;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
@@ -12,6 +13,7 @@ import chock.record.JobRecord;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
 import chock.rulebook.Touch;
@@ -22,8 +24,10 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -40,7 +44,13 @@ final class PlainJudge {
     private final List<Entry> foundOut = new ArrayList<>();
     private final Map<String, List<Entry>> corrections = new HashMap<>();
 
-    PlainJudge(JobRecord record, Instant asOf) {
+    private final List<Wanted> asked;
+    private final Set<String> keysAsked = new HashSet<>();
+
+    /** @param asked everything that some check wants of this machine */
+    PlainJudge(JobRecord record, Instant asOf, List<Wanted> asked) {
+        this.asked = asked;
+        asked.forEach(w -> keysAsked.add(w.point() + " " + w.want().aspect()));
         this.record = record;
         this.asOf = asOf;
         this.today = asOf.atZone(record.zone()).toLocalDate();
@@ -63,33 +73,50 @@ final class PlainJudge {
     /** The state of one check at one place. */
     State state(Required required, List<Wanted> wants, LimitFor limit) {
         Set<State> said = EnumSet.noneOf(State.class);
+        if (isLeftOff(required, wants)) {
+            return State.FAULT;
+        }
         boolean lacksLimit = limit != null && limit.applied() == null;
         boolean missing = lacksLimit;
         boolean stale = false;
         for (Wanted wanted : wants) {
             Card.Want want = wanted.want();
-            List<Entry> all = evidence.getOrDefault(wanted.point() + " " + want.aspect(), List.of());
+            List<Entry> own = evidence.getOrDefault(wanted.point() + " " + want.aspect(), List.of());
+            List<Entry> all = new ArrayList<>(own);
+            for (Entry e : astray(wanted)) {
+                if (faulty(e, want, limit)) {
+                    all.add(e);
+                } else if (e.is() instanceof Value.Days && !tooWeak(e, want) && own.stream().noneMatch(o -> o.at().surelyAfter(e.at())) && !isCorrected(e, wanted, limit) && !isUndone(e, wanted)) {
+                    said.add(!lacksLimit && decides(want) && alone(e, want, limit) == State.FAULT ? State.FAULT : State.DOUBT);
+                }
+            }
             List<Entry> stands = new ArrayList<>();
             boolean proof = false;
+            boolean unnamed = false;
             for (Entry e : all) {
                 boolean corrected = isCorrected(e, wanted, limit);
                 boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
-                boolean undone = isUndone(e, wanted);
-                boolean dead = undone || isTooOld(e, wanted) || wasOutOfCalibration(e) || wasFoundOut(e);
+                boolean bad = faulty(e, want, limit);
+                boolean undone = bad ? isMended(e, wanted, all, limit) : isUndone(e, wanted);
+                boolean old = isTooOld(e, wanted, limit) && (!bad || wanted.card().endsBy() == Card.EndsBy.TIME || wanted.latestDecides());
+                boolean dead = undone || old || !bad && (wasOutOfCalibration(e) || wasFoundOut(e));
+                boolean settled = bad && isSettled(e, wanted, all, limit);
                 proof |= dead;
-                if (!corrected && !weak && !dead) {
+                boolean names = namesWhatItWasDoneWith(e);
+                unnamed |= !names && !corrected && !weak && !dead;
+                if (names && !corrected && !weak && !dead && !settled) {
                     stands.add(e);
                 }
             }
-            missing |= all.isEmpty() || stands.isEmpty() && !proof;
+            missing |= own.isEmpty() || stands.isEmpty() && (!proof || unnamed);
             stale |= stands.isEmpty() && proof;
             for (Entry e : stands) {
                 boolean newest = stands.stream().noneMatch(o -> o.at().surelyAfter(e.at()));
-                if ((newest || faulty(e, want, limit)) && !lacksLimit && decides(want)) {
+                if ((newest || faulty(e, want, limit) && !changesByItself(wanted)) && !lacksLimit && decides(want)) {
                     said.add(alone(e, want, limit));
                 }
                 for (Entry o : stands) {
-                    if (newer(o, e) && disagree(o, e, want)) {
+                    if (newer(o, e) && !(changesByItself(wanted) && (o.at().surelyAfter(e.at()) || e.at().surelyAfter(o.at()))) && disagree(o, e, want)) {
                         said.add(State.DOUBT);
                     }
                 }
@@ -99,6 +126,50 @@ final class PlainJudge {
             return State.FAULT;
         }
         return missing ? State.MISSING : stale ? State.STALE : said.contains(State.DOUBT) ? State.DOUBT : said.contains(State.MET) ? State.MET : null;
+    }
+
+    /** The part, or what carries it, was left off for good and not fitted since, and the description still has it. */
+    private boolean isLeftOff(Required required, List<Wanted> wants) {
+        Set<String> places = new HashSet<>(Set.of(required.point()));
+        wants.forEach(w -> places.add(w.point()));
+        return works.stream().anyMatch(off -> off.what().equals("left-off") && places.stream().anyMatch(place -> carries(off.point(), place))
+                && corrections.getOrDefault(off.id(), List.of()).stream().allMatch(c -> c.by().equals(off.by()))
+                && works.stream().noneMatch(back -> (back.what().equals("refitted") || back.what().equals("replaced")) && carries(back.point(), off.point())
+                        && back.at().surelyAfter(off.at()) && !corrections.containsKey(back.id())));
+    }
+
+    /** What was written at places where nothing is asked, and is nearer to this want than to any other of the kind. */
+    private List<Entry> astray(Wanted wanted) {
+        List<Entry> near = new ArrayList<>();
+        for (Entry e : record.entries()) {
+            if (e.deed().isEvidence() && e.what().equals(wanted.want().aspect()) && !keysAsked.contains(e.point() + " " + e.what())
+                    && asked.stream().noneMatch(w -> w.want().aspect().equals(e.what()) && steps(w.point(), e.point()) > steps(wanted.point(), e.point()))) {
+                near.add(e);
+            }
+        }
+        return near;
+    }
+
+    /** How far two paths run together. */
+    private static int steps(String one, String other) {
+        int same = 0;
+        String up = one;
+        while (!up.isEmpty()) {
+            int depth = up.split("/").length;
+            if (other.equals(up) || other.startsWith(up + "/")) {
+                same = Math.max(same, depth);
+            }
+            up = up.contains("/") ? up.substring(0, up.lastIndexOf('/')) : "";
+        }
+        return same;
+    }
+
+    /** From December 2026 a torque counts only with the wrench, and with the figure unless the maker gives none. */
+    private boolean namesWhatItWasDoneWith(Entry e) {
+        if (e.deed() != Deed.DONE || !e.what().equals("torqued") || record.form() == 1 || e.at().date().isBefore(LocalDate.of(2026, 12, 1))) {
+            return true;
+        }
+        return e.with() != null && (e.is() != null || record.maker().saysNone("fasteners.torque", e.point()));
     }
 
     private static boolean newer(Entry a, Entry b) {
@@ -135,18 +206,77 @@ final class PlainJudge {
     private boolean isCorrected(Entry e, Wanted wanted, LimitFor limit) {
         for (Entry c : corrections.getOrDefault(e.id(), List.of())) {
             boolean asStrong = c.deed().ordinal() <= e.deed().ordinal();
-            if (asStrong && (!c.by().equals(e.by()) || !faulty(e, wanted.want(), limit) && e.deed() != Deed.DONE)) {
+            boolean another = !c.by().equals(e.by());
+            boolean bad = faulty(e, wanted.want(), limit);
+            if (asStrong && (!bad && e.deed() != Deed.DONE || another && !(bad && wanted.card().critical()))) {
+                return true;
+            }
+            boolean again = asStrong && c.deed().ordinal() <= Deed.SEEN.ordinal() && c.what().equals(e.what()) && (c.point().equals(e.point()) || c.point().equals(wanted.point()));
+            if (bad && again && (another || record.onePerson() && triedOnAnotherDay(e, c, wanted, limit))) {
                 return true;
             }
         }
         return false;
     }
 
+    private boolean triedOnAnotherDay(Entry bad, Entry correction, Wanted wanted, LimitFor limit) {
+        return evidence.getOrDefault(wanted.point() + " " + wanted.want().aspect(), List.of()).stream().anyMatch(o -> o.at().surelyAfter(bad.at()) && !o.at().date().equals(correction.at().date())
+                && o.deed().ordinal() <= Math.min(Deed.SEEN.ordinal(), bad.deed().ordinal()) && !faulty(o, wanted.want(), limit));
+    }
+
     private boolean isUndone(Entry e, Wanted wanted) {
         for (Entry work : works) {
             boolean withdrawn = corrections.getOrDefault(work.id(), List.of()).stream().anyMatch(c -> !c.by().equals(work.by()));
-            if (!withdrawn && !work.id().equals(e.id()) && !e.at().surelyAfter(work.at()) && undoes(work, wanted)) {
+            if (!withdrawn && !work.id().equals(e.id()) && mayFollow(work, e, wanted.want()) && undoes(work, wanted)) {
                 return true;
+            }
+        }
+        return false;
+    }
+
+    /** A fault: work that mends came certainly later; or the times leave it open, and it was found good since. */
+    private boolean isMended(Entry e, Wanted wanted, List<Entry> all, LimitFor limit) {
+        for (Entry work : works) {
+            if (corrections.containsKey(work.id()) || work.id().equals(e.id()) || e.at().surelyAfter(work.at()) || !mends(work, e, wanted)) {
+                continue;
+            }
+            if (work.at().surelyAfter(e.at()) || goodSince(wanted, all, limit).stream().anyMatch(o -> o.at().surelyAfter(e.at()) && o.at().surelyAfter(work.at()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean mends(Entry work, Entry fault, Wanted wanted) {
+        for (Touch row : wanted.laid().clearedBy()) {
+            boolean near = carries(work.point(), row.point()) || carries(row.point(), work.point());
+            if (near && row.works().contains(work.what()) && (row.only().isEmpty() || row.only().contains(String.valueOf(fault.is())))) {
+                return true;
+            }
+        }
+        return !wanted.mendsNothing().contains(work.what()) && undoes(work, wanted);
+    }
+
+    /** Good evidence that counts by itself. */
+    private List<Entry> goodSince(Wanted wanted, List<Entry> all, LimitFor limit) {
+        return all.stream().filter(o -> !faulty(o, wanted.want(), limit) && !isCorrected(o, wanted, limit) && !tooWeak(o, wanted.want()) && !isUndone(o, wanted) && !isTooOld(o, wanted, limit)
+                && !wasOutOfCalibration(o) && !wasFoundOut(o)).toList();
+    }
+
+    /** A fault that a look or an answer with its document ends, or one whose cause was examined and that another person found good since. */
+    private boolean isSettled(Entry e, Wanted wanted, List<Entry> all, LimitFor limit) {
+        for (Entry good : goodSince(wanted, all, limit)) {
+            Card.EndsBy ends = wanted.card().endsBy();
+            boolean documented = good.note() != null && !good.note().isBlank();
+            if (good.at().surelyAfter(e.at()) && (ends == Card.EndsBy.LOOK || ends == Card.EndsBy.DOCUMENT && documented)) {
+                return true;
+            }
+            for (Entry look : works) {
+                boolean here = look.what().equals("examined") && (carries(look.point(), wanted.point()) || carries(wanted.point(), look.point()));
+                boolean another = !good.by().equals(look.by()) && good.at().surelyAfter(look.at()) || record.onePerson() && good.at().date().isAfter(look.at().date());
+                if (here && another && look.at().surelyAfter(e.at()) && !corrections.containsKey(look.id())) {
+                    return true;
+                }
             }
         }
         return false;
@@ -175,9 +305,32 @@ final class PlainJudge {
         return below.equals(above) || below.startsWith(above + "/");
     }
 
-    private boolean isTooOld(Entry e, Wanted wanted) {
-        Instant lapse = (wanted.want().holds() == null ? wanted.card().holds() : wanted.want().holds()).lapse(e.at().date(), e.at().zone());
+    private boolean isTooOld(Entry e, Wanted wanted, LimitFor limit) {
+        Holds holds = holds(wanted);
+        if (holds.hours() != null) {
+            return !asOf.isBefore((faulty(e, wanted.want(), limit) ? e.at().latest() : e.at().earliest()).plus(holds.hours()));
+        }
+        Instant lapse = holds.lapse(e.at(), e.at().earliest(), Optional.empty());
         return lapse != null && !asOf.isBefore(lapse);
+    }
+
+    private static Holds holds(Wanted wanted) {
+        return wanted.want().holds() == null ? wanted.card().holds() : wanted.want().holds();
+    }
+
+    /** The weather and the like: as it was found last. */
+    private static boolean changesByItself(Wanted wanted) {
+        return wanted.point().matches("(outdoors|ride|rider|room|bay|run-plan)(/.*)?") && !wanted.point().matches("room/run(/.*)?")
+                && (holds(wanted).sameDay() || holds(wanted).hours() != null);
+    }
+
+    /** True when the work may have come after what the entry speaks of, or while that was still being watched. */
+    private static boolean mayFollow(Entry work, Entry e, Card.Want want) {
+        Instant began = e.at().earliest();
+        if (want.covers() && e.is() instanceof Value.Amount watched) {
+            began = began.minusSeconds(watched.measured().value().to(Unit.SECONDS).value().longValue());
+        }
+        return !e.at().surelyAfter(work.at()) || want.covers() && !began.isAfter(work.at().latest());
     }
 
     private Instrument instrument(Entry e) {
@@ -209,7 +362,7 @@ final class PlainJudge {
         }
         Bounds bounds = limit.applied().bounds();
         if (e.is() instanceof Value.Days days) {
-            LocalDate last = days.from().plus(Period.ofMonths(bounds.high().to(chock.quantity.Unit.MONTHS).value().intValueExact()));
+            LocalDate last = days.from().plus(Period.ofMonths(bounds.high().to(Unit.MONTHS).value().intValueExact()));
             return today.isAfter(last) || today.equals(last) && !bounds.highPasses() ? State.FAULT : State.MET;
         }
         Measured measured = ((Value.Amount) e.is()).measured();
@@ -229,7 +382,7 @@ final class PlainJudge {
     }
 
     private static boolean disagree(Entry first, Entry second, Card.Want want) {
-        if (want.varies() || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
+        if (want.varies() || want.weakest() == Deed.DONE || !(first.is() instanceof Value.Amount a) || !(second.is() instanceof Value.Amount b)) {
             return false;
         }
         Quantity apart = a.measured().value().minus(b.measured().value().to(a.measured().value().unit())).abs();

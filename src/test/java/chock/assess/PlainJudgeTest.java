@@ -17,6 +17,7 @@ import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.LongAdder;
@@ -41,7 +42,7 @@ class PlainJudgeTest {
 
     static int compare(JobRecord record, Map<State, LongAdder> seen) {
         Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY);
-        PlainJudge plain = new PlainJudge(record, Examples.DAY);
+        PlainJudge plain = new PlainJudge(record, Examples.DAY, concluded.wanted());
         int compared = 0;
         for (String check : GENERAL) {
             for (Required required : concluded.required(check)) {
@@ -114,6 +115,24 @@ class PlainJudgeTest {
         }
         assertThat(moved).isGreaterThan(20);
         assertThat(compared(seen)).contains(State.DOUBT, State.FAULT);
+    }
+
+    /** Entries that slipped to another place: bad ones count at the nearest check, good ones nowhere. */
+    @Test
+    void entriesAtOtherPlacesAreJudgedAlike() {
+        Map<State, LongAdder> seen = counters();
+        List<String> points = List.copyOf(Examples.BOOK.vocabulary().points());
+        RandomRecords.forSeeds(60, seed -> {
+            Random random = new Random(seed);
+            JobRecord record = new RandomRecords(seed).next();
+            compare(record.withEntries(record.entries().stream().map(e -> !e.deed().isEvidence() || random.nextInt(4) > 0 ? e
+                    : moved(e, random.nextBoolean() && e.point().contains("/") ? e.point().substring(0, e.point().lastIndexOf('/')) : points.get(random.nextInt(points.size())))).toList()), seen);
+        });
+        assertThat(compared(seen)).contains(State.MET, State.FAULT, State.STALE, State.MISSING, State.DOUBT);
+    }
+
+    private static Entry moved(Entry e, String point) {
+        return new Entry(e.id(), e.at(), e.by(), e.deed(), point, e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.line());
     }
 
     @Test

@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.DescribedTimes;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Moment;
@@ -121,7 +122,10 @@ final class RandomRecords {
 
     private Entry work(JobRecord record, int number) {
         Vocabulary words = Examples.BOOK.vocabulary();
-        List<String> points = words.points().stream().filter(p -> !OFF_MACHINE.contains(p) && !p.equals("machine")).toList();
+        // Work on a part that the machine does not have is no random work but a contradiction, which no order of work settles.
+        DescribedTimes times = new DescribedTimes(record.machine(), List.of(), words.fields(), record.form());
+        List<String> points = words.points().stream().filter(p -> !OFF_MACHINE.contains(p) && !p.equals("machine"))
+                .filter(p -> times.contradiction(new Entry("any", record.entries().get(0).at(), "tom", chock.record.Deed.DONE, p, "opened", null, null, null, null, null, 0)).isEmpty()).toList();
         List<String> works = new ArrayList<>(new TreeSet<>(words.works().keySet()));
         Moment at = new Moment(Examples.DAY.atZone(record.zone()).toLocalDate(), java.time.LocalTime.of(11, 10 * number), record.zone());
         return new Entry("more" + number, at, record.people().get(0).id(), chock.record.Deed.DONE, points.get(random.nextInt(points.size())), works.get(random.nextInt(works.size())), null, null, null, null, null, 0);

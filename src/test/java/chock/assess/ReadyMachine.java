@@ -5,6 +5,7 @@ import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.quantity.Unit;
+import chock.record.AsBuilt;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -13,6 +14,7 @@ import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.record.MakerFigure;
 import chock.record.MakerFigures;
+import chock.record.Past;
 import chock.record.Moment;
 import chock.record.Person;
 import chock.record.RecordForm;
@@ -83,7 +85,9 @@ final class ReadyMachine {
     /** Nothing is written yet; there is one instrument of every kind, inside its calibration. */
     static JobRecord bare(Machine machine, ZoneId zone, String territory, boolean onePerson, Manual manual, Gate gate) {
         List<Instrument> instruments = Examples.BOOK.vocabulary().instruments().keySet().stream().sorted().map(k -> new Instrument(k, k, null, LocalDate.of(2026, 3, 2), LocalDate.of(2027, 3, 2))).toList();
-        return new JobRecord("HV-0300", "Hollow Vale Motor Works", zone, territory, onePerson, List.of(gate), machine, maker(manual), onePerson ? PEOPLE.subList(0, 1) : PEOPLE,
+        // What it was built with is known, and it was built as it is now.
+        Machine known = machine.with(new Past(List.of(), AsBuilt.asDescribed(machine, "Merle owner's book", "6", "ida"), Map.of()));
+        return new JobRecord("HV-0300", "Hollow Vale Motor Works", zone, territory, onePerson, List.of(gate), known, maker(manual), onePerson ? PEOPLE.subList(0, 1) : PEOPLE,
                 instruments, List.of(), List.of(), RecordForm.NEWEST);
     }
 

@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.AsBuilt;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -10,6 +11,7 @@ import chock.record.JobRecord;
 import chock.record.Machine;
 import chock.record.MakerFigures;
 import chock.record.Moment;
+import chock.record.Past;
 import chock.record.Person;
 import chock.record.RecordForm;
 import chock.record.Value;
@@ -22,6 +24,7 @@ import java.time.Year;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A record of a run under a roof while it is being put together, judged by the checks of the air alone. */
 public final class RunRecord {
@@ -35,7 +38,7 @@ public final class RunRecord {
     private final List<Entry> entries = new ArrayList<>();
 
     private RunRecord(Machine machine) {
-        this.machine = machine;
+        this.machine = machine.with(new Past(List.of(), AsBuilt.asDescribed(machine, "Lark 250 rider's handbook", "4", "ida"), Map.of()));
     }
 
     public static RunRecord of(String displacement, Machine.Cycle cycle) {

@@ -6,6 +6,7 @@ import chock.assess.facts.Outcome;
 import chock.quantity.Bounds;
 import chock.record.Entry;
 import chock.record.JobRecord;
+import chock.record.PlausibleReading;
 import chock.record.Vocabulary.Form;
 import chock.report.JsonReport;
 import chock.rulebook.Card;
@@ -170,6 +171,9 @@ class VerdictLawsTest {
     @Property
     void whatIsWrittenAndReadAgainIsJudgedAlike(@ForAll("oftenTouched") Life life) {
         JobRecord record = life.record();
-        assertThat(told(WrittenRecord.readAgain(record))).isEqualTo(told(record));
+        // Some mishaps make figures that cannot be; reading marks them.
+        JobRecord marked = RandomRecords.with(record, PlausibleReading.marked(record.entries(), record.machine(), record.instruments(), Examples.BOOK.vocabulary(), Examples.TODAY));
+        // Only what was read from a file has a line to name.
+        assertThat(told(WrittenRecord.readAgain(record)).replaceAll(" \\(line 1\\)", "")).isEqualTo(told(marked));
     }
 }

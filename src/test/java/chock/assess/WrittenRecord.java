@@ -2,9 +2,12 @@ package chock.assess;
 
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.AsBuilt;
+import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.Machine;
+import chock.record.Past;
 import chock.record.RecordForm;
 import chock.record.RecordReader;
 import chock.record.Value;
@@ -65,6 +68,11 @@ final class WrittenRecord {
         if (e.at().seq() > 0) {
             line.put("seq", e.at().seq());
         }
+        if (e.deed() == Deed.DEFECT && !e.dangers().isEmpty()) {
+            var dangers = line.putArray("dangers");
+            e.dangers().forEach(danger -> dangers.add(danger.id()));
+        }
+        written(line, "note-is", e.noteIs() == null ? null : e.noteIs().name().toLowerCase(Locale.ROOT));
         written(line, "with", e.with());
         written(line, "corrects", e.corrects());
         written(line, "reason", e.reason());
@@ -88,7 +96,9 @@ final class WrittenRecord {
                 throw new IllegalStateException(e);
             }
             String key = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-            if (value instanceof Quantity quantity) {
+            if (value instanceof Past past) {
+                written(node, past);
+            } else if (value instanceof Quantity quantity) {
                 node.put(key, words(quantity));
             } else if (value instanceof Record below) {
                 node.set(key, parts(below));
@@ -97,6 +107,21 @@ final class WrittenRecord {
             }
         }
         return node;
+    }
+
+    private static void written(ObjectNode machine, Past past) {
+        AsBuilt built = past.asBuilt();
+        if (built != null) {
+            ObjectNode line = machine.putObject("as-built").put("document", built.document() == null ? "none" : built.document()).put("by", built.by());
+            written(line, "page", built.page());
+            written(line, "seconded-by", built.secondedBy());
+            ObjectNode facts = line.putObject("facts");
+            built.facts().forEach(facts::put);
+        }
+        if (!past.changes().isEmpty()) {
+            ArrayNode lines = machine.putArray("changes");
+            past.changes().forEach(c -> lines.addObject().put("at", c.at().toString()).put("by", c.by()).put("field", c.field()).put("from", c.from()).put("to", c.to()).put("because", c.because()));
+        }
     }
 
     private static String words(Measured measured) {

@@ -108,7 +108,7 @@ class RulePagesTest {
     @Test
     void the_effect_is_that_of_judging_twice_and_nothing_is_changed() throws Exception {
         String before = lead.get("/api/machines").body();
-        JsonNode told = new ObjectMapper().readTree(finished("/api/impact?" + PADS + "40+mm").body());
+        JsonNode told = new ObjectMapper().readTree(finished("/api/impact?" + PADS + "9+mm").body());
         RuleBook other = Bench.book().with(HouseBook.named("Ford rules").withLimits(told.get("limits").textValue()));
         int changed = 0;
         for (String file : List.of("lark-faults", "lark-released", "merle-released")) {
@@ -126,7 +126,7 @@ class RulePagesTest {
             }
         }
         assertThat(changed).isPositive();
-        assertThat(finished("/house?" + PADS + "40+mm").body()).contains("brakes.pad-thickness: at least 40 mm instead of at least 1.5 mm").contains("released now, would be held").contains("3 machines judged twice");
+        assertThat(finished("/house?" + PADS + "9+mm").body()).contains("brakes.pad-thickness: at least 9 mm instead of at least 1.5 mm").contains("released now, would be held").contains("3 machines judged twice");
         assertThat(finished("/house?" + PADS + "1.5+mm").body()).contains("Nothing would change.");
         assertThat(lead.get("/api/machines").body()).isEqualTo(before);
     }

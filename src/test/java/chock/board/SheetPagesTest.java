@@ -2,8 +2,10 @@ package chock.board;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -51,8 +53,8 @@ class SheetPagesTest {
     }
 
     @Test
-    void a_record_of_the_first_form_is_moved_by_whoever_may_change_the_sheet() {
-        String former = new String(Bench.example("lark-on-show.yaml"), StandardCharsets.UTF_8).replace("job-record/2", "job-record/1").replace("HV-0158", "HV-1158");
+    void a_record_of_the_first_form_is_moved_by_whoever_may_change_the_sheet() throws IOException {
+        String former = Files.readString(Path.of("src/test/resources/record/v1/lark-on-show.yaml")).replace("HV-0158", "HV-1158");
         String id = running.board.shop().take("former", former.getBytes(StandardCharsets.UTF_8), "lead", null).machine();
         assertThat(tom.get("/machines/" + id + "/sheet").body()).contains("job-record/1").doesNotContain("Move the record");
         assertThat(lead.get("/machines/" + id + "/sheet").body()).contains("Move the record to job-record/2");

@@ -325,7 +325,7 @@ class SigningTest {
         assertThat(dated.statusCode()).isEqualTo(422);
         assertThat(dated.body()).contains("was added since, but is dated before the last sign-off");
         assertThat(ledger().get(ledger().size() - 1)).startsWith("refused HV-0142 entry ");
-        running.pass(Duration.ofMinutes(-5));
+        running.pass(Duration.ofMinutes(-3));
         HttpResponse<String> early = sign(ida, "HV-0142");
         assertThat(early.statusCode()).isEqualTo(422);
         assertThat(early.body()).contains("the clock of this machine says").contains("Nothing was signed.");

@@ -53,8 +53,8 @@ class AnswersTest {
     void json_carries_the_first_change_of_every_verdict() throws IOException {
         JsonNode gate = json(Run.of("assess", "--as-of", NOON, "--format", "json", FAULTS)).at("/0/gates/road-test");
         assertThat(gate.get("holdsUntil").isNull()).isTrue();
-        assertThat(gate.at("/changes/at").asText()).isEqualTo("2026-11-26T00:00:00Z");
-        assertThat(gate.at("/changes/checks")).extracting(JsonNode::asText).contains("tyres.pressure");
+        assertThat(gate.at("/changes/at").asText()).isEqualTo("2026-11-25T13:51:00Z");
+        assertThat(gate.at("/changes/checks")).extracting(JsonNode::asText).contains("roadtest.air-temperature");
     }
 
     @Test

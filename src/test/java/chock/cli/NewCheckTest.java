@@ -60,7 +60,7 @@ class NewCheckTest {
         Path show = root.resolve("rules/show");
         fillIn(show.resolve("limits.yaml"), Map.of("FILL IN what the number.*", "height of the plinth", "FILL IN at-least.*", "at-most", "FILL IN the number.*", "300 mm", "FILL IN passes.*", "passes",
                 "FILL IN the smallest.*", "1 mm", "  # FILL IN law.*", "", "FILL IN replaces.*", "none"));
-        fillIn(show.resolve("checks.yaml"), Map.of("FILL IN what it asks.*", "Is the plinth low enough?", "FILL IN what it is asked.*", "every machine", "  # FILL IN.*", "", "unit: FILL IN", "unit: mm",
+        fillIn(show.resolve("checks.yaml"), Map.of("FILL IN what it asks.*", "Is the plinth low enough?", "FILL IN what it is asked.*", "every machine", "FILL IN what a known fault can do", "crush", "  # FILL IN.*", "", "unit: FILL IN", "unit: mm",
                 "FILL IN until.*", "until undone", "FILL IN what clears.*", "Use a lower plinth."));
         fillIn(show.resolve("show.drl"), Map.of("// FILL IN.*\n", ""));
         Path feature = root.resolve("features/show/plinth-height.feature");
@@ -80,7 +80,7 @@ class NewCheckTest {
         assertThat(run.out()).doesNotContain("limits.yaml", ".drl", "topics");
         UnusableInput open = catchThrowableOfType(UnusableInput.class, () -> RuleBook.shipped().with(HouseBook.read(house)));
         assertThat(open.faults()).hasSizeGreaterThan(6).allMatch(f -> f.what().startsWith("still to be filled in: "));
-        fillIn(house.resolve("checks.yaml"), Map.of("FILL IN what it asks.*", "Is the plinth free of dust?", "FILL IN what it is asked.*", "every machine", "asked-with: FILL IN.*", "asked-of: every machine", "  # FILL IN.*", "",
+        fillIn(house.resolve("checks.yaml"), Map.of("FILL IN what it asks.*", "Is the plinth free of dust?", "FILL IN what it is asked.*", "every machine", "FILL IN what a known fault can do", "none", "asked-with: FILL IN.*", "asked-of: every machine", "  # FILL IN.*", "",
                 "FILL IN what is good", "clean", "FILL IN what is bad", "dusty", "FILL IN until.*", "same day", "FILL IN what clears.*", "Dust it."));
         fillIn(house.resolve("features/plinth-dust.feature"), Map.of("FILL IN what is good", "clean", "FILL IN what is bad ", "dusty", "FILL IN the thing.*", "Plinth", "FILL IN what must.*", "It is clean"));
         assertThat(Spoken.against(RuleBook.shipped().with(HouseBook.read(house)), house.resolve("features"))).isEmpty();

@@ -35,7 +35,7 @@ class PapersCommandTest {
         Run closed = Run.of("tag", FAULTS);
         assertThat(closed.status()).isZero();
         assertThat(closed.out()).contains("road test: CLOSED", "Do not ride.", "5 faults", "- Front brake, caliper, inner pad: 1.2 mm ± 0.06 mm, at least 1.5 mm").doesNotContain("OPEN");
-        assertThat(Run.of("tag", MERLE, "--gate", "road-test").out()).contains("road test: OPEN", "until 25 November 2026, 23:59", "! The top end is fresh: up to 50 mph (80 km/h)").doesNotContain("CLOSED");
+        assertThat(Run.of("tag", MERLE, "--gate", "road-test").out()).contains("road test: OPEN", "until 25 November 2026, 13:50", "! The top end is fresh: up to 50 mph (80 km/h)").doesNotContain("CLOSED");
         assertThat(Run.of("tag", "docs/examples/lark-non-runner.yaml").out()).contains("NOT TO BE RIDDEN\n", "non runner: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-on-show.yaml").out()).contains("NOT TO BE STARTED\n", "on show: OPEN");
         assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).containsPattern("- and \\d+ more: see the work sheet");

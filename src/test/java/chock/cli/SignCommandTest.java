@@ -62,7 +62,7 @@ class SignCommandTest {
     void a_release_is_signed_verified_and_listed() {
         Run signed = sign("--out", path("s.jws"));
         assertThat(signed.err()).isEmpty();
-        assertThat(signed.out()).startsWith("SIGNED at road-test until 2026-11-25 23:59 Europe/London\n").contains("By Ida Marrow (inspector) on 2026-11-25 12:00 Europe/London", "Ledger:   line 3", "the licensed inspector or technician");
+        assertThat(signed.out()).startsWith("SIGNED at road-test until 2026-11-25 13:50 Europe/London\n").contains("By Ida Marrow (inspector) on 2026-11-25 12:00 Europe/London", "Ledger:   line 3", "the licensed inspector or technician");
         assertThat(signed.status()).isZero();
         Run verified = run("verify", path("s.jws"), shop.record.toString());
         assertThat(verified.out()).startsWith("HOLDS: road-test of HV-0142: Tarnbeck Lark 250").doesNotContain("\n  X ", "\n  _ ");
@@ -72,10 +72,10 @@ class SignCommandTest {
         assertThat(byTrust.status()).isZero();
         Run lapsed = run("verify", path("s.jws"), "--as-of", "2026-11-27T12:00", "--format", "json");
         assertThat(lapsed.status()).isEqualTo(1);
-        assertThat(lapsed.out()).contains("\"holds\" : false", "It lapsed on 2026-11-25 23:59 Europe/London.");
+        assertThat(lapsed.out()).contains("\"holds\" : false", "It lapsed on 2026-11-25 13:50 Europe/London.");
         assertThat(run("ledger", "list").out()).contains("key trusted: Nora Pell (lead)", "signed: HV-0142 at road-test by Ida Marrow");
         assertThat(run("ledger", "verify").out()).startsWith("SOUND: 3 lines");
-        assertThat(run("assess", shop.record.toString()).out()).endsWith("HV-0142: The sign-off at road-test by Ida Marrow of 2026-11-25 12:00\n         Europe/London stands until 2026-11-25 23:59 Europe/London.\n");
+        assertThat(run("assess", shop.record.toString()).out()).endsWith("HV-0142: The sign-off at road-test by Ida Marrow of 2026-11-25 12:00\n         Europe/London stands until 2026-11-25 13:50 Europe/London.\n");
         Run json = run("assess", "--format", "json", shop.record.toString());
         assertThat(json.out()).startsWith("[").endsWith("]\n");
         assertThat(json.err()).startsWith("HV-0142: The sign-off at road-test by Ida Marrow");
@@ -112,7 +112,7 @@ class SignCommandTest {
         Run lapsed = run("sheet", path("s.jws"), "--trust", path("trust.json"), "--as-of", "2026-11-27T12:00", "--out", path("s.html"), "--paper", "letter");
         assertThat(lapsed.status()).isEqualTo(1);
         assertThat(lapsed.out()).isEmpty();
-        assertThat(Files.readString(Path.of(path("s.html")))).contains("DOES NOT HOLD", "It lapsed on 2026-11-25 23:59 Europe/London.", "record: not looked at", "8.5in 11in");
+        assertThat(Files.readString(Path.of(path("s.html")))).contains("DOES NOT HOLD", "It lapsed on 2026-11-25 13:50 Europe/London.", "record: not looked at", "8.5in 11in");
         Run added = run("sheet", path("s.jws"), written("other.yaml", shop.record, "HV-0142", "HV-0143"), "--format", "text");
         assertThat(added.status()).isEqualTo(1);
         assertThat(added.out()).contains("DOES NOT HOLD\n  X The record is not the one signed");

@@ -37,6 +37,17 @@ class GoodRecordTest {
         return r.withEntries(entries);
     }
 
+    /** The wrench has 5 % of its own, and 5 % of 24 N·m are 1.2 N·m. */
+    @Test
+    void workNamesItsInstrumentAndWhatThatWasSetTo() {
+        Entry torqued = record.entry("e16").orElseThrow();
+        assertThat(torqued.with()).isEqualTo("wrench-1");
+        assertThat(torqued.is()).hasToString("24 N·m ± 1.2 N·m");
+        assertThat(record.entry("e4").orElseThrow().with()).isNull();
+        assertThat(record.maker().saysNone("fasteners.torque", "front-wheel/spindle")).isTrue();
+        assertThat(record.maker().saysNone("fasteners.torque", "front-brake/caliper")).isFalse();
+    }
+
     @Test
     void machineIsReadInFull() {
         Machine machine = record.machine();
@@ -139,7 +150,7 @@ class GoodRecordTest {
     @Test
     void entryKnowsItsLine() {
         String[] lines = Words.good().split("\n");
-        assertThat(record.entries()).hasSize(15).allSatisfy(e -> assertThat(lines[e.line() - 1]).contains("id: " + e.id() + ","));
+        assertThat(record.entries()).hasSize(16).allSatisfy(e -> assertThat(lines[e.line() - 1]).contains("id: " + e.id() + ","));
     }
 
     @Test
@@ -161,6 +172,6 @@ class GoodRecordTest {
 
     @Test
     void entryOfTheDayJudgedWithoutATimeIsNotLater() {
-        assertThat(Words.read(Words.good().replace("id: e15, at: 2026-11-23 09:31", "id: e15, at: 2026-11-25")).entries()).hasSize(15);
+        assertThat(Words.read(Words.good().replace("id: e15, at: 2026-11-23 09:31", "id: e15, at: 2026-11-25")).entries()).hasSize(16);
     }
 }

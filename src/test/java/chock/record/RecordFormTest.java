@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class RecordFormTest {
 
     private static String former() {
-        return Words.good().replace("job-record/2", "job-record/1").replaceAll(", seq: \\d+", "");
+        return Words.good().replace("job-record/2", "job-record/1").replaceAll(", seq: \\d+|, is: 24 N·m, with: wrench-1", "");
     }
 
     @Test

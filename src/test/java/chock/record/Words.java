@@ -11,6 +11,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -36,14 +38,18 @@ final class Words {
                     new Aspect("runs-true", Form.ANSWER, null, Set.of("yes", "no")),
                     new Aspect("date-mark", Form.DAYS, null, Set.of()),
                     new Aspect("date-code", Form.CODE, null, Set.of())),
-            new TreeMap<>(Map.of("bled", "air driven out", "removed", "taken off", "refitted", "put back", "cleaned", "cleaned")),
+            new TreeMap<>(Map.of("bled", "air driven out", "removed", "taken off", "torqued", "tightened to a figure", "refitted", "put back", "cleaned", "cleaned")),
             new TreeMap<>(Map.of(
                     "caliper", new InstrumentKind("caliper", Map.of(Dimension.LENGTH, Quantity.of("0.1", Unit.MM))),
                     "thermometer", new InstrumentKind("thermometer", Map.of(Dimension.TEMPERATURE, Quantity.of("2", Unit.DEGREES_CELSIUS))),
                     "torque-wrench", new InstrumentKind("torque-wrench", Map.of(Dimension.TORQUE, Quantity.of("4", Unit.PER_CENT))),
                     "multimeter", new InstrumentKind("multimeter", Map.of(Dimension.VOLTAGE, Quantity.of("0.1", Unit.VOLTS),
                             Dimension.RESISTANCE, Quantity.of("2", Unit.PER_CENT))))),
-            new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)));
+            new TreeMap<>(Map.of("brakes.disc-thickness", Dimension.LENGTH, "brakes.disc-runout", Dimension.LENGTH, "tyres.pressure", Dimension.PRESSURE)),
+            chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
+            Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")),
+            Map.of("front-brake/lever", "front-brake/control", "front-brake/hose", "front-brake/hydraulic/hose"),
+            List.of(new FieldRule("front-brake.type", "front-brake", true, Map.of("none", Set.of("front-brake"), "drum", Set.of("front-brake/caliper", "front-brake/disc")), Map.of(), Set.of(), List.of())));
 
     private Words() { }
 

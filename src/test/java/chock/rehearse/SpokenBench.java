@@ -1,5 +1,6 @@
 package chock.rehearse;
 
+import chock.record.JobRecord;
 import chock.rulebook.RuleBook;
 import io.cucumber.cucumberexpressions.Argument;
 import io.cucumber.cucumberexpressions.CaptureGroupTransformer;
@@ -9,6 +10,7 @@ import io.cucumber.cucumberexpressions.ParameterType;
 import io.cucumber.cucumberexpressions.ParameterTypeRegistry;
 import io.cucumber.java.en.Given;
 import java.lang.reflect.Method;
+import java.time.Instant;
 import java.time.Period;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,8 +63,18 @@ public final class SpokenBench {
         throw new IllegalArgumentException("no step is written like this: " + step);
     }
 
+    /** The record as it was said so far. */
+    public JobRecord record() {
+        return bench.record();
+    }
+
+    /** The moment it is judged at. */
+    public Instant asOf() {
+        return bench.judgedAt();
+    }
+
     public void work(String point, String work) {
-        bench.work(Bench.INSPECTOR, point, work, Period.ZERO);
+        bench.work(Bench.INSPECTOR, point, work, Ago.ON_THE_DAY);
     }
 
     /** What was found instead of this state, or nothing. */

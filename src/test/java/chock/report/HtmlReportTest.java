@@ -38,7 +38,7 @@ class HtmlReportTest {
     void verdict_faults_notes_reasons_and_notice_are_all_there_in_this_order() {
         assertThat(page).containsSubsequence("<strong>BLOCKED</strong> at road-test: 1 fault", "brakes.pad-thickness", "Also missing: ",
                 "<strong>Note: </strong>The set is a replica.", "Outside by 0.30 mm", "<strong>To clear: </strong>", "<strong>Caution: </strong>",
-                "brakes.drum-bore", "the linings are bonded", "e7, e9", "Great Britain (GB)", Sample.DIGEST, Wording.NOTICE);
+                "brakes.drum-bore", "the linings are bonded", "Open defects", "Faults and defects lifted without work", "Entries that no check reads", "Write it at: front wheel, tyre.", "Great Britain (GB)", Sample.DIGEST, Wording.NOTICE);
         assertThat(HtmlReport.of(List.of(Sample.assessment(Sample.released())))).contains("<strong>RELEASED</strong> at first-start until 2026-08-24 23:59 Europe/London");
     }
 

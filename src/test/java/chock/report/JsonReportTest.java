@@ -40,11 +40,11 @@ class JsonReportTest {
     @Test
     void every_key_of_the_contract_is_there_in_its_order() throws Exception {
         JsonNode record = parse(JsonReport.of(List.of(Sample.assessment(Sample.blocked())))).get(0);
-        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked", "claims", "overdue");
+        assertThat(keys(record)).containsExactly("record", "asOf", "rulebook", "gates", "unasked", "unread", "openDefects", "lifted", "claims", "overdue", "register");
         assertThat(keys(record.get("rulebook"))).containsExactly("version", "digest", "house");
         assertThat(keys(record.get("gates"))).containsExactly("road-test");
         JsonNode gate = record.at("/gates/road-test");
-        assertThat(keys(gate)).containsExactly("verdict", "holdsUntil", "findings", "notApplicable", "ruleBookFaults");
+        assertThat(keys(gate)).containsExactly("verdict", "holdsUntil", "findings", "closedBy", "notApplicable", "ruleBookFaults");
         assertThat(gate.get("findings")).allSatisfy(finding -> assertThat(keys(finding)).containsExactly("check", "state", "notes", "says",
                 "measured", "limit", "remedy", "caution", "evidence", "margin", "critical", "places"));
         JsonNode finding = gate.get("findings").get(0);

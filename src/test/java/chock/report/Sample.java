@@ -2,6 +2,7 @@ package chock.report;
 
 import chock.assess.Assessment;
 import chock.assess.Claims;
+import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.State;
@@ -79,15 +80,22 @@ final class Sample {
         return of(record("Hollow Vale Motor Works"), gates);
     }
 
+    /** Two entries that no check reads: one good, one that counts elsewhere. */
+    static final Disclosures UNREAD = new Disclosures(List.of(
+            new Disclosures.Unread("e7", "front wheel: tread depth 3.9 mm ± 0.2 mm, measured 2026-11-20 10:10 by Ida Marl (e7)", List.of("front-wheel/tyre"), null),
+            new Disclosures.Unread("e9", "front brake: lever feel sinks, tried 2026-11-20 10:20 by Ida Marl (e9)", List.of("front-brake/control"), State.FAULT)),
+            List.of(new Disclosures.Told("transmission, chain: chain condition stiff link, seen 2026-11-20 10:30 by Ida Marl (e11)", List.of("e11"))),
+            List.of(new Disclosures.Told("front brake: lever feel sinks (e5) was lifted by e6: a slip", List.of("e5", "e6"))));
+
     static Assessment of(JobRecord record, GateVerdict... gates) {
-        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), List.of(), null, null, List.of());
+        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), UNREAD, List.of(), null, null, List.of());
     }
 
     /** An assessment in which somebody claims something in these words. */
     static Assessment claimed(String says) {
         Assessment a = assessment(blocked());
         Claim claim = new Claim(Claim.Kind.NEW, "rear-wheel/tyre", says, "seller", List.of("e3"));
-        return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.gates(), a.unasked(),
+        return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.gates(), a.unasked(), a.disclosures(),
                 List.of(new Claims.Weighed(claim, Claims.Standing.CONTRADICTED, "date code 1009 (e4)", List.of("e4"))), null, null, List.of());
     }
 

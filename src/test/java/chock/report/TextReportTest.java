@@ -32,7 +32,8 @@ class TextReportTest {
     void what_blocks_is_told_apart_in_words_worst_first_then_notes_then_what_is_met() {
         assertThat(blocked).containsSubsequence("\nFAULT: outside", "X brakes.pad-thickness (critical)", "\nDOUBT: inside", "? tyres.tread-depth",
                 "\nSTALE: proven once", "~ brakes.bled", "\nMISSING: nothing", "_ brakes.hose-age", "\nNOTES: ", "The set is a replica.",
-                "1 of 5 checks are met. 1 check does not apply", "Asked for by no check here: e7, e9", "Local code: Great Britain (GB)",
+                "1 of 5 checks are met. 1 check does not apply", "Open defects:", "transmission, chain: chain condition stiff link", "Faults and defects lifted without work:", "lifted by e6: a slip",
+                "Entries that no check reads:", "(e7).", "Write it at: front wheel, tyre.", "It counts as fault at: front brake, control.", "Local code: Great Britain (GB)",
                 "Rule book:  0.1.0\n  " + Sample.DIGEST + "\n", Wording.NOTICE.substring(0, 40));
         assertThat(blocked).doesNotContain("brakes.drum-bore");
     }
@@ -65,7 +66,7 @@ class TextReportTest {
     @Test
     void a_claim_stands_below_the_findings_with_what_became_of_it() {
         String claimed = TextReport.of(List.of(Sample.claimed("new in May")), false);
-        assertThat(claimed).containsSubsequence("NOTES: ", "of 5 checks are met", "\nCLAIMS: what was said of the machine", "Asked for by no check here");
+        assertThat(claimed).containsSubsequence("NOTES: ", "of 5 checks are met", "\nCLAIMS: what was said of the machine", "Entries that no check reads:");
         assertThat(claimed.replaceAll("\\s+", " ")).contains("- contradicted, rear wheel, tyre: new (\"new in May\", by seller): date code 1009 (e4).");
         assertThat(blocked).doesNotContain("CLAIMS");
     }

@@ -31,12 +31,14 @@ class RefusedRuleBookTest {
               applies: every pad
               gates: [road-test]
               critical: yes
+              dangers: [proof]
               place: "{end}-brake/pad"
               wants:
                 - {measured: thickness, unit: mm}
               limit: record.licensed-inspection
               holds: 12 months
               undone-by: []
+              ends-by: work
               remedy: Fit new ones and measure again.
             """;
 
@@ -48,6 +50,7 @@ class RefusedRuleBookTest {
     private static RuleBook load(String limits, String cards, String code, String drl) {
         SortedMap<String, String> files = new TreeMap<>();
         files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
+        files.put("evidence/dangers.yaml", "dangers:\n  fire: {what: petrol can burn, closes: [first-start]}\n  proof: {what: not known}\nunless:\n  tank-empty: {says: the tank is empty, shown-by: [{check: record.licensed-inspection}]}\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/limits.yaml", limits);
         files.put("x/checks.yaml", cards);
@@ -66,6 +69,25 @@ class RefusedRuleBookTest {
         assertThat(load(LIMIT, named, null).cards().values()).singleElement().satisfies(card -> assertThat(card.clearedBy()).singleElement().satisfies(row -> assertThat(row.works()).containsExactly("opened")));
         assertThatThrownBy(() -> load(LIMIT, named.replace("work: [opened], ", ""), null)).isInstanceOf(UnusableInput.class).hasMessageContaining("it names no work. Write work: [adjusted]");
         assertThatThrownBy(() -> load(LIMIT, named.replace("opened]", "oppened]"), null)).isInstanceOf(UnusableInput.class).hasMessageContaining("'oppened' is not a known work");
+    }
+
+    private static RuleBook renamed(String row) {
+        SortedMap<String, String> files = new TreeMap<>();
+        files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
+        files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\nformerly: {" + row + "}\npoints: [machine]\n");
+        files.put("evidence/dangers.yaml", "dangers:\n  proof: {what: nothing is known to be wrong}\n");
+        files.put("x/limits.yaml", LIMIT);
+        files.put("x/checks.yaml", CARD);
+        return new RuleBookLoader().load(files, () -> RuleBook.shipped().rules());
+    }
+
+    @Test
+    void aRenamedPlaceLeadsToOneOfToday() {
+        assertThat(renamed("front-brake/linings: front-brake/pad").vocabulary().placeNow("front-brake/linings")).isEqualTo("front-brake/pad");
+        assertThatThrownBy(() -> renamed("front-brake/linings: front-brake/padd")).isInstanceOf(UnusableInput.class)
+                .hasMessage("rules/evidence/words.yaml:4: formerly.front-brake/linings: 'front-brake/padd' is not a place. Write the name of today, as a card has it.");
+        assertThatThrownBy(() -> renamed("machine: front-brake/pad")).isInstanceOf(UnusableInput.class)
+                .hasMessage("rules/evidence/words.yaml:4: formerly.machine: 'machine' is a place of today. A former name is never used again: take the row out, or rename the place.");
     }
 
     @Test
@@ -98,7 +120,14 @@ class RefusedRuleBookTest {
     @CsvSource(delimiter = '|', textBlock = """
             gates: [road-test]                    | gates: [moon-shot]                    | 'moon-shot' is not a gate
             gates: [road-test]                    | gates: []                             | a check belongs to at least one gate
-            holds: 12 months                      | holds: a while                        | write 'until undone', 'same day', '30 days', '12 months' or '2 years'
+            holds: 12 months                      | holds: a while                        | write 'until undone', 'same day', '2 hours', 'until sunset, else 2 hours', '30 days', '12 months' or '2 years'
+            holds: 12 months                      | holds: until sunset                   | 'until sunset': write 'until undone', 'same day', '2 hours', 'until sunset, else 2 hours'
+            holds: 12 months                      | holds: until sunset, else 2 days      | 'until sunset, else 2 days': write
+            {measured: thickness, unit: mm}       | {measured: thickness, unit: mm, covers: yes} | wants[0].covers: only a duration covers the time before it was written. Leave it out, or ask for a duration, such as unit: min.
+            undone-by: []                         | together: {within: 1 mm, of: [thickness]} | '1 mm' is no time apart. Write a duration above zero, such as 1 h.
+            undone-by: []                         | together: {within: 0 h, of: [thickness]} | '0 h' is no time apart
+            undone-by: []                         | together: {within: 1 h}               | it names no want. Name the wants that belong together, such as of: [winding, temperature].
+            undone-by: []                         | together: {within: 1 h, of: [depth]}  | 'depth' is no want of this card. Known: thickness.
             {measured: thickness, unit: mm}       | {measured: thickness}                 | an amount needs a unit
             {measured: thickness, unit: mm}       | {told: thickness, form: code}         | hearsay never closes a safety-critical check
             {measured: thickness, unit: mm}       | {seen: state, good: [sound]}          | answers need a good and a bad side

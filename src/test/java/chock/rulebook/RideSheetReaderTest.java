@@ -47,11 +47,13 @@ class RideSheetReaderTest {
               applies: every pad
               gates: [road-test]
               critical: yes
+              dangers: [proof]
               place: "{end}-brake/pad"
               wants:
                 - {seen: condition, good: [sound], bad: [worn]}
               holds: 12 months
               undone-by: []
+              ends-by: work
               remedy: Fit new ones and measure again.
             """;
 
@@ -59,6 +61,7 @@ class RideSheetReaderTest {
     private static RuleBook load(String plan) {
         SortedMap<String, String> files = new TreeMap<>();
         files.put("book.yaml", "version: test\nreview-every: 2 years\nlongest-release: 30 days\ngates: [road-test]\n");
+        files.put("evidence/dangers.yaml", "dangers:\n  fire: {what: petrol can burn, closes: [first-start]}\n  proof: {what: not known}\nunless:\n  tank-empty: {says: the tank is empty, shown-by: [{check: record.licensed-inspection}]}\n");
         files.put("evidence/words.yaml", "places: {end: [front, rear]}\ndisturbing: {opened: taken apart}\nother: {bled: freed of air}\npoints: [machine]\n");
         files.put("x/checks.yaml", CARD);
         if (plan != null) {

@@ -14,6 +14,7 @@ import chock.record.Moment;
 import chock.record.RecordReader;
 import chock.record.Value;
 import chock.rehearse.SpokenBench;
+import chock.rehearse.ToldScenario;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,16 +26,12 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -47,29 +44,13 @@ class UndoRowsTest {
     private static final Instant DAY = Instant.parse("2026-11-25T13:00:00Z");
     /** The twin first: it is asked most. */
     private static final List<String> RECORDS = List.of("merle-released.yaml", "harrow-prewar-single.yaml", "lark-released.yaml", "lark-on-show.yaml", "lark-non-runner.yaml");
-    private static final Pattern WORK = Pattern.compile("(?:(?:ida|tom) wrote that )?([a-z0-9/-]+) was ([a-z-]+)(?: \\d+ (?:day|month|year)s? ago)?");
-    private static final Pattern OUTCOME = Pattern.compile("([a-z]+\\.[a-z0-9-]+) is (met|fault|doubt|stale|missing|not applicable)(?: at [a-z0-9/-]+)?");
 
-    /** Steps that only look at the outcome. */
-    private static final Pattern LOOKS = Pattern.compile("^it (?:says|notes|holds|is cleared) |^the limit came |^the [a-z-]+ is (?:released|blocked)");
-
-    private static List<Told> scenarios;
+    private static List<ToldScenario> scenarios;
     /** Every check with evidence to try its rows on, and where that stands. */
     private static final Map<String, Proven> PROVEN = new TreeMap<>();
 
-    /** One scenario, or one line of its examples: the checks its rule is about, and its steps without Given, And and Then. */
-    private record Told(Set<String> checks, List<String> steps) {
-        boolean says(String check, String state) {
-            return checks.contains(check) && steps.stream().map(OUTCOME::matcher).anyMatch(m -> m.matches() && m.group(1).equals(check) && m.group(2).equals(state));
-        }
-
-        boolean speaksOfWork() {
-            return steps.stream().anyMatch(s -> WORK.matcher(s).matches());
-        }
-    }
-
     /** Good evidence for a check at one place: in a record, or in a scenario. */
-    private record Proven(String point, JobRecord record, Set<String> entries, Told scenario) { }
+    private record Proven(String point, JobRecord record, Set<String> entries, ToldScenario scenario) { }
 
     /** One piece of work and what the check has to say of it. */
     private record Try(String check, String part, String work, State expected, String why) {
@@ -80,7 +61,7 @@ class UndoRowsTest {
 
     @BeforeAll
     static void findGoodEvidence() throws IOException {
-        scenarios = scenarios();
+        scenarios = ToldScenario.all();
         for (String name : RECORDS) {
             JobRecord record = RecordReader.read(name, Files.readAllBytes(Path.of("docs/examples", name)), BOOK.vocabulary(), DAY);
             for (Finding finding : findings(record).values()) {
@@ -92,7 +73,7 @@ class UndoRowsTest {
         for (Card card : BOOK.cards().values()) {
             if (!PROVEN.containsKey(card.id())) {
                 // Work told there might be what is tried, so a scenario without any is better, where work is not itself the evidence.
-                scenarios.stream().filter(s -> s.says(card.id(), "met")).min(Comparator.comparing(Told::speaksOfWork))
+                scenarios.stream().filter(s -> s.says(card.id(), "met")).min(Comparator.comparing(ToldScenario::speaksOfWork))
                         .ifPresent(s -> PROVEN.put(card.id(), new Proven(placeIn(s, card), null, Set.of(), s)));
             }
         }
@@ -107,9 +88,9 @@ class UndoRowsTest {
     }
 
     /** The place of the card that the evidence of a scenario lies at. */
-    private static String placeIn(Told scenario, Card card) {
+    private static String placeIn(ToldScenario scenario, Card card) {
         List<String> places = card.place().points(Map.of(), BOOK.library().places());
-        return places.stream().filter(place -> wantPlaces(card, place).stream().anyMatch(p -> scenario.steps.stream().anyMatch(s -> s.startsWith(p + " "))))
+        return places.stream().filter(place -> wantPlaces(card, place).stream().anyMatch(p -> scenario.steps().stream().anyMatch(s -> s.startsWith(p + " "))))
                 .findFirst().orElse(places.get(0));
     }
 
@@ -215,9 +196,9 @@ class UndoRowsTest {
 
     private static Optional<String> inScenario(Try t, Proven proven) {
         SpokenBench bench = new SpokenBench(BOOK);
-        proven.scenario.steps.stream().filter(s -> !LOOKS.matcher(s).find() && !OUTCOME.matcher(s).matches()).forEach(s -> say(bench, s));
+        proven.scenario.steps().stream().filter(s -> !ToldScenario.LOOKS.matcher(s).find() && !ToldScenario.OUTCOME.matcher(s).matches()).forEach(s -> say(bench, s));
         bench.work(t.part, t.work);
-        return bench.otherwise(t.check, t.expected.id(), proven.point).map(found -> t.words(found) + " in " + proven.scenario.steps);
+        return bench.otherwise(t.check, t.expected.id(), proven.point).map(found -> t.words(found) + " in " + proven.scenario.steps());
     }
 
     private static void say(SpokenBench bench, String step) {
@@ -247,58 +228,9 @@ class UndoRowsTest {
     /** What is missing when no scenario below the rule of the check tells of such work at such a point, or on a part of it, and its outcome. */
     private static Optional<String> hole(Card card, Card.Undo row, Set<String> anyOf, String state) {
         List<String> points = row.place().points(Map.of(), BOOK.library().places());
-        boolean shown = scenarios.stream().filter(s -> s.says(card.id(), state)).flatMap(s -> s.steps.stream()).map(WORK::matcher)
+        boolean shown = scenarios.stream().filter(s -> s.says(card.id(), state)).flatMap(s -> s.steps().stream()).map(ToldScenario.WORK::matcher)
                 .anyMatch(m -> m.matches() && anyOf.contains(m.group(2))
                         && points.stream().anyMatch(p -> state.equals("met") ? p.equals(m.group(1)) : Entry.covers(p, m.group(1))));
         return shown ? Optional.empty() : Optional.of(card.id() + ": | " + points.get(0) + " | " + new TreeSet<>(anyOf).first() + " | " + state + " |");
-    }
-
-    /** Every scenario, and every line of examples as one. */
-    private static List<Told> scenarios() throws IOException {
-        List<Told> told = new ArrayList<>();
-        try (Stream<Path> files = Files.walk(Path.of("features"))) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".feature")).sorted().toList()) {
-                Set<String> tags = Set.of();
-                Set<String> checks = Set.of();
-                List<String> steps = new ArrayList<>();
-                List<String> head = null;
-                boolean examples = false;
-                for (String line : Stream.concat(Files.readAllLines(file).stream().map(String::strip), Stream.of("Rule:")).toList()) {
-                    if (line.startsWith("@")) {
-                        tags = new LinkedHashSet<>(Arrays.stream(line.split("\\s+")).map(t -> t.substring(1)).toList());
-                    } else if (line.startsWith("Rule:") || line.startsWith("Scenario")) {
-                        if (!steps.isEmpty() && !examples) {
-                            told.add(new Told(checks, steps));
-                        }
-                        checks = line.startsWith("Rule:") ? tags : checks;
-                        steps = new ArrayList<>();
-                        examples = false;
-                    } else if (line.startsWith("Examples")) {
-                        examples = true;
-                        head = null;
-                    } else if (line.startsWith("|") && examples) {
-                        List<String> cells = Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|")).map(String::strip).toList();
-                        if (head == null) {
-                            head = cells;
-                        } else {
-                            told.add(new Told(checks, filled(steps, head, cells)));
-                        }
-                    } else if (line.matches("(Given|When|Then|And|But) .+")) {
-                        steps.add(line.substring(line.indexOf(' ') + 1));
-                    }
-                }
-            }
-        }
-        return told;
-    }
-
-    private static List<String> filled(List<String> steps, List<String> head, List<String> cells) {
-        return steps.stream().map(step -> {
-            String text = step;
-            for (int i = 0; i < head.size(); i++) {
-                text = text.replace("<" + head.get(i) + ">", cells.get(i));
-            }
-            return text;
-        }).toList();
     }
 }

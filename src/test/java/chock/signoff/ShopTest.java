@@ -3,7 +3,9 @@ package chock.signoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import chock.quantity.Quantity;
 import chock.record.UnusableInput;
+import chock.rulebook.Coordinates;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,7 +24,7 @@ class ShopTest {
     @Test
     void the_skeleton_is_read_and_its_files_lie_beside_it() throws IOException {
         Path file = Files.writeString(folder.resolve("shop.yaml"), Shop.SKELETON);
-        assertThat(Shop.of(file)).isEqualTo(new Shop(file, "Hollow Vale Motor Works", ZoneId.of("Europe/London"), folder.resolve("trust.json"), folder.resolve("ledger.txt"), null));
+        assertThat(Shop.of(file)).isEqualTo(new Shop(file, "Hollow Vale Motor Works", ZoneId.of("Europe/London"), folder.resolve("trust.json"), folder.resolve("ledger.txt"), null, null, null));
     }
 
     @ParameterizedTest
@@ -37,6 +39,27 @@ class ShopTest {
     void wrong_settings_are_refused_with_their_line(String what, String instead, String says) throws IOException {
         Path file = Files.writeString(folder.resolve("shop.yaml"), Shop.SKELETON.replaceAll(" +#[^\n]*", "").replaceFirst("^#.*\n", "").replace(what, instead));
         assertThatThrownBy(() -> Shop.of(file)).isInstanceOf(UnusableInput.class).hasMessage(file + ":" + says);
+    }
+
+    private Path placed(String place) throws IOException {
+        return Files.writeString(folder.resolve("shop.yaml"), Shop.SKELETON + "place: " + place + "\n");
+    }
+
+    @Test
+    void a_workshop_may_say_where_it_is() throws IOException {
+        assertThat(Shop.of(placed("{latitude: 52.1 °, longitude: -1.2 °}")).place()).isEqualTo(new Coordinates(Quantity.parse("52.1 °"), Quantity.parse("-1.2 °")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "{latitude: 95 °, longitude: 0 °} | 10: place: latitude is 95°; it lies between -90° and 90°. Write {latitude: 52.1 °, longitude: -1.2 °}.",
+        "{latitude: 52 °, longitude: 200 °} | 10: place: longitude is 200°; it lies between -180° and 180°. Write {latitude: 52.1 °, longitude: -1.2 °}.",
+        "{latitude: 52 °} | 10: place.longitude: the key is missing. Add longitude:",
+        "{latitude: 52, longitude: 0 °} | 10: place.latitude: '52': the unit is missing; write it behind the number",
+    })
+    void a_place_that_is_nowhere_is_refused(String place, String says) throws IOException {
+        Path file = placed(place);
+        assertThatThrownBy(() -> Shop.of(file)).isInstanceOf(UnusableInput.class).hasMessageContaining(file + ":" + says);
     }
 
     @Test

@@ -48,7 +48,7 @@ class SignOffTest {
         assertThat(jws.payload()).isEqualTo(s.bytes());
         assertThat(s.signer()).isEqualTo(new SignOff.Signer("Ida Marrow", "inspector", bench.ida.id()));
         assertThat(s.machine().words()).isEqualTo("Tarnbeck Lark 250, frame TB25-10382, engine TB25E-10395");
-        assertThat(List.of(s.gate(), s.verdict(), s.asOf(), s.signedAt(), s.holdsUntil(), s.house(), s.territory())).containsExactly("road-test", "released", "2026-11-25T12:00:00Z", "2026-11-25T12:00:00Z", "2026-11-25T23:59:59Z", "none", "GB");
+        assertThat(List.of(s.gate(), s.verdict(), s.asOf(), s.signedAt(), s.holdsUntil(), s.house(), s.territory())).containsExactly("road-test", "released", "2026-11-25T12:00:00Z", "2026-11-25T12:00:00Z", "2026-11-25T13:50:59Z", "none", "GB");
         assertThat(s.findings()).hasSizeGreaterThan(100).allSatisfy(found -> assertThat(found.state()).isEqualTo("met"));
         assertThat(s.findings().stream().filter(f -> f.check().equals("brakes.pad-thickness")).findFirst().orElseThrow().measured().value()).matches("\\d+\\.\\d+");
         assertThat(s.cautions()).anySatisfy(c -> assertThat(c).contains("asbestos"));
@@ -284,7 +284,7 @@ class SignOffTest {
         Verification found = bench.verify(signed.file(), true, ShopBench.NOON.plusSeconds(600));
         assertThat(found.holds()).isFalse();
         assertThat(says(found, "since")).isEqualTo("Since then entry e902 of 2026-11-25 12:05 is about front-brake/caliper, where somebody gets hurt when something is wrong: that voids it. Judge the record again, and sign it again.");
-        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.plusSeconds(600))).containsExactly(
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), ShopBench.NOON.plusSeconds(600))).containsExactly(
                 "The sign-off at road-test by Ida Marrow of 2026-11-25 12:00 Europe/London is void: entry e902 of 2026-11-25 12:05 is about front-brake/caliper.");
         assertThat(Verifier.note(bench.shop(), ShopBench.BOOK, new Verifier.Source("record", Files.readAllBytes(bench.record)), bench.clock())).isNull();
         assertThat(last().kind()).isEqualTo("voided");
@@ -328,11 +328,11 @@ class SignOffTest {
     @Test
     void time_is_told_on_both_sides() throws IOException {
         SignOffs.Signed signed = bench.sign();
-        assertThat(says(bench.verify(signed.file(), false, Instant.parse("2026-11-25T23:59:59Z")), "time")).isEqualTo("It holds until 2026-11-25 23:59 Europe/London if nobody touches the machine.");
-        assertThat(says(bench.verify(signed.file(), false, Instant.parse("2026-11-26T00:00:00Z")), "time")).isEqualTo("It lapsed on 2026-11-25 23:59 Europe/London.");
+        assertThat(says(bench.verify(signed.file(), false, Instant.parse("2026-11-25T13:50:59Z")), "time")).isEqualTo("It holds until 2026-11-25 13:50 Europe/London if nobody touches the machine.");
+        assertThat(says(bench.verify(signed.file(), false, Instant.parse("2026-11-25T13:51:00Z")), "time")).isEqualTo("It lapsed on 2026-11-25 13:50 Europe/London.");
         assertThat(says(bench.verify(signed.file(), false, ShopBench.NOON.minusSeconds(1)), "time")).isEqualTo("On 2026-11-25 11:59 Europe/London it was not signed yet.");
         assertThat(bench.verify(signed.file(), false, Instant.parse("2026-11-26T00:00:00Z")).holds()).isFalse();
-        assertThat(Verifier.standing(bench.shop(), record(), Instant.parse("2026-11-26T00:00:00Z"))).singleElement().asString().endsWith(" lapsed on 2026-11-25 23:59 Europe/London.");
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), Instant.parse("2026-11-26T00:00:00Z"))).singleElement().asString().endsWith(" lapsed on 2026-11-25 13:50 Europe/London.");
     }
 
     @Test
@@ -352,7 +352,7 @@ class SignOffTest {
         SignOff.Found first = s.findings().get(0);
         List<SignOff.Found> bent = new ArrayList<>(s.findings());
         bent.set(0, new SignOff.Found(first.check(), first.state(), first.critical(), "All is well.", first.measured(), first.limit(), first.notes(), first.evidence()));
-        SignOff other = new SignOff(s.chock(), s.record(), s.machine(), s.gate(), s.verdict(), s.asOf(), s.holdsUntil(), s.zone(), s.territory(), s.localCode(), s.ruleBook(), s.house(), bent, s.notAsked(),
+        SignOff other = new SignOff(s.chock(), s.record(), s.machine(), s.gate(), s.verdict(), s.asOf(), s.holdsUntil(), s.zone(), s.place(), s.territory(), s.localCode(), s.ruleBook(), s.house(), bent, s.notAsked(),
                 s.cautions(), s.notes(), s.criticalPoints(), s.workBy(), s.changedSince(), s.deferral(), s.signer(), s.signedAt(), s.ledger(), s.seal());
         Verification found = bench.verify(ShopBench.utf8(Jws.sign(other.bytes(), SignOff.TYP, bench.ida)), Files.readAllBytes(bench.record), ShopBench.NOON);
         assertThat(says(found, "rule book")).endsWith("judged again by it, the gate is released and the findings are not those signed.");

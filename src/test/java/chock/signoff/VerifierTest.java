@@ -3,10 +3,13 @@ package chock.signoff;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import chock.quantity.Quantity;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
+import chock.rulebook.Coordinates;
+import chock.rulebook.RuleBook;
 import chock.signoff.Verification.Holds;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -160,13 +163,13 @@ class VerifierTest {
     @Test
     void what_undoes_a_sign_off_is_named() throws IOException {
         SignOff s = signed.signOff();
-        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).isEmpty();
+        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record(), ShopBench.BOOK.vocabulary())).isEmpty();
         bench.add("id: e905, at: 2026-11-25 12:05, by: tom, point: electrics/plate-lamp, done: cleaned");
-        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).isEmpty();
+        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record(), ShopBench.BOOK.vocabulary())).isEmpty();
         bench.add("id: e906, at: 2026-11-25 12:06, by: tom, point: front-brake/caliper, done: removed");
-        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).contains("entry e906 of 2026-11-25 12:06 is about front-brake/caliper");
+        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record(), ShopBench.BOOK.vocabulary())).contains("entry e906 of 2026-11-25 12:06 is about front-brake/caliper");
         bench.write(bench.text().replace("territory: GB", "territory: DE").replace("name: Tom Fell", "name: Tim Fell"));
-        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record())).contains("person tom says something else; 'territory' says something else");
+        assertThat(Verifier.undone(s, RecordVersion.of("r", Files.readAllBytes(bench.record)), record(), ShopBench.BOOK.vocabulary())).contains("person tom says something else; 'territory' says something else");
     }
 
     @Test
@@ -195,18 +198,30 @@ class VerifierTest {
         return Ledgers.history(bench.ledger());
     }
 
+    /** Whoever verifies years later has no settings of that workshop: the sign-off says where it was. */
+    @Test
+    void a_sign_off_is_judged_again_in_the_place_it_was_made_for() throws IOException {
+        RuleBook there = ShopBench.BOOK.at(new Coordinates(Quantity.parse("62 °"), Quantity.parse("-26 °")));
+        bench.at(ShopBench.NOON.plusSeconds(60));
+        SignOffs.Signed placed = SignOffs.sign(bench.shop(), bench.ida, there, bench.record, Files.readAllBytes(bench.record), Gate.ROAD_TEST, null, bench.clock());
+        assertThat(placed.signOff().place()).isEqualTo(new SignOff.OfPlace("62°", "-26°"));
+        assertThat(placed.signOff().findings()).filteredOn(f -> f.check().equals("roadtest.daylight")).singleElement().satisfies(f -> assertThat(f.notes()).isEmpty());
+        Verification found = bench.verify(Files.readAllBytes(placed.file()), Files.readAllBytes(bench.record), ShopBench.NOON.plusSeconds(60));
+        assertThat(found.things()).filteredOn(t -> t.thing().equals("rule book")).singleElement().satisfies(t -> assertThat(t.says()).endsWith("judged again by it, the gate is released with the same findings."));
+    }
+
     @Test
     void how_a_record_stands_is_told_for_a_moment_by_its_last_sign_off() throws IOException {
-        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.minusSeconds(1))).as("before").isEmpty();
-        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON))
-                .containsExactly("The sign-off at road-test by Ida Marrow of 2026-11-25 12:00 Europe/London stands until 2026-11-25 23:59 Europe/London.");
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), ShopBench.NOON.minusSeconds(1))).as("before").isEmpty();
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), ShopBench.NOON))
+                .containsExactly("The sign-off at road-test by Ida Marrow of 2026-11-25 12:00 Europe/London stands until 2026-11-25 13:50 Europe/London.");
         JobRecord another = RecordReader.read("r", ShopBench.utf8(bench.text().replace("record: HV-0142", "record: HV-0942")), ShopBench.BOOK.vocabulary(), ShopBench.NOON);
-        assertThat(Verifier.standing(bench.shop(), another, ShopBench.NOON)).as("of another record").isEmpty();
+        assertThat(Verifier.standing(bench.shop(), another, ShopBench.BOOK.vocabulary(), ShopBench.NOON)).as("of another record").isEmpty();
         bench.at(ShopBench.NOON.plusSeconds(300));
         bench.sign(bench.lead, Gate.ROAD_TEST);
-        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.NOON.plusSeconds(300)))
-                .containsExactly("The sign-off at road-test by Nora Pell of 2026-11-25 12:05 Europe/London stands until 2026-11-25 23:59 Europe/London.");
-        assertThat(Verifier.standing(bench.shop(), record(), Instant.parse("2026-11-25T23:59:59Z"))).singleElement().asString().contains(" stands until ");
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), ShopBench.NOON.plusSeconds(300)))
+                .containsExactly("The sign-off at road-test by Nora Pell of 2026-11-25 12:05 Europe/London stands until 2026-11-25 13:50 Europe/London.");
+        assertThat(Verifier.standing(bench.shop(), record(), ShopBench.BOOK.vocabulary(), Instant.parse("2026-11-25T13:50:59Z"))).singleElement().asString().contains(" stands until ");
     }
 
     @Test

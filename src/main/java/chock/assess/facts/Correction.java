@@ -12,16 +12,36 @@ public record Correction(Entry entry) {
 
     /**
      * A slip may be put right by its writer. A fault may not: that takes another person, and a new reading where a
-     * reading is put right.
+     * reading is put right. A fault of a safety-critical check takes more; see {@link #isFreshLookAt}.
      */
     public boolean mayReplace(Evidence first, Wanted wanted) {
-        boolean another = !entry.by().equals(first.entry().by());
-        boolean asStrong = entry.deed().ordinal() <= first.entry().deed().ordinal();
-        return another && asStrong || !wanted.faulty(first) && asStrong && first.entry().deed() != Deed.DONE;
+        boolean slip = !wanted.faulty(first) && first.entry().deed() != Deed.DONE;
+        return isAsStrongAs(first) && (slip || isByAnotherThan(first) && !(wanted.card().critical() && wanted.faulty(first)));
     }
 
     /** Work is corrected away only by another person. */
     public boolean mayReplace(Work first) {
         return !entry.by().equals(first.entry().by());
+    }
+
+    /** True when somebody else tried or looked at the same thing again, at least as well: what lifts a safety-critical fault. */
+    public boolean isFreshLookAt(Evidence first) {
+        return isByAnotherThan(first) && isSameAgain(first);
+    }
+
+    /** True when the same thing was tried or looked at again at first hand, at least as well, by whomever. */
+    public boolean isSameAgain(Evidence first) {
+        String about = Entry.key(entry.point(), String.valueOf(entry.what()));
+        boolean same = about.equals(first.key()) || about.equals(Entry.key(first.entry().point(), first.entry().what()));
+        return same && entry.deed().atLeast(Deed.SEEN) && isAsStrongAs(first);
+    }
+
+    /** True when another person wrote it than the entry it corrects. */
+    public boolean isByAnotherThan(Evidence first) {
+        return !entry.by().equals(first.entry().by());
+    }
+
+    private boolean isAsStrongAs(Evidence first) {
+        return entry.deed().ordinal() <= first.entry().deed().ordinal();
     }
 }

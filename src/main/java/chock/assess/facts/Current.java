@@ -41,8 +41,18 @@ public record Current(Wanted wanted, Evidence evidence) {
         return evidence.entry().is() instanceof Value.Code code ? code.text() : null;
     }
 
+    /** True when it is good evidence of a safety-critical check with a note that may be a defect. */
+    public boolean asksAboutNote() {
+        return wanted.card().critical() && evidence.hasOpenNote() && !wanted.faulty(evidence);
+    }
+
     public Moment moment() {
         return evidence.entry().at();
+    }
+
+    /** True unless the card wants its readings taken together, and these were taken too far apart. */
+    public boolean takenWith(Current other) {
+        return wanted.card().together() == null || !TakenTogether.surelyApart(moment(), other.moment(), wanted.card().together().apart());
     }
 
     /** First instant at which it is too old, or null. */

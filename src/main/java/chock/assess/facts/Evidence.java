@@ -1,8 +1,10 @@
 package chock.assess.facts;
 
+import chock.record.Calibration;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
+import chock.record.NoteIs;
 import chock.record.Value;
 
 /**
@@ -11,13 +13,19 @@ import chock.record.Value;
  * @param entry the entry
  * @param key point and aspect together, as {@link Entry#key} makes it
  * @param instrument what it was measured with, or null
+ * @param misplaced whether the key is that of the nearest check, because no check reads the entry at its own place
  */
-public record Evidence(Entry entry, String key, Instrument instrument) {
+public record Evidence(Entry entry, String key, Instrument instrument, boolean misplaced) {
 
-    // An entry is told by its id, and the engine compares often.
+    /** An entry at its own place. */
+    public Evidence(Entry entry, String key, Instrument instrument) {
+        this(entry, key, instrument, false);
+    }
+
+    // An entry is known by its id, and the engine compares often; a misplaced one is read at other places besides its own.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Evidence e && e.id().equals(id());
+        return other instanceof Evidence e && e.id().equals(id()) && e.key.equals(key);
     }
 
     @Override
@@ -31,12 +39,57 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
 
     /** True when measured with an instrument that was not inside its calibration on that day. */
     public boolean outOfCalibration() {
-        return instrument != null && (entry.at().date().isBefore(instrument.calibrated()) || entry.at().date().isAfter(instrument.due()));
+        return instrument != null && !calibration().covers(entry.at().date());
+    }
+
+    /** The calibration of its instrument that it rests on; null without an instrument. */
+    public Calibration calibration() {
+        return instrument == null ? null : instrument.calibrationFor(entry.at().date());
     }
 
     /** What it says there is, as written; null for work. */
     public String says() {
         return entry.is() == null ? null : entry.is().toString();
+    }
+
+    /** What was measured, tried or seen, or the work. */
+    public String aspect() {
+        return entry.what();
+    }
+
+    /** True for an entry about a condition, at its own place; work and what is read elsewhere are not. */
+    public boolean isStatement() {
+        return !misplaced && entry.deed().isEvidence();
+    }
+
+    /** True for work, at its own place. */
+    public boolean isWork() {
+        return !misplaced && entry.deed() == Deed.DONE;
+    }
+
+    /** True when its writer says that the note on it is a defect. */
+    public boolean isNotedAsDefect() {
+        return entry.noteIs() == NoteIs.DEFECT;
+    }
+
+    /** True when there is a note on it, and its writer does not say whether that is a defect. */
+    public boolean hasOpenNote() {
+        return entry.noteIs() == null && entry.note() != null && !entry.note().isBlank();
+    }
+
+    /** The entry as the nearest check reads it. */
+    public Evidence readAs(Wanted wanted) {
+        return new Evidence(entry, wanted.key(), instrument, true);
+    }
+
+    /** What the instrument was used for: {@code read}, or the work done with it. */
+    public String taken() {
+        return entry.deed() == Deed.DONE ? entry.what() : "read";
+    }
+
+    /** True when it says on what paper it rests. */
+    public boolean namesDocument() {
+        return entry.note() != null && !entry.note().isBlank();
     }
 
     /** True when the writer measured, tried or saw it. */
@@ -56,10 +109,35 @@ public record Evidence(Entry entry, String key, Instrument instrument) {
         return entry.at().surelyAfter(other.entry.at());
     }
 
+    /** True when it was written on another day. */
+    public boolean isAnotherDayThan(Correction other) {
+        return !entry.at().date().equals(other.entry().at().date());
+    }
+
+    /** True when the writer measured, tried or saw it, at least as well as the other. */
+    public boolean isAsStrongAs(Evidence other) {
+        return isFirstHand() && entry.deed().ordinal() <= other.entry.deed().ordinal();
+    }
+
+    /** True when the writer looked later at what the other had only heard or taken for granted. */
+    public boolean looksBetterThan(Evidence other) {
+        return isFirstHand() && !other.isFirstHand() && laterThan(other);
+    }
+
     /** A total order by time, entries of one moment by id: to tell of them in, or to take each pair once. It decides nothing. */
     public boolean newerThan(Evidence other) {
         int order = entry.at().earliest().compareTo(other.entry.at().earliest());
         return order > 0 || order == 0 && entry.id().compareTo(other.entry.id()) > 0;
+    }
+
+    /** True when what it says cannot be true of any machine. */
+    public boolean impossible() {
+        return entry.is() instanceof Value.Impossible;
+    }
+
+    /** Why it cannot be true, in words without a full stop, with its id; for one that is {@link #impossible} only. */
+    public String whyImpossible() {
+        return ((Value.Impossible) entry.is()).says() + " (" + id() + ")";
     }
 
     /** True when it answers with this word. */

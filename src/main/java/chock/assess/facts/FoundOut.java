@@ -8,6 +8,6 @@ public record FoundOut(Entry entry) {
     /** True when the reading was taken with it and it has not been calibrated again before the reading. */
     public boolean kills(Evidence evidence) {
         return evidence.instrument() != null && evidence.instrument().id().equals(entry.point())
-                && !(evidence.instrument().calibrated().isAfter(entry.at().date()) && !evidence.entry().at().date().isBefore(evidence.instrument().calibrated()));
+                && !(evidence.calibration().on().isAfter(entry.at().date()) && !evidence.entry().at().date().isBefore(evidence.calibration().on()));
     }
 }

@@ -14,11 +14,11 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     /** Why evidence does not count. */
     public enum Reason {
-        CORRECTED, TOO_WEAK, UNDONE, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT;
+        CORRECTED, TOO_WEAK, INSTRUMENT_NOT_NAMED, IMPOSSIBLE, MISPLACED, UNDONE, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT, EXAMINED, SETTLED;
 
         /** True when it proved something once. */
         public boolean wasProof() {
-            return this != CORRECTED && this != TOO_WEAK;
+            return this != CORRECTED && this != TOO_WEAK && this != INSTRUMENT_NOT_NAMED && this != IMPOSSIBLE && this != MISPLACED && this != EXAMINED && this != SETTLED;
         }
     }
 

@@ -4,6 +4,7 @@ import chock.assess.Points;
 import chock.assess.StampedNumber;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Deed;
 import chock.record.Value;
 import java.math.BigDecimal;
 
@@ -29,7 +30,8 @@ public record Standing(Wanted wanted, Evidence evidence) {
 
     /** True when two readings differ by more than their combined uncertainty (root of the sum of squares), and should not. */
     public boolean disagreesWith(Standing other) {
-        if (wanted.want().varies() || !(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
+        // A nut torqued once more to another figure contradicts nothing: work is done, not read.
+        if (mayDiffer(other) || wanted.want().weakest() == Deed.DONE || !(evidence.entry().is() instanceof Value.Amount a) || !(other.evidence.entry().is() instanceof Value.Amount b)) {
             return false;
         }
         Measured first = a.measured();
@@ -44,7 +46,7 @@ public record Standing(Wanted wanted, Evidence evidence) {
      * in common.
      */
     public boolean contradicts(Standing other) {
-        if (wanted.want().varies()) {
+        if (mayDiffer(other)) {
             return false;
         }
         Value first = evidence.entry().is();
@@ -56,6 +58,11 @@ public record Standing(Wanted wanted, Evidence evidence) {
             return a.from().isAfter(b.to()) || b.from().isAfter(a.to());
         }
         return first instanceof Value.Answer && second instanceof Value.Answer && faulty() != other.faulty();
+    }
+
+    /** True when both can be right though nobody worked there in between. */
+    private boolean mayDiffer(Standing other) {
+        return wanted.want().varies() || wanted.latestDecides() && (laterThan(other) || other.laterThan(this));
     }
 
     private static BigDecimal square(Measured measured, Quantity in) {

@@ -1,16 +1,23 @@
 package chock.assess.facts;
 
+import chock.figure.Daylight;
 import chock.quantity.Bounds;
+import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Moment;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
 import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
+import chock.rulebook.Coordinates;
 import chock.rulebook.Touch;
+import java.math.BigDecimal;
 import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -23,25 +30,53 @@ import java.util.Set;
  * @param key point and aspect together
  * @param laid what undoes it elsewhere, and what leaves it untouched
  * @param disturbing works that undo whatever lies on or below the part worked on
+ * @param mendsNothing works that may undo a proof and mend nothing
+ * @param ofTheDay whether its place is one whose state changes by the hour
+ * @param position where the workshop is, or null
  * @param limit the limit in force there, or null when the check has none
  */
 public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
-                     Set<String> disturbing, LimitFor limit) {
+                     Set<String> disturbing, Set<String> mendsNothing, boolean ofTheDay, Coordinates position, LimitFor limit) {
 
 
     public String name() {
         return want.name();
     }
 
+    /** What is measured, tried or seen, or the work. */
+    public String aspect() {
+        return want.aspect();
+    }
+
+    /** True when this place shares more of its path with that of the entry than the other's does. */
+    public boolean isNearerTo(Evidence evidence, Wanted other) {
+        String at = evidence.entry().point();
+        return Entry.shared(at, point) > Entry.shared(at, other.point);
+    }
+
     /** True when the entry is work that takes away what was proven here. */
     public boolean isUndoneBy(Entry work) {
+        return isUndoneAt(point, work) || countsTogether() && othersUndone(work);
+    }
+
+    /** What belongs together is undone together: one of the readings alone can no longer be put with a new one. */
+    private boolean othersUndone(Entry work) {
+        for (int i = 0; i < card.wants().size(); i++) {
+            if (card.together().wants().contains(card.wants().get(i).name()) && !laid.points().get(i).equals(point) && isUndoneAt(laid.points().get(i), work)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isUndoneAt(String place, Entry work) {
         boolean disturbs = disturbing.contains(work.what());
         for (Touch harmless : laid.survives()) {
             if (harmless.works().contains(work.what()) && harmless.point().equals(work.point())) {
                 return false;
             }
         }
-        if (disturbs && Entry.covers(work.point(), point)) {
+        if (disturbs && Entry.covers(work.point(), place)) {
             return true;
         }
         for (Touch undoer : laid.undoneBy()) {
@@ -53,6 +88,34 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return false;
     }
 
+    /**
+     * True when the entry is work that ends the fault this evidence shows: work the card says clears it, or work that undoes
+     * what was proven here and mends something.
+     */
+    public boolean isMendedBy(Entry work, Evidence fault) {
+        for (Touch cure : laid.clearedBy()) {
+            boolean near = Entry.covers(work.point(), cure.point()) || Entry.covers(cure.point(), work.point());
+            if (near && cure.works().contains(work.what()) && (cure.only().isEmpty() || cure.only().contains(fault.says()))) {
+                return true;
+            }
+        }
+        return !mendsNothing.contains(work.what()) && isUndoneBy(work);
+    }
+
+    /** True when a fault found here ends with the day it was found on. */
+    public boolean faultEndsWithTheDay() {
+        return card.endsBy() == Card.EndsBy.TIME || latestDecides();
+    }
+
+    /** True when this later, good evidence ends a fault: a look where nothing was broken, an answer that names its document. */
+    public boolean isSettledBy(Evidence good) {
+        return switch (card.endsBy()) {
+            case LOOK -> true;
+            case DOCUMENT -> good.namesDocument();
+            default -> false;
+        };
+    }
+
     /** True when the evidence is of a kind this check does not accept. */
     public boolean tooWeak(Evidence evidence) {
         return want.weakest() == Deed.DONE ? evidence.entry().deed() != Deed.DONE : !evidence.entry().deed().atLeast(want.weakest());
@@ -60,7 +123,38 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
 
     /** The first instant at which the evidence is too old, or null. */
     public Instant lapse(Evidence evidence) {
-        return holds().lapse(evidence.entry().at().date(), evidence.entry().at().zone());
+        Holds holds = holds();
+        Moment at = evidence.entry().at();
+        // Without a time of day it may be as old as the morning; and a fault may be as new as the evening.
+        Instant from = holds.hours() != null && faulty(evidence) ? at.latest() : at.earliest();
+        return holds.lapse(at, from, holds.sunset() && position != null ? Daylight.on(position.latitude(), position.longitude(), at.date(), at.zone()).sunset().map(ZonedDateTime::toInstant) : Optional.empty());
+    }
+
+    /** True when sunset ends what it proves, and nobody has said where the workshop is. */
+    public boolean lacksSunset() {
+        return holds().sunset() && position == null;
+    }
+
+    /** True when the latest look alone decides, good or bad: weather, road, room and rider change without work. */
+    public boolean latestDecides() {
+        return ofTheDay && holds().ofTheDay();
+    }
+
+    /** True when it counts only together with other readings, taken within a stated time of it. */
+    public boolean countsTogether() {
+        return card.together() != null && card.together().wants().contains(name());
+    }
+
+    /** The first instant that the evidence speaks of: a time during which something was watched ended when it was written. */
+    public Instant began(Evidence evidence) {
+        Instant written = evidence.entry().at().earliest();
+        if (!want.covers() || !(evidence.entry().is() instanceof Value.Amount watched)) {
+            return written;
+        }
+        BigDecimal seconds = watched.measured().value().to(Unit.SECONDS).value();
+        BigDecimal most = BigDecimal.valueOf(written.getEpochSecond() - Instant.MIN.getEpochSecond());
+        // A slip of the pen may claim more time than a calendar has.
+        return seconds.compareTo(most) > 0 ? Instant.MIN : written.minusSeconds(seconds.max(BigDecimal.ZERO).longValue());
     }
 
     public Holds holds() {
@@ -72,8 +166,11 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return lapse != null && !asOf.instant().isBefore(lapse);
     }
 
-    /** True when the value alone shows a fault, whatever its kind. */
+    /** True when the value alone shows a fault, whatever its kind, or its writer's note is a defect. */
     public boolean faulty(Evidence evidence) {
+        if (evidence.isNotedAsDefect()) {
+            return true;
+        }
         Value is = evidence.entry().is();
         if (want.form() == Form.ANSWER && is instanceof Value.Answer answer) {
             return !want.good().contains(answer.word());

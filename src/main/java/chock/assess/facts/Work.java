@@ -15,9 +15,19 @@ public record Work(Entry entry) {
         return Entry.covers(entry.point(), earlier.entry.point()) && entry.at().surelyAfter(earlier.entry.at());
     }
 
+    /** True when this certainly came later, at the place of the evidence or on what carries it. */
+    public boolean settles(Evidence evidence) {
+        return Entry.covers(entry.point(), evidence.entry().point()) && entry.at().surelyAfter(evidence.entry().at());
+    }
+
     /** True when this work takes away what the evidence proved. */
     public boolean undoes(Wanted wanted, Evidence evidence) {
-        return mayFollow(evidence) && wanted.isUndoneBy(entry);
+        return mayFollow(evidence, wanted) && wanted.isUndoneBy(entry);
+    }
+
+    /** True unless everything that the evidence speaks of certainly came later: work inside a time that was watched leaves no more than a part of it. */
+    public boolean mayFollow(Evidence evidence, Wanted wanted) {
+        return mayFollow(evidence) || wanted.want().covers() && !entry.id().equals(evidence.id()) && !wanted.began(evidence).isAfter(entry.at().latest());
     }
 
     /** True unless the evidence certainly came later, or is this work itself. */

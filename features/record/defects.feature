@@ -1,0 +1,150 @@
+Feature: Nothing bad in a record goes unread
+
+  @record.open-defects
+  Rule: A bad answer that no check of this machine asks for is an open defect
+
+    Scenario: nothing of the kind
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then record.open-defects is met
+      And it says "no defect is open"
+
+    Scenario: a stretched chain on a machine with a shaft
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition stiff-link
+      Then record.open-defects is fault
+      And it says "transmission, chain: chain condition stiff link, seen"
+      And the road-test is blocked
+      And the hand-over is blocked
+
+    Scenario: a good answer to it is no defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition sound
+      Then record.open-defects is met
+
+    Scenario: on a machine that is asked, the check speaks for itself
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain seen chain-condition stiff-link
+      Then transmission.chain-condition is fault
+      And record.open-defects is met
+
+    Scenario Outline: work at the place or on what carries it ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition stiff-link 2 days ago
+      And <place> was <work> 1 day ago
+      Then record.open-defects is <state>
+
+      Examples:
+        | place              | work     | state |
+        | transmission/chain | replaced | met   |
+        | transmission/chain | repaired | met   |
+        | transmission/chain | left-off | met   |
+        | transmission       | repaired | met   |
+        | transmission/chain | removed  | fault |
+        | transmission/chain | damaged  | fault |
+        | transmission/guard | replaced | fault |
+
+    Scenario: work before it ends nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain was replaced 2 days ago
+      And transmission/chain seen chain-condition stiff-link 1 day ago
+      Then record.open-defects is fault
+
+    Scenario: heard of only, and looked at since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain told chain-condition stiff-link 2 days ago
+      And transmission/chain seen chain-condition sound 1 day ago
+      Then record.open-defects is met
+
+    Scenario: seen, and seen otherwise since: reading again is no cure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition stiff-link 2 days ago
+      And transmission/chain seen chain-condition sound 1 day ago
+      Then record.open-defects is fault
+
+    Scenario Outline: lifted by another person's look
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition stiff-link 2 days ago
+      And <person> corrected it to sound
+      Then record.open-defects is <state>
+
+      Examples:
+        | person | state |
+        | tom    | met   |
+        | ida    | fault |
+
+  @record.open-defects
+  Rule: A defect reported in free words is open until another person closes it
+
+    Scenario: reported
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that frame had the defect "hairline crack beside the left footrest"
+      Then record.open-defects is fault
+      And it says "hairline crack beside the left footrest"
+      And it is cleared by "Have another person look at it"
+
+    Scenario Outline: closed, by whom
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that frame had the defect "hairline crack beside the left footrest" 2 days ago
+      And <person> closed the defect
+      Then record.open-defects is <state>
+
+      Examples:
+        | person | state |
+        | ida    | met   |
+        | tom    | fault |
+
+    Scenario Outline: one person works alone and closes it, when
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And ida wrote that frame had the defect "hairline crack beside the left footrest" 1 day ago
+      And ida closed the defect <when>
+      Then record.open-defects is <state>
+
+      Examples:
+        | when       | state |
+        | 0 days ago | met   |
+        | 1 day ago  | fault |
+
+    Scenario: one of two is still open
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that frame had the defect "hairline crack beside the left footrest" 3 days ago
+      And tom wrote that machine had the defect "pulls to the left" 2 days ago
+      And ida closed the defect 1 day ago
+      Then record.open-defects is fault
+      And it says "hairline crack"
+
+    Scenario: work does not close it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that frame had the defect "hairline crack beside the left footrest" 3 days ago
+      And frame was repaired 1 day ago
+      Then record.open-defects is fault
+
+  @record.open-defects
+  Rule: A note on work that its writer calls a defect is an open defect
+
+    Scenario: thread felt soft
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that front-brake/caliper was removed 2 days ago
+      And there was the defect "one thread is soft"
+      Then record.open-defects is fault
+      And it says "one thread is soft"
+
+    Scenario: a remark is none
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that front-brake/caliper was removed 2 days ago
+      And there was the remark "to free a guide pin"
+      Then record.open-defects is met
+
+    Scenario: mended since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that front-brake/caliper was removed 2 days ago
+      And there was the defect "one thread is soft"
+      And front-brake/caliper was replaced 1 day ago
+      Then record.open-defects is met

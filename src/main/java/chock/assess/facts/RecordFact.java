@@ -1,0 +1,8 @@
+package chock.assess.facts;
+
+/**
+ * The file itself.
+ *
+ * @param asksAsBuilt whether its form can carry what the machine was built with, and so has to
+ */
+public record RecordFact(boolean asksAsBuilt) { }

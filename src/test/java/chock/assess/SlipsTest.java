@@ -1,0 +1,155 @@
+package chock.assess;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.quantity.Unit;
+import chock.record.Entry;
+import chock.record.JobRecord;
+import chock.record.ReadAs;
+import chock.record.RecordReader;
+import chock.record.UnusableInput;
+import chock.record.Value;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every number of the released examples with every common slip of the pen: it is refused when it is written, or it blocks a
+ * gate that was released. What stays released is listed in docs/safety.md. That list may only shrink.
+ */
+@Tag("slow")
+class SlipsTest {
+    private static final Path SAFETY = Path.of("docs/safety.md");
+    private static final String FROM = "<!-- slips -->";
+    private static final String TO = "<!-- end of slips -->";
+    /** Which units are taken for one another. */
+    private static final List<List<Unit>> TAKEN_FOR = List.of(List.of(Unit.PSI, Unit.BAR, Unit.KPA), List.of(Unit.MM, Unit.INCH), List.of(Unit.DEGREES_CELSIUS, Unit.DEGREES_FAHRENHEIT), List.of(Unit.MPH, Unit.KMH));
+    private static final Map<String, String> EXCHANGED = Map.of("gap-at-rest", "gap-when-on", "unworn-diameter", "worn-diameter");
+
+    private final SortedMap<String, Set<String>> stays = new TreeMap<>();
+    private final Set<String> tried = new HashSet<>();
+    private int slips;
+    private int refused;
+    private int blocked;
+
+    @Test
+    void aSlipIsRefusedOrBlocksOrIsListed() throws IOException {
+        for (String example : Examples.RELEASED) {
+            slipsOf(example);
+        }
+        assertThat(slips).as("slips tried").isGreaterThan(1000);
+        assertThat(refused).isGreaterThan(slips / 4);
+        assertThat(blocked).isPositive();
+        String page = Files.readString(SAFETY);
+        String now = page.substring(0, page.indexOf(FROM) + FROM.length()) + "\n" + table() + page.substring(page.indexOf(TO));
+        if (Boolean.getBoolean("chock.approve")) {
+            Files.writeString(SAFETY, now);
+        }
+        assertThat(now).as("slips that nothing notices; the list may only shrink").isEqualTo(Files.readString(SAFETY));
+    }
+
+    private String table() {
+        StringBuilder table = new StringBuilder("| what is read | slips that can stay unnoticed |\n|---|---|\n");
+        stays.forEach((what, which) -> table.append("| ").append(what.replace('-', ' ')).append(" | ").append(String.join(", ", which)).append(" |\n"));
+        return table.toString();
+    }
+
+    private void slipsOf(String example) throws IOException {
+        ObjectNode file = RecordReader.written(example, Examples.bytes(example));
+        JobRecord record = Examples.read(example);
+        assertThat(Examples.judge(record).gates()).as(example).isNotEmpty().allMatch(GateVerdict::released);
+        ArrayNode entries = (ArrayNode) file.get("entries");
+        for (int i = 0; i < record.entries().size(); i++) {
+            Entry entry = record.entries().get(i);
+            if (entry.is() instanceof Value.Amount) {
+                String is = entries.get(i).get("is").asText();
+                for (Map.Entry<String, String> slip : slips(is).entrySet()) {
+                    if (tried.add(record.seeks() + entry.point() + entry.what() + is + slip.getKey())) {
+                        tryOut(example, file, entry.what(), slip.getKey(), List.of(i), List.of(slip.getValue()));
+                    }
+                }
+                exchange(example, file, record, i);
+            }
+        }
+    }
+
+    private void exchange(String example, ObjectNode file, JobRecord record, int i) {
+        Entry one = record.entries().get(i);
+        String other = EXCHANGED.get(one.what());
+        for (int j = 0; other != null && j < record.entries().size(); j++) {
+            Entry two = record.entries().get(j);
+            if (two.point() != null && two.point().equals(one.point()) && other.equals(two.what())) {
+                tryOut(example, file, one.what(), "exchanged with " + other.replace('-', ' '), List.of(i, j),
+                        List.of(file.get("entries").get(j).get("is").asText(), file.get("entries").get(i).get("is").asText()));
+            }
+        }
+    }
+
+    /** What somebody could have written instead, by the name of the slip. */
+    private static Map<String, String> slips(String is) {
+        Measured written = Measured.parse(is);
+        Quantity value = written.value();
+        String rest = written.uncertainty() == null ? "" : " ± " + written.uncertainty().number() + " " + written.uncertainty().unit().symbol();
+        Map<String, String> slips = new LinkedHashMap<>();
+        if (value.value().signum() != 0) {
+            for (int places : new int[] {1, 2, 3}) {
+                String times = "1" + "0".repeat(places);
+                slips.put(times + " times", plain(value.value().movePointRight(places), value.unit()) + rest);
+                slips.put("a part in " + times, plain(value.value().movePointLeft(places), value.unit()) + rest);
+            }
+            slips.put("the sign", plain(value.value().negate(), value.unit()) + rest);
+            TAKEN_FOR.stream().filter(units -> units.contains(value.unit())).flatMap(List::stream).filter(unit -> unit != value.unit())
+                    .forEach(unit -> slips.put(value.unit().symbol() + " for " + unit.symbol(), plain(value.value(), unit)));
+        }
+        return slips;
+    }
+
+    private static String plain(BigDecimal value, Unit unit) {
+        return value.stripTrailingZeros().toPlainString() + " " + unit.symbol();
+    }
+
+    private void tryOut(String example, ObjectNode file, String aspect, String slip, List<Integer> at, List<String> instead) {
+        ObjectNode changed = file.deepCopy();
+        for (int i = 0; i < at.size(); i++) {
+            ((ObjectNode) changed.get("entries").get(at.get(i))).put("is", instead.get(i));
+        }
+        slips++;
+        byte[] bytes = changed.toString().getBytes(StandardCharsets.UTF_8);
+        try {
+            JobRecord record = RecordReader.read(example, bytes, Examples.BOOK.vocabulary(), Examples.DAY, ReadAs.WRITTEN);
+            if (Examples.judge(record).gates().stream().allMatch(GateVerdict::released)) {
+                stays.computeIfAbsent(aspect, a -> new LinkedHashSet<>()).add(slip);
+            } else {
+                blocked++;
+            }
+        } catch (UnusableInput e) {
+            refused++;
+            // What is refused when it is written and was stored all the same must not release either.
+            assertThat(storedReleases(example, bytes)).as(example + " " + aspect + " " + instead + ": " + e.getMessage()).isFalse();
+        }
+    }
+
+    private static boolean storedReleases(String example, byte[] bytes) {
+        try {
+            return Examples.judge(RecordReader.read(example, bytes, Examples.BOOK.vocabulary(), Examples.DAY)).gates().stream().allMatch(GateVerdict::released);
+        } catch (UnusableInput e) {
+            return false;
+        }
+    }
+}

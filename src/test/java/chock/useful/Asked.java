@@ -1,0 +1,181 @@
+package chock.useful;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the sentence behind {@code applies} on a card means for a description, as a reader of the catalogue understands it. */
+final class Asked {
+    private static final Map<String, Condition> SENTENCES = new HashMap<>();
+
+    /** Whether a machine is one of those at this end (null where the sentence is about the whole machine), with these gates sought. */
+    private interface Condition {
+        boolean holds(ModelSheet sheet, String end, Intent intent);
+    }
+
+    /** The gates a record seeks. */
+    record Intent(List<String> gates) {
+        boolean seeks(String... any) {
+            return Arrays.stream(any).anyMatch(gates::contains);
+        }
+    }
+
+    private Asked() { }
+
+    static boolean of(String sentence, ModelSheet sheet, String end, Intent intent) {
+        Condition condition = SENTENCES.get(sentence);
+        if (condition == null) {
+            throw new IllegalStateException("a card is asked of \"" + sentence + "\"; write in Asked what that means for a description");
+        }
+        return condition.holds(sheet, end, intent);
+    }
+
+    private static void say(String sentence, Condition condition) {
+        if (SENTENCES.put(sentence, condition) != null) {
+            throw new IllegalStateException("twice: " + sentence);
+        }
+    }
+
+    private static void burning(String... sentences) {
+        for (String sentence : sentences) {
+            say(sentence, (s, e, i) -> s.combustion());
+        }
+    }
+
+    private static boolean brake(ModelSheet s, String end, String... types) {
+        return !s.is(end + "-brake.type", "none") && (types.length == 0 || s.is(end + "-brake.type", types));
+    }
+
+    private static boolean workedBy(ModelSheet s, String end, String... words) {
+        return brake(s, end) && s.is(end + "-brake.worked-by", words);
+    }
+
+    private static boolean twoBrakes(ModelSheet s) {
+        return s.braked().size() == 2 && !s.territory().startsWith("US");
+    }
+
+    /** The law of the place asks it of machines first registered since. */
+    private static boolean since(ModelSheet s, String gb, String de, String va) {
+        String day = switch (s.territory()) {
+            case "GB" -> gb;
+            case "DE" -> de;
+            default -> va;
+        };
+        return day != null && !s.registered().isBefore(LocalDate.parse(day));
+    }
+
+    static {
+        say("every machine", (s, e, i) -> true);
+        say("the frame and the engine of every machine", (s, e, i) -> true);
+        say("both ends of every machine; where there is no mudguard, write none-fitted", (s, e, i) -> true);
+        say("every machine; where there is none, write none-fitted", (s, e, i) -> true);
+        say("every brake, every wheel, the steering, the front fork and the throttle", (s, e, i) -> true);
+        burning("every engine that burns fuel", "every machine with a petrol engine", "every machine with a combustion engine", "every cylinder");
+        say("every electric machine", (s, e, i) -> !s.combustion());
+
+        // Brakes
+        say("every pad of a disc brake", (s, e, i) -> brake(s, e, "disc"));
+        say("every caliper of a disc brake", (s, e, i) -> brake(s, e, "disc"));
+        say("every brake disc", (s, e, i) -> brake(s, e, "disc"));
+        say("every drum brake", (s, e, i) -> brake(s, e, "drum"));
+        say("every brake", (s, e, i) -> brake(s, e));
+        say("every drum brake worked by cable or rod", (s, e, i) -> brake(s, e, "drum") && workedBy(s, e, "cable", "rod"));
+        say("every brake worked by cable or rod", (s, e, i) -> workedBy(s, e, "cable", "rod"));
+        say("every brake worked by fluid", (s, e, i) -> workedBy(s, e, "hydraulic"));
+        say("every brake worked by cable", (s, e, i) -> workedBy(s, e, "cable"));
+        say("every brake worked by rod", (s, e, i) -> workedBy(s, e, "rod"));
+        say("a machine with linked brakes", (s, e, i) -> s.yes("linked-brakes"));
+        say("a machine with a brake at each end, outside the United States", (s, e, i) -> twoBrakes(s));
+        say("a machine with a brake at each end, outside the United States; in GB from 1927", (s, e, i) -> twoBrakes(s) && since(s, "1927-01-01", "1885-01-01", null));
+        say("a machine with one brake, outside the United States", (s, e, i) -> s.braked().size() == 1 && brake(s, e) && !s.territory().startsWith("US"));
+        say("a machine to be ridden in the United States", (s, e, i) -> s.territory().startsWith("US"));
+        say("every brake control with a stop lamp switch", (s, e, i) -> brake(s, e) && s.yes(e + "-brake.stop-lamp-switch"));
+        say("a machine with a stop lamp switch, or of an age and kind that must have one", (s, e, i) -> s.switches() > 0);
+
+        // Controls
+        say("every machine with a clutch worked by cable", (s, e, i) -> s.is("equipment.clutch", "cable"));
+        say("every machine with a clutch worked by fluid", (s, e, i) -> s.is("equipment.clutch", "hydraulic"));
+        say("every machine with a clutch lever", (s, e, i) -> !s.is("equipment.clutch", "none"));
+        say("every machine with a clutch", (s, e, i) -> !s.is("equipment.clutch", "none"));
+        say("every machine with a kick-starter", (s, e, i) -> s.is("equipment.starter", "kick", "both"));
+        say("every machine with an electric starter", (s, e, i) -> s.is("equipment.starter", "electric", "both"));
+        say("every machine with a seat for a passenger", (s, e, i) -> s.number("seats") > 1);
+        say("every machine that carries a mirror, or must by the law of the place", (s, e, i) -> s.number("equipment.mirrors") > 0);
+
+        // Electrics
+        say("every machine with a battery", (s, e, i) -> s.battery());
+        say("every machine with a battery and an electric starter", (s, e, i) -> s.battery() && s.is("equipment.starter", "electric", "both"));
+        say("every machine of an age that must have a headlamp, unless it is ridden without lamps by day", (s, e, i) -> s.yes("equipment.lamps") && since(s, "1931-01-01", "1885-01-01", "1885-01-01"));
+        say("a machine without lamps, where the law lets it be ridden by day", (s, e, i) -> !s.yes("equipment.lamps") && s.territory().equals("GB"));
+        say("every machine with lamps", (s, e, i) -> s.yes("equipment.lamps"));
+        say("every motorcycle and outfit with lamps of an age that must have direction indicators", (s, e, i) ->
+                s.is("kind", "motorcycle", "motorcycle-sidecar") && s.yes("equipment.indicators") && since(s, "1986-08-01", "1962-01-01", "1973-01-01"));
+        say("both sides of every machine with direction indicators", (s, e, i) -> s.yes("equipment.indicators"));
+        say("every machine with direction indicators", (s, e, i) -> s.yes("equipment.indicators"));
+        say("every cylinder of an engine with an ignition", (s, e, i) -> s.combustion());
+        say("every cylinder of an engine with a coil of its own outside the magneto", (s, e, i) -> s.is("engine.ignition", "points", "electronic"));
+
+        // Engine, oil and fuel
+        say("every cylinder of an engine with two or more", (s, e, i) -> s.number("engine.cylinders") > 1);
+        say("every cylinder of which a leak-down was ever written down", (s, e, i) -> false);
+        say("an engine whose head or top end was worked on, or whose history is unknown", (s, e, i) -> s.combustion() && s.is("history", "unknown"));
+        say("every cylinder of a four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
+        say("every four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
+        say("every cylinder of a two-stroke whose crankcase or seals were worked on, or whose history is unknown", (s, e, i) -> s.is("engine.cycle", "two-stroke") && s.is("history", "unknown"));
+        say("every engine with contact points or a magneto", (s, e, i) -> s.is("engine.ignition", "points", "magneto"));
+        say("every engine with electronic ignition", (s, e, i) -> s.is("engine.ignition", "electronic"));
+        say("every engine with two or more carburettors", (s, e, i) -> s.number("equipment.carburettors") > 1);
+        say("every four-stroke with two or more carburettors", (s, e, i) -> s.is("engine.cycle", "four-stroke") && s.number("equipment.carburettors") > 1);
+        say("every machine with a fuel tap", (s, e, i) -> !s.is("equipment.fuel-tap", "none"));
+        say("every machine with a carburettor", (s, e, i) -> s.number("equipment.carburettors") > 0);
+        say("every two-stroke with an oil pump", (s, e, i) -> s.is("engine.oiling", "oil-injection"));
+        // A pump seen to deliver, at the road test or at hand-over, needs no oil in the petrol.
+        say("every two-stroke with an oil pump that was not seen to deliver since the oil side was last opened", (s, e, i) ->
+                s.is("engine.oiling", "oil-injection") && !i.seeks("road-test", "hand-over"));
+        say("every two-stroke oiled by its petrol", (s, e, i) -> s.is("engine.oiling", "premix"));
+        say("every engine whose gearbox has oil of its own", (s, e, i) -> s.combustion() && !s.is("engine.oiling", "wet-sump"));
+        say("every four-stroke whose pump sends oil round, wet or dry sump", (s, e, i) -> s.is("engine.oiling", "wet-sump", "dry-sump"));
+        say("every engine oiled by total loss", (s, e, i) -> s.is("engine.oiling", "total-loss"));
+
+        // Chassis and drive
+        say("every machine with a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
+        say("every leg of a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
+        say("every girder fork", (s, e, i) -> s.is("equipment.front-springing", "girder"));
+        say("every machine with a sprung front wheel", (s, e, i) -> !s.is("equipment.front-springing", "rigid"));
+        say("every machine with a swing arm", (s, e, i) -> s.is("equipment.rear-springing", "twin-dampers", "single-damper"));
+        say("every machine with one or two rear dampers", (s, e, i) -> s.is("equipment.rear-springing", "twin-dampers", "single-damper"));
+        say("every machine with plunger springing", (s, e, i) -> s.is("equipment.rear-springing", "plunger"));
+        say("every machine with a sprung rear wheel", (s, e, i) -> !s.is("equipment.rear-springing", "rigid"));
+        say("every outfit", (s, e, i) -> s.is("kind", "motorcycle-sidecar"));
+        say("every machine with a stand", (s, e, i) -> s.number("equipment.stands") > 0);
+        say("every machine driven by chain", (s, e, i) -> s.is("drive", "chain"));
+        say("every machine driven by chain; write riveted or endless where there is no clip", (s, e, i) -> s.is("drive", "chain"));
+        say("every machine driven by belt", (s, e, i) -> s.is("drive", "belt"));
+        say("every machine driven by shaft", (s, e, i) -> s.is("drive", "shaft"));
+        say("every machine driven by chain or belt", (s, e, i) -> s.is("drive", "chain", "belt"));
+        say("every sprocket of a chain and every pulley of a belt", (s, e, i) -> s.is("drive", "chain", "belt"));
+        say("every machine with a final drive; where there is none, write none-fitted", (s, e, i) -> !s.is("drive", "none"));
+
+        // Wheels and tyres. The tyres of these machines are young.
+        say("every tyre", (s, e, i) -> true);
+        say("every wheel", (s, e, i) -> true);
+        say("every rim", (s, e, i) -> true);
+        say("the pair of tyres of a machine", (s, e, i) -> true);
+        say("every tyre that is not proven young enough to pass on its date", (s, e, i) -> false);
+        say("every tyre with a tube", (s, e, i) -> s.yes(e + "-wheel.tube"));
+        say("every spoked wheel", (s, e, i) -> s.yes(e + "-wheel.spoked"));
+        say("every spoked wheel with a tube", (s, e, i) -> s.yes(e + "-wheel.spoked") && s.yes(e + "-wheel.tube"));
+        say("the third wheel of an outfit or a three-wheeled moped", (s, e, i) -> s.thirdWheel());
+
+        // Running under a roof: these shops lead the exhaust outdoors by a hose, and have measured no run.
+        say("every run whose exhaust is led outdoors by a hose", (s, e, i) -> s.combustion());
+        say("every run that was measured and not put right by work since", (s, e, i) -> false);
+        say("every room into which a fan brings fresh air", (s, e, i) -> false);
+        say("every room whose mixing factor was measured", (s, e, i) -> false);
+        say("every run whose exhaust goes into the room", (s, e, i) -> false);
+        say("every engine whose exhaust was measured", (s, e, i) -> false);
+        say("every run without a proven hose to the open", (s, e, i) -> false);
+    }
+}

@@ -1,0 +1,89 @@
+package chock.useful;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The cards and limits as they stand in {@code rules/}.
+ *
+ * @param cards in the order of their files
+ * @param makerLimits ids of the limits that a maker's figure replaces, with whether nothing passes without one
+ * @param instruments kinds of instrument
+ */
+record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<String> instruments) {
+    private static final YAMLMapper YAML = new YAMLMapper();
+    private static final List<String> VERBS = List.of("measured", "tried", "seen", "told", "done");
+    static final CardCatalogue SHIPPED = read(Path.of("rules"));
+
+    /** One card: {@code needs} is standing where the card does not say. */
+    record Card(String id, String applies, String place, String needs, String holds, boolean critical, List<String> gates, List<Want> wants, List<Work> undoneBy, List<Work> clearedBy) { }
+
+    /** One thing a card wants: the place is a template, as on the card. */
+    record Want(String verb, String aspect, String place, String holds, List<String> good, List<String> bad) {
+        boolean isWork() {
+            return verb.equals("done");
+        }
+    }
+
+    /** Kinds of work at a place; no kinds means any work that disturbs. */
+    record Work(List<String> kinds, String place) { }
+
+    private static CardCatalogue read(Path rules) {
+        List<Card> cards = new ArrayList<>();
+        Map<String, Boolean> maker = new TreeMap<>();
+        try (DirectoryStream<Path> systems = Files.newDirectoryStream(rules)) {
+            List<Path> sorted = new ArrayList<>();
+            systems.forEach(sorted::add);
+            sorted.sort(null);
+            for (Path system : sorted) {
+                rows(system.resolve("checks.yaml")).forEach(c -> cards.add(card(c)));
+                rows(system.resolve("limits.yaml")).stream().filter(l -> List.of("replaces", "needed").contains(l.path("maker").asText()))
+                        .forEach(l -> maker.put(l.get("id").asText(), l.get("maker").asText().equals("needed")));
+            }
+            List<String> kinds = rows(rules.resolve("evidence/instruments.yaml")).stream().map(k -> k.get("kind").asText()).toList();
+            return new CardCatalogue(List.copyOf(cards), maker, kinds);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static List<JsonNode> rows(Path file) throws IOException {
+        List<JsonNode> rows = new ArrayList<>();
+        if (Files.exists(file)) {
+            YAML.readTree(file.toFile()).forEach(rows::add);
+        }
+        return rows;
+    }
+
+    private static Card card(JsonNode c) {
+        String place = c.path("place").asText();
+        String holds = c.path("holds").asText();
+        List<Want> wants = new ArrayList<>();
+        c.path("wants").forEach(w -> {
+            String verb = VERBS.stream().filter(w::has).findFirst().orElseThrow(() -> new IllegalStateException("no verb on " + c.get("id").asText() + ": " + w));
+            wants.add(new Want(verb, w.get(verb).asText(), w.path("place").asText(place), w.path("holds").asText(holds), words(w.path("good")), words(w.path("bad"))));
+        });
+        return new Card(c.get("id").asText(), c.path("applies").asText(), place, c.path("needs").asText("standing"), holds, c.path("critical").asBoolean() || c.path("critical").asText().equals("yes"), words(c.path("gates")), wants, works(c.path("undone-by")), works(c.path("cleared-by")));
+    }
+
+    private static List<Work> works(JsonNode rows) {
+        List<Work> works = new ArrayList<>();
+        rows.forEach(r -> works.add(new Work(words(r.path("work")), r.get("place").asText())));
+        return works;
+    }
+
+    private static List<String> words(JsonNode list) {
+        List<String> words = new ArrayList<>();
+        list.forEach(w -> words.add(w.asText()));
+        return List.copyOf(words);
+    }
+}

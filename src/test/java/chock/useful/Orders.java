@@ -1,0 +1,80 @@
+package chock.useful;
+
+import chock.assess.GateVerdict;
+import chock.assess.OrderOfWork;
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
+import chock.record.Gate;
+import chock.useful.HonestRecord.Line;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Carries out the program's own order of work, step by step, with a good result each time, and counts what had to be written. */
+final class Orders {
+    private static final List<Kind> WORK = List.of(Kind.PUT_RIGHT, Kind.PUT_TOGETHER, Kind.DO);
+
+    private Orders() { }
+
+    /**
+     * What an order came to.
+     *
+     * @param written entries the order asked for
+     * @param least entries that remain when every one is left out without which the gate is still released
+     * @param released whether the gate is released after all of them
+     * @param lines the entries
+     * @param open what still blocks, a line a check
+     */
+    record Outcome(int written, int least, boolean released, List<Line> lines, List<String> open) {
+        /** How many times the least the order asks for, 1 where both are nothing. */
+        boolean within(double times) {
+            return written <= Math.max(1, Math.floor(least * times));
+        }
+    }
+
+    /** @param least whether to look for the least as well, which takes one judgement for each entry */
+    static Outcome carriedOut(HonestRecord record, Gate gate, boolean least) {
+        OrderOfWork order = record.order(gate);
+        List<Line> lines = lines(record, order.steps());
+        HonestRecord after = HarmlessChange.later(record, lines);
+        List<Line> written = after.lines().subList(record.lines().size(), after.lines().size());
+        GateVerdict verdict = after.at(gate);
+        int fewest = verdict.released() && least ? fewest(record, after, written, gate) : written.size();
+        return new Outcome(written.size(), fewest, verdict.released(), List.copyOf(written), HonestRecord.open(verdict).toList());
+    }
+
+    /** Leaves out one entry after the other, from the last to the first, as long as the gate stays released. */
+    private static int fewest(HonestRecord record, HonestRecord after, List<Line> written, Gate gate) {
+        List<Line> kept = new ArrayList<>(written);
+        for (int i = written.size() - 1; i >= 0 && kept.size() > 1; i--) {
+            Line out = written.get(i);
+            List<Line> without = new ArrayList<>(kept);
+            without.remove(out);
+            if (record.and(without).judgedAt(after.asOf()).at(gate).released()) {
+                kept = without;
+            }
+        }
+        return kept.size();
+    }
+
+    private static List<Line> lines(HonestRecord record, List<Step> steps) {
+        List<Line> lines = new ArrayList<>();
+        for (Step step : steps) {
+            if (step.kind() == Kind.SETTLE) {
+                continue;
+            }
+            if (WORK.contains(step.kind())) {
+                String work = step.what() == null ? "repaired" : step.what();
+                Bench.Result written = Bench.done(work);
+                lines.add(new Line("", null, "tom", step.point(), "done", work, written.is(), written.with(), java.util.Map.of()));
+                continue;
+            }
+            Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? "tom" : "ida");
+            if (step.corrects().isEmpty()) {
+                lines.add(look);
+            }
+            // Somebody else than who wrote the entry takes it back, where the order does not say who.
+            step.corrects().forEach(id -> lines.add(look.by(record.lines().stream().anyMatch(l -> l.id().equals(id) && l.by().equals("ida")) ? "tom" : "ida").and("corrects", id).and("reason", "looked again")));
+        }
+        return lines;
+    }
+}
