@@ -194,6 +194,10 @@ public final class Board implements AutoCloseable {
 
     private void refuse(Context ctx, Problem problem) {
         ctx.status(problem.status());
+        if (problem.status() == 413) {
+            // What was sent is not read to its end, so the connection is of no further use; the caller is told.
+            ctx.header("Connection", "close");
+        }
         if (ctx.path().startsWith("/api/")) {
             // Of a type it does not know the server takes the letters to be Latin ones.
             ctx.contentType(Problem.TYPE).result(problem.json().getBytes(StandardCharsets.UTF_8));

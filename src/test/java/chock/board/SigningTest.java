@@ -433,7 +433,9 @@ class SigningTest {
         assertThat(code(stranger, " ").statusCode()).isEqualTo(422);
         byte[] picture = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13};
         assertThat(stranger.upload("/verify", "file", picture).body()).contains("<strong>Does not hold:</strong>").contains("This is no sign-off as chock writes it");
-        assertThat(stranger.upload("/verify", "file", new byte[1_200_000]).statusCode()).isEqualTo(413);
+        HttpResponse<String> tooLarge = stranger.upload("/verify", "file", new byte[1_200_000]);
+        assertThat(tooLarge.statusCode()).isEqualTo(413);
+        assertThat(tooLarge.headers().firstValue("Connection")).as("nothing more is sent over it").hasValue("close");
         assertThat(stranger.json("POST", "/api/verify", "{\"signOff\":\"" + "x".repeat(1_100_000) + "\"}").statusCode()).isEqualTo(413);
         assertThat(stranger.send("POST", "/verify", "text/plain", "hello".getBytes(StandardCharsets.UTF_8)).statusCode()).isEqualTo(422);
         assertThat(stranger.send("POST", "/api/verify", "text/plain", "hello".getBytes(StandardCharsets.UTF_8)).statusCode()).isEqualTo(415);
