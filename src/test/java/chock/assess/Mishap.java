@@ -63,7 +63,12 @@ record Mishap(Kind kind, int which, int much, int who, int ago) {
             case INSPECTED -> and(record, new Entry(id, then, by, Deed.INSPECTED, "machine", much % 2 == 0 ? "refused" : "passed", new Value.Code("L-7"), null, null, null, "document 12, inspector Ann Thrale", 0));
             case FOUND_OUT -> and(record, new Entry(id, then, by, Deed.FOUND_OUT, one(record.instruments(), which).id(), "reads high", null, null, null, null, null, 0));
             case OUT_OF_CALIBRATION -> with(record, one(record.instruments(), which).id());
-            case WORKED -> and(record, new Entry(id, then, by, Deed.DONE, one(words.points(), which), one(new TreeSet<>(words.works().keySet()), much), null, null, null, null, null, 0));
+            case WORKED -> {
+                String work = one(new TreeSet<>(words.works().keySet()), much);
+                // Who writes that a part was examined writes what was found.
+                String reason = work.equals("examined") ? "a loose clip rattled" : null;
+                yield and(record, new Entry(id, then, by, Deed.DONE, one(words.points(), which), work, null, null, null, reason, null, 0));
+            }
             case BESIDES -> besides(record, id, then, by, one(words.points(), which), one(new TreeSet<>(words.aspects().keySet()), much));
             default -> entry == null ? record : toEntry(record, entry, id, then, by);
         };
