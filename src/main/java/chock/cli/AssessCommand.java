@@ -153,7 +153,7 @@ final class AssessCommand implements Callable<Integer> {
 
     /** With the house that was named, else the one the workshop is bound to. */
     private RuleBook book() {
-        return shop.isGiven(bench) ? house.in(Workshop.of(shop, bench), bench) : house.inForce(bench);
+        return shop.isGiven(bench) ? Workshop.book(Workshop.of(shop, bench), house, bench) : house.inForce(bench);
     }
 
     private List<String> checks(RuleBook book) {

@@ -115,7 +115,7 @@ final class BoardCommand implements Callable<Integer> {
 
     private Board board(Store opened, chock.signoff.Shop workshop, Address where, ZoneId clockFace) {
         try {
-            return new Board(opened, workshop == null ? house.inForce(bench) : house.in(workshop, bench), workshop, where, bench.clock(), clockFace, Chock.Version.number(), line -> {
+            return new Board(opened, workshop == null ? house.inForce(bench) : Workshop.book(workshop, house, bench), workshop, where, bench.clock(), clockFace, Chock.Version.number(), line -> {
                 bench.err().print(line + "\n");
                 bench.err().flush();
             });

@@ -1,7 +1,6 @@
 package chock.cli;
 
 import chock.rulebook.RuleBook;
-import chock.signoff.Shop;
 import picocli.CommandLine.Option;
 
 /** Whose rules are in force besides the shipped ones. */
@@ -21,12 +20,7 @@ final class HouseOption {
      */
     RuleBook inForce(Bench bench) {
         String shop = bench.env().getOrDefault(ShopOption.VARIABLE, "");
-        return shop.isBlank() ? named(bench) : in(Shop.of(Bench.path(shop)), bench);
-    }
-
-    /** The rule book of this workshop, with the house named in force in place of its own. */
-    RuleBook in(Shop shop, Bench bench) {
-        return folder != null ? shop.equip(named(bench)).at(shop.place()) : Workshop.book(shop, bench);
+        return shop.isBlank() ? named(bench) : Workshop.book(shop, this, bench);
     }
 
     /**

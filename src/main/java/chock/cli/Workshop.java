@@ -21,4 +21,14 @@ final class Workshop {
     static RuleBook book(Shop shop, Bench bench) {
         return shop.equip(bench.ruleBook(shop.house() == null ? null : shop.house().folder().toString())).at(shop.place());
     }
+
+    /** The rule book of this workshop, with the house that was named in force in place of its own. */
+    static RuleBook book(Shop shop, HouseOption house, Bench bench) {
+        return house.isGiven() ? shop.equip(house.named(bench)).at(shop.place()) : book(shop, bench);
+    }
+
+    /** The same of the workshop whose settings lie there. */
+    static RuleBook book(String settings, HouseOption house, Bench bench) {
+        return book(Shop.of(Bench.path(settings)), house, bench);
+    }
 }
