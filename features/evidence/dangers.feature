@@ -269,3 +269,40 @@ Feature: A known fault closes every gate it bears on
       And headlamp was adjusted 2 days ago
       And machine was ridden 1 day ago
       Then handover.ridden is met
+
+  Rule: A fault worked out from several readings does not mend itself
+
+    Scenario Outline: too weak a brake on the rollers, some time ago
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force <force> ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-single is <state> at front-brake/control
+      And the road-test is <closed> by brakes.efficiency-single
+
+      Examples:
+        | force | ago | state | closed     |
+        | 300 N | 30  | fault | closed     |
+        | 300 N | 31  | fault | closed     |
+        | 300 N | 400 | fault | closed     |
+        | 900 N | 31  | stale | not closed |
+
+    Scenario: filling the tank does not mend the brake
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 300 N ± 30 N 2 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 2 days ago
+      And fuel/tank was filled 1 day ago
+      Then brakes.efficiency-single is fault at front-brake/control
+
+    Scenario: work on the brake does
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 300 N ± 30 N 2 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 2 days ago
+      And front-brake was repaired 1 day ago
+      Then brakes.efficiency-single is stale at front-brake/control
+
+    Scenario: the meter was out of tolerance
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 300 N ± 30 N 2 days ago
+      And the instrument was found out of tolerance 1 day ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 2 days ago
+      Then brakes.efficiency-single is fault at front-brake/control

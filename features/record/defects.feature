@@ -126,6 +126,34 @@ Feature: Nothing bad in a record goes unread
       And frame was repaired 1 day ago
       Then record.open-defects is fault
 
+    Scenario Outline: a defect closes what its danger closes
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that fuel/tank had the defect "a seam is wet" with danger <danger>
+      Then the first-start is <first-start> by record.open-defects
+      And the indoor-run is <indoor-run> by record.open-defects
+      And the on-show is <on-show> by record.open-defects
+      And the non-runner is not closed by record.open-defects
+      And record.open-defects is fault
+
+      Examples:
+        | danger     | first-start | indoor-run | on-show    |
+        | fire       | closed      | closed     | not closed |
+        | gas        | not closed  | closed     | not closed |
+        | crush      | closed      | closed     | closed     |
+        | brake-loss | not closed  | not closed | not closed |
+
+    Scenario: once it is closed, so is its danger
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that fuel/tank had the defect "a seam is wet" with danger fire 2 days ago
+      And ida closed the defect
+      Then the first-start is not closed by record.open-defects
+
+    Scenario: an answer asked of other machines alone closes what those checks would close
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors tried throttle-lift one-sticks
+      Then record.open-defects is fault
+      And the first-start is closed by record.open-defects
+
   @record.open-defects
   Rule: A note on work that its writer calls a defect is an open defect
 

@@ -164,7 +164,7 @@ public final class Assessor {
             List<Finding.AtPlace> places = new ArrayList<>();
             concluded.closing(card.id(), gate).forEach(required -> places.add(new Telling(required, State.FAULT, card, concluded, record).place()));
             if (!places.isEmpty()) {
-                List<String> dangers = book.dangersOf(card);
+                List<String> dangers = concluded.dangers(card.id(), gate);
                 List<String> words = book.library().dangers().words(dangers);
                 Finding found = finding(card, places, null);
                 closedBy.add(new ClosedBy(found.saying(found.says() + ClosedBy.why(gate, words)), dangers, words, card.gates().stream().sorted().toList()));

@@ -127,6 +127,11 @@ final class Conclusions {
         return required(check).stream().filter(required -> of(required, Closed.class).stream().anyMatch(closed -> closed.gate() == gate)).toList();
     }
 
+    /** What the faults of this check that close a gate can do, by name, each once. */
+    List<String> dangers(String check, Gate gate) {
+        return closing(check, gate).stream().flatMap(required -> of(required, Closed.class).stream()).filter(closed -> closed.gate() == gate).flatMap(closed -> closed.dangers().stream()).distinct().sorted().toList();
+    }
+
     /** What was concluded about a requirement, of one kind, in no order. */
     <T> List<T> of(Required required, Class<T> kind) {
         return byRequirement.getOrDefault(required, List.of()).stream().filter(kind::isInstance).map(kind::cast).toList();

@@ -22,8 +22,8 @@ import java.util.TreeSet;
 public record Impact(JobRecord record, Gate gate, Instant asOf, boolean before, boolean after, List<Change> findings) {
 
     /**
-     * @param before null when it is not asked now
-     * @param after null when it would no longer be asked
+     * @param before null when it is not asked now and closes nothing
+     * @param after null when it would no longer be asked and would close nothing
      * @param says the finding under the other rule book, or as it is now where it would no longer be asked
      */
     public record Change(String check, State before, State after, String says) { }
@@ -68,6 +68,7 @@ public record Impact(JobRecord record, Gate gate, Instant asOf, boolean before, 
     private static Map<String, Finding> byCheck(GateVerdict verdict) {
         Map<String, Finding> all = new LinkedHashMap<>();
         verdict.findings().forEach(f -> all.put(f.check(), f));
+        verdict.open().forEach(f -> all.put(f.check(), f));
         return all;
     }
 }

@@ -124,6 +124,15 @@ final class Planner {
                 });
             }
         }
+        // A known fault that closes this gate is put right though the gate asks for no proof of it.
+        for (Card card : book.cards().values()) {
+            if (!card.gates().contains(gate)) {
+                concluded.closing(card.id(), gate).stream().sorted(Comparator.comparing(Required::point)).forEach(required -> {
+                    Open open = new Open(card, required, concluded, judged, concluded.of(required, Wanted.class));
+                    open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
+                });
+            }
+        }
         // A step answers every want of its kind there, whichever check has it.
         for (Card card : book.cards().values()) {
             if (card.gates().contains(gate)) {

@@ -1,8 +1,8 @@
 package chock.assess;
 
 import chock.assess.facts.Correction;
-import chock.assess.facts.Defect;
 import chock.assess.facts.Current;
+import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
@@ -215,6 +215,37 @@ public final class Requirements {
     /** What it may be at most, as far as the instrument tells. */
     private static Quantity highest(Measured measured) {
         return measured.uncertainty() == null ? measured.value() : measured.value().plus(measured.uncertainty().differenceTo(measured.value().unit()));
+    }
+
+    /** True when it takes away only what the evidence proved, and no fault that it shows: age, a poor instrument, or work that mends nothing. */
+    public boolean leavesFaults(SetAside aside) {
+        return aside.isOfTimeOrInstrument()
+                || aside.reason() == SetAside.Reason.UNDONE && record.entry(aside.by()).filter(work -> aside.wanted().mendsNothing().contains(work.what())).isPresent();
+    }
+
+    /** What an open defect can do: what was named with it, and of an answer that is asked of other machines alone, what a fault of those checks can do. */
+    public List<String> dangersOfDefect(Judgement defect) {
+        Set<String> dangers = new LinkedHashSet<>();
+        for (String id : defect.evidence()) {
+            Entry entry = record.entry(id).orElseThrow();
+            entry.dangers().forEach(danger -> dangers.add(danger.id()));
+            if (entry.deed().isEvidence()) {
+                book.cards().values().stream().filter(card -> card.wants().stream().anyMatch(want -> want.aspect().equals(entry.what()))).forEach(card -> dangers.addAll(book.dangersOf(card)));
+            }
+        }
+        return List.copyOf(dangers);
+    }
+
+    /** The gates that an open defect closes besides those that ask for open defects. */
+    public Set<Gate> gatesClosedByDefect(Judgement defect) {
+        Set<Gate> gates = book.library().dangers().closes(dangersOfDefect(defect));
+        gates.removeAll(card(defect.required()).gates());
+        return gates;
+    }
+
+    /** What a fault of this check can do, by name. */
+    public List<String> dangersOf(Required required) {
+        return book.dangersOf(card(required));
     }
 
     /** Names of the exceptions that this evidence proves. */

@@ -4,6 +4,7 @@ import chock.assess.Assessment;
 import chock.assess.Assessor;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.record.Danger;
 import chock.record.Deed;
 import chock.record.DescriptionChange;
 import chock.record.DescriptionField;
@@ -31,6 +32,7 @@ import java.time.Year;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -248,6 +250,14 @@ final class Bench {
     void defect(String by, String point, String words, Ago ago) {
         checkPoint(point);
         add(by, Deed.DEFECT, point, words, null, null, ago);
+    }
+
+    /** What the defect reported last can do. */
+    void danger(String word) {
+        Danger danger = Arrays.stream(Danger.values()).filter(d -> d.id().equals(word)).findFirst()
+                .orElseThrow(() -> unknown("there is no danger", word, Arrays.stream(Danger.values()).map(Danger::id).toList()));
+        Entry e = entries.remove(entries.size() - 1);
+        entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), Set.of(danger), e.line()));
     }
 
     /** Closes the defect reported last. */

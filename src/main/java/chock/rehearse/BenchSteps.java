@@ -297,6 +297,13 @@ public final class BenchSteps {
         open().defect(by, place, words, ago);
     }
 
+    @Given("{writer}{place} had the defect {string} with danger {word}{ago}")
+    @Explained(value = "A defect reported in free words, and what it can do.", example = "tom wrote that fuel/tank had the defect \"a seam is wet\" with danger fire 2 days ago")
+    public void defect(String by, String place, String words, String danger, Ago ago) {
+        open().defect(by, place, words, ago);
+        open().danger(danger);
+    }
+
     @Given("{person} closed the defect{ago}")
     @Explained(value = "The defect reported last is closed, with a reason.", example = "ida closed the defect 1 day ago")
     public void closed(String by, Ago ago) {

@@ -97,7 +97,7 @@ public record Statement(Heading heading, Told localCode, boolean rideable, List<
             this.leaving = assessment.gates().stream().filter(g -> g.gate() == Gate.HAND_OVER || g.gate() == Gate.NON_RUNNER).toList();
             List<GateVerdict> told = leaving.isEmpty() ? assessment.gates() : leaving;
             Map<String, Finding> once = new TreeMap<>();
-            told.forEach(gate -> gate.findings().forEach(f -> once.putIfAbsent(f.check(), f)));
+            told.forEach(gate -> Stream.concat(gate.findings().stream(), gate.open().stream()).forEach(f -> once.putIfAbsent(f.check(), f)));
             this.findings = once.values().stream().sorted(Comparator.comparing(Finding::state).thenComparing(Finding::check)).toList();
             this.rideable = !leaving.isEmpty() && leaving.stream().allMatch(g -> g.gate() == Gate.HAND_OVER && g.released());
         }

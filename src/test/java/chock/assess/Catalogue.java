@@ -39,7 +39,13 @@ final class Catalogue {
 
     private static final Map<Character, Gate> LETTERS = Map.of('F', Gate.FIRST_START, 'I', Gate.INDOOR_RUN, 'R', Gate.ROAD_TEST, 'S', Gate.ON_SHOW, 'H', Gate.HAND_OVER, 'N', Gate.NON_RUNNER);
 
+    /** What each danger closes as a rule. */
+    private static final Map<String, String> DANGERS = Map.ofEntries(Map.entry("fire", "FIRH"), Map.entry("gas", "I"), Map.entry("runaway", "FIRH"), Map.entry("seizure", "FIRH"), Map.entry("brake-loss", "RH"),
+            Map.entry("steering-loss", "RH"), Map.entry("wheel-loss", "RH"), Map.entry("lock-up", "RH"), Map.entry("grip-loss", "RH"), Map.entry("rider-off", "RH"), Map.entry("not-seen", "RH"),
+            Map.entry("shock-burn", "FIRH"), Map.entry("crush", "FIRSH"), Map.entry("stranded", ""), Map.entry("proof", ""), Map.entry("legal", ""), Map.entry("none", ""));
+
     private final Map<String, Card> cards = new TreeMap<>();
+    private final Map<String, List<String>> dangers = new TreeMap<>();
     private final Map<String, List<Further>> further = new TreeMap<>();
     private final Map<String, List<String>> words = new TreeMap<>();
 
@@ -58,6 +64,7 @@ final class Catalogue {
         for (String line : Files.readAllLines(Path.of("src/test/resources/dangers/table.txt"))) {
             if (!line.startsWith("#")) {
                 String[] cells = line.split(" \\| ");
+                catalogue.dangers.put(cells[0], List.of(cells[2].split(" ")));
                 catalogue.further.put(cells[0], cells[3].equals("-") ? List.of() : Stream.of(cells[3].split("; ")).map(Catalogue::further).toList());
             }
         }
@@ -107,6 +114,14 @@ final class Catalogue {
     /** Those, and the gates that it closes unless something else keeps them open. */
     Set<Gate> mayBeClosedBy(String check, String answer) {
         return closed(check, answer, false);
+    }
+
+    /** The gates that an answer closes which no check of the machine asks for: what the dangers of the checks that would ask close as a rule. */
+    Set<Gate> closedUnread(String aspect) {
+        Set<Gate> closed = EnumSet.copyOf(gatesOf("record.open-defects"));
+        cards.values().stream().filter(card -> card.wants().stream().anyMatch(want -> want.aspect().equals(aspect))).flatMap(card -> dangers.get(card.id()).stream())
+                .forEach(danger -> DANGERS.get(danger).chars().forEach(letter -> closed.add(LETTERS.get((char) letter))));
+        return closed;
     }
 
     private Set<Gate> closed(String check, String answer, boolean surely) {

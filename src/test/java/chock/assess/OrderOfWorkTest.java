@@ -3,12 +3,18 @@ package chock.assess;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.OrderOfWork.Step;
+import chock.record.Deed;
+import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.Moment;
+import chock.record.Value;
 import chock.rulebook.Card;
 import chock.rulebook.OneSystem;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -50,6 +56,23 @@ class OrderOfWorkTest {
         Step bead = order.steps().get(number(order, "front-wheel/tyre", "bead-line") - 1);
         assertThat(bead.again()).as("met now, and the new tyre undoes it").isTrue();
         assertThat(bead.number()).isGreaterThan(tyre.number());
+    }
+
+    @Test
+    void aFaultThatTheGateDoesNotAskForIsPutRightAllTheSame() throws IOException {
+        JobRecord lark = Examples.read("lark-released.yaml");
+        List<Entry> entries = new ArrayList<>(lark.entries());
+        entries.add(new Entry("knock", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(11, 59), lark.zone()), "tom", Deed.TRIED, "engine", "running-noise", new Value.Answer("knocks"), null, null, null, null, 0));
+        JobRecord knocking = RandomRecords.with(lark, entries);
+        for (Gate gate : List.of(Gate.FIRST_START, Gate.INDOOR_RUN)) {
+            assertThat(Assessor.assess(knocking, Examples.BOOK, List.of(gate), Examples.DAY).gates().get(0).closedBy()).extracting(ClosedBy::check).contains("engine.knock");
+            assertThat(order(knocking, gate).steps()).as("order for " + gate).anySatisfy(step -> {
+                assertThat(step.kind()).isEqualTo(OrderOfWork.Kind.PUT_RIGHT);
+                assertThat(step.checks()).contains("engine.knock");
+                assertThat(step.because()).anyMatch(why -> why.contains("knocks"));
+            });
+            assertThat(order(lark, gate).steps()).noneMatch(step -> step.checks().contains("engine.knock"));
+        }
     }
 
     @Test

@@ -141,6 +141,14 @@ class StatementTest {
     }
 
     @Test
+    void aFaultThatClosesAGateWhichDoesNotAskForItIsToldAsOpen() throws IOException {
+        JobRecord record = read("lark-non-runner.yaml");
+        List<Entry> bulging = plus(record, like(record, "e99", Deed.SEEN, "front-wheel/tyre", "bulge", new Value.Answer("bulge"), null));
+        assertThat(text(record)).doesNotContain("What is still open");
+        assertThat(text(with(record, bulging))).contains("It may not leave: non-runner is blocked by", "What is still open", "bulge");
+    }
+
+    @Test
     void aMachineNobodyReleasedIsNeverShownAsOneToRide() throws IOException {
         for (String name : List.of("lark-faults.yaml", "lark-released.yaml", "lark-on-show.yaml")) {
             assertThat(text(read(name))).as(name).contains("NOT TO BE RIDDEN", "neither hand-over nor non-runner").doesNotContain("may leave to be ridden");

@@ -27,6 +27,11 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
         return reason.wasProof();
     }
 
+    /** True when the time or the instrument alone sets it aside. */
+    public boolean isOfTimeOrInstrument() {
+        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT;
+    }
+
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.
     @Override
     public boolean equals(Object other) {
