@@ -208,3 +208,31 @@ Feature: Every fault has its way out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And frame/stands was loosened
       Then the on-show is closed by record.reassembled
+
+  Rule: A fault worked out from several readings ends with the work its card names
+
+    Scenario: bedded in after too weak a brake on the rollers
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 300 N ± 10 N 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 10 N 3 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
+      And front-brake was bedded 1 day ago
+      Then the road-test is not closed by brakes.efficiency-both
+      And brakes.efficiency-both is stale
+
+    Scenario: bedded in before it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake was bedded 4 days ago
+      And front-brake/control measured braking-force 300 N ± 10 N 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 10 N 3 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
+      Then the road-test is closed by brakes.efficiency-both
+      And brakes.efficiency-both is fault
+
+    Scenario: bedding in leaves a good reading as it was
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 1000 N ± 10 N 3 days ago
+      And rear-brake/control measured braking-force 700 N ± 10 N 3 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
+      And front-brake was bedded 1 day ago
+      Then brakes.efficiency-both is met

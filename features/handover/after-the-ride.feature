@@ -73,6 +73,15 @@ Feature: After the road test
       And machine was ridden 1 day ago
       Then handover.ridden is met
 
+    Scenario: work of the same kind after the other ride
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine was ridden 4 days ago
+      And transmission/chain tried chain-after-ride tight 4 days ago
+      And transmission/chain was lubricated 3 days ago
+      And machine was ridden 2 days ago
+      And transmission/chain was lubricated 1 day ago
+      Then handover.ridden is met
+
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden <ago> days ago

@@ -4,6 +4,7 @@ import chock.assess.facts.Closing;
 import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
+import chock.assess.facts.Ended;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
@@ -40,6 +41,7 @@ final class Conclusions {
     private final List<Wanted> wantedHere = new ArrayList<>();
     private final List<SetAside> setAside = new ArrayList<>();
     private final List<Closing> closings = new ArrayList<>();
+    private final Set<Judgement> ended = new HashSet<>();
 
     private final Requirements requirements;
 
@@ -83,6 +85,8 @@ final class Conclusions {
             setAside.add(one);
         } else if (fact instanceof Closing one) {
             closings.add(one);
+        } else if (fact instanceof Ended one) {
+            ended.add(one.fault());
         }
     }
 
@@ -125,6 +129,11 @@ final class Conclusions {
     /** Where a known fault of this check closes a gate that does not ask for it; empty when it does not. */
     List<Required> closing(String check, Gate gate) {
         return required(check).stream().filter(required -> of(required, Closed.class).stream().anyMatch(closed -> closed.gate() == gate)).toList();
+    }
+
+    /** True of a fault worked out from several readings that work has ended since. */
+    boolean isEnded(Judgement fault) {
+        return ended.contains(fault);
     }
 
     /** What the faults of this check that close a gate can do, by name, each once. */

@@ -13,6 +13,7 @@ import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
 import chock.assess.facts.TakenTogether;
 import chock.assess.facts.Wanted;
+import chock.assess.facts.Work;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
@@ -50,6 +51,11 @@ public final class Judge {
 
     public static Lack provenOnce(Wanted wanted) {
         return new Lack(wanted.required(), State.STALE, words(wanted.want().aspect()) + at(wanted) + " was entered before and no longer counts");
+    }
+
+    /** A fault that work has ended: what it came to has to be read again. */
+    public static Lack ended(Judgement fault, Work work) {
+        return new Lack(fault.required(), State.STALE, fault.says() + "; since then '" + work.entry().what() + "' was entered (" + work.entry().id() + "), and it was not read again");
     }
 
     public static Lack nothingThatCounts(Wanted wanted) {

@@ -156,7 +156,7 @@ final class Planner {
         }
 
         List<Judgement> judged(State state) {
-            return concluded.of(required, Judgement.class).stream().filter(j -> j.state() == state).sorted(Comparator.comparing(Judgement::says)).toList();
+            return concluded.of(required, Judgement.class).stream().filter(j -> j.state() == state && !concluded.isEnded(j)).sorted(Comparator.comparing(Judgement::says)).toList();
         }
 
         /** False of work, and of what no check reads where it was written: to look there again settles nothing. */
@@ -228,6 +228,12 @@ final class Planner {
             settle(open, fault.says());
             return;
         }
+        if (fault.want() == null && open.required().point().equals("machine") && !open.wanted().isEmpty() && open.wanted().stream().noneMatch(Wanted::decidesAlone)) {
+            // Which of its parts is at fault no reading of the whole can tell: what the remedy says is done, and everything read again.
+            settle(open, fault.says());
+            open.wanted().forEach(this::prove);
+            return;
+        }
         for (String id : ids) {
             Entry entry = open.entry(id);
             if (entry.deed() == Deed.DONE && (open.card().wants().isEmpty() || entry.what().equals("left-off"))) {
@@ -247,6 +253,8 @@ final class Planner {
         if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
+        } else if (want.want().form() == Form.CODE && !anyWorkThere) {
+            again(open, List.of(entry.id()), fault.says());
         } else if (want.card().endsBy() == Card.EndsBy.LOOK || want.card().endsBy() == Card.EndsBy.DOCUMENT) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
@@ -255,7 +263,7 @@ final class Planner {
         } else if (!named.isEmpty()) {
             Touch touch = named.get(0);
             putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault);
-        } else if (want.holds().sameDay() || want.want().form() == Form.CODE && !anyWorkThere) {
+        } else if (want.holds().sameDay()) {
             again(open, List.of(entry.id()), fault.says());
         } else {
             somewhere(want).forEach(point -> putRight(open, point, ANY_WORK, fault));

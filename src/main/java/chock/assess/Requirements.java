@@ -28,6 +28,7 @@ import chock.rulebook.LaidOut;
 import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
+import chock.rulebook.Touch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -147,6 +148,19 @@ public final class Requirements {
         wanted.laid().clearedBy().forEach(cure -> places.add(cure.point()));
         List<Work> near = works.touching(places);
         near.removeIf(work -> !wanted.isMendedBy(work.entry(), fault));
+        return near;
+    }
+
+    /** All work that ends a fault worked out from several readings: the card names it, and it certainly came after each of them. */
+    public List<Work> worksEnding(Judgement fault) {
+        List<Touch> cures = book.laidOut(card(fault.required()), fault.required().point()).clearedBy().stream().filter(cure -> cure.only().isEmpty()).toList();
+        if (cures.isEmpty() || fault.evidence().isEmpty()) {
+            return List.of();
+        }
+        List<Entry> read = fault.evidence().stream().map(id -> record.entry(id).orElseThrow()).toList();
+        List<Work> near = works.touching(cures.stream().map(Touch::point).toList());
+        near.removeIf(work -> read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at()))
+                || cures.stream().noneMatch(cure -> cure.works().contains(work.entry().what()) && (Entry.covers(work.entry().point(), cure.point()) || Entry.covers(cure.point(), work.entry().point()))));
         return near;
     }
 

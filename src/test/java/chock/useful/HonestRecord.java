@@ -143,7 +143,7 @@ record HonestRecord(ModelSheet sheet, List<String> gates, ObjectNode head, List<
     }
 
     static Stream<String> open(GateVerdict gate) {
-        List<String> open = gate.findings().stream().filter(f -> f.state() != State.MET).map(f -> f.check() + " " + f.state() + ": " + f.says()).collect(Collectors.toList());
+        List<String> open = gate.open().stream().filter(f -> f.state() != State.MET).map(f -> f.check() + " " + f.state() + ": " + f.says()).collect(Collectors.toList());
         gate.ruleBookFaults().forEach(open::add);
         if (open.isEmpty() && !gate.released()) {
             open.add("blocked at " + gate.gate().id() + " without a finding");

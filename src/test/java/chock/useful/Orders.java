@@ -69,11 +69,15 @@ final class Orders {
                 continue;
             }
             Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? "tom" : "ida");
+            if (step.says().contains("name the document in the note")) {
+                look = look.and("note", "registration certificate, page 1").and("note-is", "remark");
+            }
             if (step.corrects().isEmpty()) {
                 lines.add(look);
             }
             // Somebody else than who wrote the entry takes it back, where the order does not say who.
-            step.corrects().forEach(id -> lines.add(look.by(record.lines().stream().anyMatch(l -> l.id().equals(id) && l.by().equals("ida")) ? "tom" : "ida").and("corrects", id).and("reason", "looked again")));
+            Line again = look;
+            step.corrects().forEach(id -> lines.add(again.by(record.lines().stream().anyMatch(l -> l.id().equals(id) && l.by().equals("ida")) ? "tom" : "ida").and("corrects", id).and("reason", "looked again")));
         }
         return lines;
     }

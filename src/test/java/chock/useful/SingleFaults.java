@@ -13,10 +13,23 @@ import java.util.Set;
 final class SingleFaults {
     private SingleFaults() { }
 
-    /** @param bad what is written where */
-    record Fault(String place, String aspect, String bad, HonestRecord record) {
+    /**
+     * @param system the system of the first check that reads it, such as {@code brakes}
+     * @param bad what is written where
+     * @param line the good entry it stands in place of
+     */
+    record Fault(String system, String place, String aspect, String bad, Line line, HonestRecord record) {
         String words() {
             return place + " " + aspect + " " + bad;
+        }
+
+        String key() {
+            return place + " " + aspect;
+        }
+
+        /** The same record with another bad result besides. */
+        HonestRecord and(Fault other) {
+            return record.with(record.lines().stream().map(l -> l == other.line ? l.saying(other.bad) : l).toList());
         }
 
         /** Gates of the record that it closes. */
@@ -34,7 +47,7 @@ final class SingleFaults {
             }
             Line last = good.last(item.place(), item.want().aspect());
             for (String bad : Bench.bad(good.sheet(), item.want(), item.place())) {
-                faults.add(new Fault(item.place(), item.want().aspect(), bad, good.with(good.lines().stream().map(l -> l == last ? l.saying(bad) : l).toList())));
+                faults.add(new Fault(item.card().id().replaceFirst("\\..*", ""), item.place(), item.want().aspect(), bad, last, good.with(good.lines().stream().map(l -> l == last ? l.saying(bad) : l).toList())));
             }
         }
         return faults;

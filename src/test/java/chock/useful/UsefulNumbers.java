@@ -69,12 +69,18 @@ final class UsefulNumbers {
         }
     }
 
-    /** Every bad result of the single of 1972 at all its gates; @param every only every so manieth of them */
-    static List<Cured> faults(int every, boolean least) {
+    /** Every bad result of the single of 1972 at all its gates. */
+    static List<SingleFaults.Fault> faults() {
         List<SingleFaults.Fault> faults = new ArrayList<>(SingleFaults.of(single("road-test")));
         faults.addAll(SingleFaults.of(single("first-start", "indoor-run")));
-        List<String> keys = faults.stream().map(f -> f.place() + " " + f.aspect()).distinct().toList();
-        SingleFaults.of(single("hand-over")).stream().filter(f -> !keys.contains(f.place() + " " + f.aspect())).forEach(faults::add);
+        List<String> keys = faults.stream().map(SingleFaults.Fault::key).distinct().toList();
+        SingleFaults.of(single("hand-over")).stream().filter(f -> !keys.contains(f.key())).forEach(faults::add);
+        return faults;
+    }
+
+    /** What comes of them; @param every only every so manieth of them */
+    static List<Cured> faults(int every, boolean least) {
+        List<SingleFaults.Fault> faults = faults();
         return IntStream.range(0, faults.size()).filter(i -> i % every == 0).parallel().mapToObj(i -> cured(faults.get(i), least)).toList();
     }
 

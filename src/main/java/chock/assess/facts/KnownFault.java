@@ -1,0 +1,4 @@
+package chock.assess.facts;
+
+/** A check that is at fault. */
+public record KnownFault(Required required) { }
