@@ -485,6 +485,9 @@ final class Pages {
         String work = text(ctx, "work");
         if (!work.isEmpty()) {
             ObjectNode entry = entry(ctx, asked.corrected()).put("point", text(ctx, "point").strip()).put("done", work);
+            if (asked.corrected() == null && !text(ctx, "reason").isBlank()) {
+                entry.put("reason", text(ctx, "reason").strip());
+            }
             // What was set beside other work is kept, to be refused with a word about it rather than lost.
             tooled.values().stream().filter(t -> t.work().equals(work) || !text(ctx, "set-" + t.work()).isBlank()).forEach(t -> tool(ctx, entry, "-" + t.work(), t));
             entries.add(entry);

@@ -75,4 +75,16 @@ class DefectTest {
         assertThat(lead.get(MACHINE + "?gate=road-test").body()).contains("Open defects", "throttle lift one sticks",
                 "No check of this machine asks for it, so it counts as an open defect.");
     }
+
+    @Test
+    void an_examination_is_written_with_the_cause_that_was_found() {
+        assertThat(technician.get(MACHINE + "/write").body()).contains("When examined: the cause that was found");
+        HttpResponse<String> without = write(technician, "point", "engine", "work", "examined");
+        assertThat(without.statusCode()).isEqualTo(422);
+        assertThat(without.body()).contains("an examination without its cause");
+        HttpResponse<String> other = write(technician, "point", "engine", "work", "cleaned", "reason", "the stand rattled");
+        assertThat(other.statusCode()).isEqualTo(422);
+        assertThat(other.body()).contains("a reason, but nothing is corrected", "value=\"the stand rattled\"");
+        assertThat(write(technician, "point", "engine", "work", "examined", "reason", "the stand rattled").statusCode()).isEqualTo(303);
+    }
 }
