@@ -242,9 +242,18 @@ Feature: Throttle
 
       Examples:
         | point             | work    |
-        | controls/throttle | removed |
         | fuel/carburettors | removed |
         | machine           | damaged |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable free-and-whole
+      And <point> was <work>
+      Then controls.throttle-cable is met at controls/throttle
+
+      Examples:
+        | point             | work    |
+        | controls/throttle | removed |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

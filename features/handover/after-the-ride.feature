@@ -403,6 +403,15 @@ Feature: After the road test
         | point             | work     |
         | machine           | ridden   |
         | rear-wheel/spokes | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spokes tried spokes-after-ride tight-and-even
+      And <point> was <work>
+      Then handover.spokes-after-ride is met at rear-wheel/spokes
+
+      Examples:
+        | point             | work     |
         | rear-wheel        | removed  |
 
     Scenario: not asked of cast wheels

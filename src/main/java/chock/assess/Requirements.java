@@ -4,6 +4,7 @@ import chock.assess.facts.Correction;
 import chock.assess.facts.Defect;
 import chock.assess.facts.Current;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
@@ -22,6 +23,7 @@ import chock.record.RecordForm;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.record.Vocabulary.Form;
+import chock.rulebook.Assembled;
 import chock.rulebook.Card;
 import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
@@ -31,6 +33,7 @@ import chock.rulebook.RuleBook;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -48,6 +51,8 @@ public final class Requirements {
     private final Places<Work> works;
     private final Places<Evidence> evidence;
     private final List<Work> leftOff;
+    private final Assembled machine;
+    private final List<Work> onEverything;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
     private Map<String, String> rare;
@@ -57,7 +62,9 @@ public final class Requirements {
         this.book = book;
         this.record = record;
         this.day = day;
-        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.machine = book.library().assembly().of(record.machine().fields());
+        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
+        this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
         this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
@@ -114,7 +121,7 @@ public final class Requirements {
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
             wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), book.library().mendsNothing(),
-                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit));
+                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit, laid.kinds().get(i), machine));
         }
         return wanted;
     }
@@ -133,10 +140,22 @@ public final class Requirements {
                 places.addAll(w.laid().points());
             }
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
-            List<Work> near = works.touching(places);
+            List<Work> near = works.touchingOrReaching(places);
+            onEverything.stream().filter(work -> !near.contains(work)).forEach(near::add);
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
+            near.sort(Comparator.comparing((Work work) -> work.entry().at().earliest()).thenComparing(work -> work.entry().id()));
             return near;
         });
+    }
+
+    /** The part of it that was done there, or at a place the card names. */
+    public List<Work> worksTouching(Wanted wanted) {
+        return worksUndoing(wanted).stream().filter(work -> wanted.isTouchedBy(work.entry())).toList();
+    }
+
+    /** The rest of it: what work elsewhere implies. */
+    public List<ImpliedWork> impliedUndoing(Wanted wanted) {
+        return worksUndoing(wanted).stream().filter(work -> !wanted.isTouchedBy(work.entry())).map(work -> new ImpliedWork(work, wanted.impliedBy(work.entry()).orElseThrow())).toList();
     }
 
     /** All work that may end a fault found there, in order of time. */
