@@ -173,6 +173,7 @@ Feature: Hydraulics
         | steering                   | replaced |
         | front-fork                 | replaced |
         | machine                    | damaged  |
+        | front-brake/hydraulic/hose | adjusted |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -518,6 +519,7 @@ Feature: Hydraulics
         | front-brake/hydraulic       | drained   |
         | front-brake/caliper         | removed   |
         | front-brake/shoes           | replaced  |
+        | front-brake/hydraulic/master-cylinder | adjusted |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -786,6 +788,7 @@ Feature: Hydraulics
         | front-brake/caliper/pistons | replaced |
         | front-brake/hydraulic       | bled     |
         | machine                     | damaged  |
+        | front-brake/hydraulic/unions | tightened |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

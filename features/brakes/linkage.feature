@@ -333,6 +333,7 @@ Feature: Lever, cable, rod and linkage
         | front-wheel         | removed  |
         | front-brake/control | replaced |
         | machine             | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of a machine without cables
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

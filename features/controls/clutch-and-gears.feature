@@ -65,6 +65,7 @@ Feature: Clutch and gears
         | steering            | refitted |
         | machine             | damaged  |
         | controls/levers     | replaced |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -246,6 +246,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
+        | headlamp | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -331,6 +332,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
+        | headlamp | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -470,6 +472,11 @@ Feature: Lamps
         | rear-wheel/tyre | replaced |
         | machine         | damaged  |
         | headlamp/shell  | opened   |
+        | frame/sidecar-fittings | adjusted |
+        | rear-fork/dampers | adjusted |
+        | rear-fork/dampers | repaired |
+        | rear-fork/dampers | replaced |
+        | rear-fork/dampers | stripped |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -39,6 +39,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
     Scenario Outline: work that leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -155,6 +156,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -289,6 +291,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
   @handover.chain-after-ride
   Rule: Chain or belt still runs true after the ride

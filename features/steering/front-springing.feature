@@ -248,6 +248,7 @@ Feature: Front fork and springing
         | front-fork/oil      | topped-up |
         | machine             | ridden    |
         | machine             | damaged   |
+        | front-fork | removed |
 
     Scenario Outline: work that reaches it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

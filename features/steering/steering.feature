@@ -345,6 +345,7 @@ Feature: Steering
         | headlamp                   | refitted |
         | fuel/tank                  | refitted |
         | machine                    | damaged  |
+        | headlamp/shell | damaged |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

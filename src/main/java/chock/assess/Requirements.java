@@ -169,6 +169,13 @@ public final class Requirements {
         return near;
     }
 
+    /** All work elsewhere that cannot be done without work at this place or on something it carries, in order of time. */
+    public List<Work> worksReaching(String place) {
+        List<Work> near = works.touchingOrReaching(List.of(place));
+        near.removeIf(work -> Entry.covers(place, work.entry().point()) || !machine.reached(work.entry().what(), work.entry().point()).places().contains(place));
+        return near;
+    }
+
     /** All work on this place, on what carries it or on something it carries, in order of time. */
     public List<Work> worksAround(String point) {
         return works.touching(List.of(point));

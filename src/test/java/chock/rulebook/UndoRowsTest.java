@@ -152,7 +152,7 @@ class UndoRowsTest {
                         .findFirst().ifPresent(work -> tries.add(new Try(check, part, work, State.STALE, "the part itself")));
             }
         });
-        assertThat(tries).hasSizeGreaterThan(1500);
+        assertThat(tries).hasSizeGreaterThan(1300);
         assertThat(wrong(tries)).isEmpty();
     }
 
@@ -167,7 +167,7 @@ class UndoRowsTest {
                 }
             }
         });
-        assertThat(tries).hasSizeGreaterThan(80);
+        assertThat(tries).hasSizeGreaterThan(30);
         assertThat(wrong(tries)).isEmpty();
     }
 
