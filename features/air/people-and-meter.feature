@@ -347,6 +347,22 @@ Feature: Who is in the room, and what watches the air
       And fuel/carburettors was adjusted
       Then air.measured-run is stale
 
+    Scenario Outline: work inside the engine undoes it as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 140 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      And <point> was <work>
+      Then air.measured-run is stale
+
+      Examples:
+        | point             | work     |
+        | engine/intake     | removed  |
+        | engine/head       | removed  |
+        | engine/top-end    | removed  |
+        | engine/cylinder-1 | removed  |
+        | engine/crankcase  | opened   |
+        | engine/valves     | replaced |
+
     Scenario: there was a run that nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 140 ppm ± 5 ppm

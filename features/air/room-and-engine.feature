@@ -272,6 +272,12 @@ Feature: The room, and the engine as a source
         | ignition          | replaced |
         | ignition          | adjusted |
         | engine            | opened   |
+        | engine/intake     | removed  |
+        | engine/head       | removed  |
+        | engine/top-end    | removed  |
+        | engine/cylinder-1 | removed  |
+        | engine/crankcase  | opened   |
+        | engine/valves     | replaced |
         | exhaust           | replaced |
 
     Scenario: nobody measured the exhaust

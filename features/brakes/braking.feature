@@ -228,6 +228,17 @@ Feature: What the brakes do
         | front-wheel                        | removed  |
         | rear-wheel                         | removed  |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes both-wheels
+      And <point> was <work>
+      Then brakes.linked is met
+
+      Examples:
+        | point                              | work     |
+        | front-brake/stop-lamp-switch | adjusted |
+
     Scenario: not asked of separate brakes
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.linked is not applicable
@@ -287,6 +298,16 @@ Feature: What the brakes do
         | front-wheel                   | removed  |
         | front-wheel/spindle           | adjusted |
         | machine                       | damaged  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release free
+      And <point> was <work>
+      Then brakes.drag is met at front-brake
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -373,6 +394,16 @@ Feature: What the brakes do
         | front-wheel/spindle           | adjusted |
         | front-brake/control           | adjusted |
         | machine                       | damaged  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      And <point> was <work>
+      Then brakes.walking-pace is met at front-brake
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -485,6 +516,19 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
+        | rear-brake | bled |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-better is met at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -586,6 +630,19 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
+        | rear-brake | bled |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-lesser is met at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -752,6 +809,19 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
+        | rear-brake | bled |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-both is met at machine
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -957,6 +1027,17 @@ Feature: What the brakes do
         | front-brake            | bled     |
         | machine                | damaged  |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And <point> was <work>
+      Then brakes.efficiency-single is met at front-brake/control
+
+      Examples:
+        | point                  | work     |
+        | front-brake/stop-lamp-switch | adjusted |
+
     Scenario: not asked of a machine with two brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.efficiency-single is not applicable
@@ -1036,6 +1117,17 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance 25 ft ± 1 ft
+      And <point> was <work>
+      Then brakes.stopping-distance is met
+
+      Examples:
+        | point                         | work     |
+        | front-brake/stop-lamp-switch | adjusted |
 
     Scenario: not asked where force is measured instead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

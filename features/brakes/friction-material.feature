@@ -123,11 +123,11 @@ Feature: Friction material
         | 12  | met   |
         | 13  | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       And <point> was <work>
-      Then brakes.pad-thickness is stale at front-brake/caliper/inner-pad
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
 
       Examples:
         | point                         | work     |
@@ -203,12 +203,12 @@ Feature: Friction material
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       Then brakes.pad-difference is missing
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
       And <point> was <work>
-      Then brakes.pad-difference is stale at front-brake/caliper
+      Then brakes.pad-difference is met at front-brake/caliper
 
       Examples:
         | point               | work     |
@@ -414,11 +414,11 @@ Feature: Friction material
         | 12  | met   |
         | 13  | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/shoes measured thickness 3.5 mm ± 0.1 mm
       And <point> was <work>
-      Then brakes.shoe-lining is stale at rear-brake/shoes
+      Then brakes.shoe-lining is met at rear-brake/shoes
 
       Examples:
         | point            | work     |

@@ -35,11 +35,11 @@ Feature: Hydraulics
       And front-brake/hydraulic/hose told date-mark 2024-05
       Then brakes.hose-age is missing at front-brake/hydraulic/hose
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/hose seen date-mark 2023-05
       And <point> was <work>
-      Then brakes.hose-age is stale at front-brake/hydraulic/hose
+      Then brakes.hose-age is met at front-brake/hydraulic/hose
 
       Examples:
         | point                      | work     |
@@ -111,9 +111,18 @@ Feature: Hydraulics
 
       Examples:
         | point                      | work     |
+        | machine                    | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/hose seen hose-condition sound
+      And <point> was <work>
+      Then brakes.hose-condition is met at front-brake/hydraulic/hose
+
+      Examples:
+        | point                      | work     |
         | front-brake/hydraulic/hose | removed  |
         | front-brake/hydraulic      | refitted |
-        | machine                    | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -164,6 +173,7 @@ Feature: Hydraulics
         | steering                   | replaced |
         | front-fork                 | replaced |
         | machine                    | damaged  |
+        | front-brake/hydraulic/hose | adjusted |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -217,9 +227,18 @@ Feature: Hydraulics
 
       Examples:
         | point                      | work     |
+        | machine                    | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/line seen line-condition sound
+      And <point> was <work>
+      Then brakes.hard-lines is met at front-brake/hydraulic/line
+
+      Examples:
+        | point                      | work     |
         | front-brake/hydraulic/line | removed  |
         | front-brake/hydraulic      | refitted |
-        | machine                    | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -500,6 +519,7 @@ Feature: Hydraulics
         | front-brake/hydraulic       | drained   |
         | front-brake/caliper         | removed   |
         | front-brake/shoes           | replaced  |
+        | front-brake/hydraulic/master-cylinder | adjusted |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -768,6 +788,7 @@ Feature: Hydraulics
         | front-brake/caliper/pistons | replaced |
         | front-brake/hydraulic       | bled     |
         | machine                     | damaged  |
+        | front-brake/hydraulic/unions | tightened |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

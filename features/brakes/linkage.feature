@@ -257,11 +257,11 @@ Feature: Lever, cable, rod and linkage
         | 6   | met   |
         | 7   | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with a cable drum in front and a rod drum behind
       And front-brake/cable seen broken-strands 0 times
       And <point> was <work>
-      Then brakes.cable-strands is stale at front-brake/cable
+      Then brakes.cable-strands is met at front-brake/cable
 
       Examples:
         | point             | work     |
@@ -333,6 +333,7 @@ Feature: Lever, cable, rod and linkage
         | front-wheel         | removed  |
         | front-brake/control | replaced |
         | machine             | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of a machine without cables
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -385,10 +386,19 @@ Feature: Lever, cable, rod and linkage
 
       Examples:
         | point          | work     |
+        | machine        | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition sound
+      And <point> was <work>
+      Then brakes.rod is met at rear-brake/rod
+
+      Examples:
+        | point          | work     |
         | rear-brake/rod | removed  |
         | rear-brake     | refitted |
         | rear-wheel     | removed  |
-        | machine        | damaged  |
 
     Scenario: not asked of a machine without a rod
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -438,9 +448,19 @@ Feature: Lever, cable, rod and linkage
 
       Examples:
         | point             | work     |
-        | rear-brake/clevis | removed  |
         | rear-brake        | refitted |
         | rear-brake/rod    | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      And <point> was <work>
+      Then brakes.clevis-wear is met at rear-brake/clevis
+
+      Examples:
+        | point             | work     |
+        | rear-brake/clevis | removed  |
 
     Scenario: not asked with hydraulics only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind

@@ -65,6 +65,7 @@ Feature: Clutch and gears
         | steering            | refitted |
         | machine             | damaged  |
         | controls/levers     | replaced |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -197,8 +198,17 @@ Feature: Clutch and gears
 
       Examples:
         | point           | work    |
-        | controls/clutch | removed |
         | machine         | damaged |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch seen clutch-cable free-and-whole
+      And <point> was <work>
+      Then controls.clutch-cable is met at controls/clutch
+
+      Examples:
+        | point           | work    |
+        | controls/clutch | removed |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -53,6 +53,7 @@ Feature: What the rider holds, stands on and looks into
         | exhaust            | removed  |
         | frame              | refitted |
         | machine            | damaged  |
+        | frame/lugs | damaged |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -110,6 +111,7 @@ Feature: What the rider holds, stands on and looks into
         | exhaust                | removed  |
         | frame                  | refitted |
         | machine                | damaged  |
+        | frame/lugs | damaged |
 
     Scenario: not asked of a machine with one seat
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -270,6 +272,7 @@ Feature: What the rider holds, stands on and looks into
         | front-brake/control | refitted |
         | steering/handlebar  | replaced |
         | machine             | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -405,6 +408,7 @@ Feature: What the rider holds, stands on and looks into
         | controls/mirrors   | adjusted |
         | steering/handlebar | removed  |
         | machine            | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked where none is fitted and none must be
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

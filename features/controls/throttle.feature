@@ -111,6 +111,8 @@ Feature: Throttle
         | oil/pump           | stripped   |
         | headlamp           | repaired   |
         | machine            | damaged    |
+        | headlamp/shell | damaged |
+        | steering/handlebar | adjusted |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -181,6 +183,7 @@ Feature: Throttle
         | fuel/carburettors  | refitted |
         | fuel/carburettors  | adjusted |
         | machine            | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -242,9 +245,18 @@ Feature: Throttle
 
       Examples:
         | point             | work    |
-        | controls/throttle | removed |
         | fuel/carburettors | removed |
         | machine           | damaged |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable free-and-whole
+      And <point> was <work>
+      Then controls.throttle-cable is met at controls/throttle
+
+      Examples:
+        | point             | work    |
+        | controls/throttle | removed |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -307,6 +319,8 @@ Feature: Throttle
         | fuel/carburettors  | adjusted   |
         | headlamp           | opened     |
         | machine            | damaged    |
+        | headlamp/shell | damaged |
+        | steering/handlebar | adjusted |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -371,6 +371,7 @@ Feature: Battery
         | electrics/battery | charged  |
         | frame             | stripped |
         | machine           | damaged  |
+        | frame/lugs | damaged |
 
     Scenario: not asked without a battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -435,6 +436,7 @@ Feature: Battery
         | electrics/battery      | refitted |
         | frame                  | stripped |
         | machine                | damaged  |
+        | frame/lugs | damaged |
 
     Scenario: not asked without a battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -245,6 +245,7 @@ Feature: Charging and earth
         | electrics/wiring/lighting | opened   |
         | engine/mounts             | removed  |
         | frame                     | stripped |
+        | frame/lugs | damaged |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -314,6 +315,7 @@ Feature: Charging and earth
         | electrics/wiring/starter | opened   |
         | engine/mounts            | removed  |
         | frame                    | stripped |
+        | frame/lugs | damaged |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

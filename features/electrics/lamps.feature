@@ -67,8 +67,17 @@ Feature: Lamps
 
       Examples:
         | point    | work     |
-        | headlamp | removed  |
         | headlamp | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen headlamps-fitted 1 times
+      And <point> was <work>
+      Then electrics.headlamps-fitted is met
+
+      Examples:
+        | point    | work     |
+        | headlamp | removed  |
 
     Scenario: counted twice, and differently
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -149,12 +158,12 @@ Feature: Lamps
       Then electrics.daylight-only is met
       And it notes "daylight"
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no
       And headlamp seen lamps blanked
       And <point> was <work>
-      Then electrics.daylight-only is stale
+      Then electrics.daylight-only is met
 
       Examples:
         | point    | work     |
@@ -237,6 +246,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
+        | headlamp | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -322,6 +332,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
+        | headlamp | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -458,10 +469,25 @@ Feature: Lamps
         | steering/yokes  | refitted |
         | front-fork      | refitted |
         | front-fork      | opened   |
-        | rear-fork       | removed  |
         | rear-wheel/tyre | replaced |
         | machine         | damaged  |
         | headlamp/shell  | opened   |
+        | frame/sidecar-fittings | adjusted |
+        | rear-fork/dampers | adjusted |
+        | rear-fork/dampers | repaired |
+        | rear-fork/dampers | replaced |
+        | rear-fork/dampers | stripped |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp measured beam-fall 1.6 % ± 0.2 %
+      And headlamp tried beam-direction straight
+      And <point> was <work>
+      Then electrics.headlamp-aim is met
+
+      Examples:
+        | point           | work     |
+        | rear-fork       | removed  |
 
     Scenario Outline: a wheel that only comes out leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

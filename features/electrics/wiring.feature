@@ -120,6 +120,7 @@ Feature: Wiring
         | front-fork                      | removed  |
         | fuel/tank                 | removed  |
         | machine                   | damaged  |
+        | steering/handlebar | adjusted |
 
     Scenario: asked without a battery as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -50,10 +50,19 @@ Feature: Ignition
 
       Examples:
         | point          | work     |
-        | ignition/plugs | removed  |
         | ignition/plugs | replaced |
-        | ignition       | refitted |
         | engine/head    | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/plugs seen spark-plugs right-and-sound
+      And <point> was <work>
+      Then engine.spark-plugs is met at ignition/plugs
+
+      Examples:
+        | point          | work     |
+        | ignition/plugs | removed  |
+        | ignition       | refitted |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

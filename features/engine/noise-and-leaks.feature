@@ -137,6 +137,7 @@ Feature: Noise and leaks
         | oil/pump          | removed  |
         | machine           | damaged  |
         | oil/tank          | removed  |
+        | electrics/charging/alternator | damaged |
 
     Scenario: a ride does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -212,6 +213,7 @@ Feature: Noise and leaks
         | machine           | damaged  |
         | machine           | ridden   |
         | oil/tank          | removed  |
+        | electrics/charging/alternator | damaged |
 
     Scenario: dry before it ran is another thing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

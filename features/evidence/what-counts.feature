@@ -187,7 +187,7 @@ Feature: What of the record counts
 
     Scenario Outline: work on the part, before and after
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-brake/caliper/inner-pad was removed <work>
+      And front-brake/caliper/inner-pad was replaced <work>
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 2 days ago
       Then brakes.pad-thickness is <state> at front-brake/caliper/inner-pad
 
@@ -506,7 +506,7 @@ Feature: What of the record counts
     Scenario Outline: work between them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 60 minutes ago
-      And front-brake/caliper/<pad> was removed 30 minutes ago
+      And front-brake/caliper/<pad> was replaced 30 minutes ago
       And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm 10 minutes ago
       Then brakes.pad-difference is stale at front-brake/caliper
 

@@ -39,11 +39,11 @@ Feature: Fuel hose
       And fuel/hose told date-mark 2024-05
       Then fuel.hose-age is missing at fuel/hose
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/hose seen date-mark 2024-05
       And <point> was <work>
-      Then fuel.hose-age is stale at fuel/hose
+      Then fuel.hose-age is met at fuel/hose
 
       Examples:
         | point     | work    |
@@ -109,8 +109,17 @@ Feature: Fuel hose
 
       Examples:
         | point     | work    |
-        | fuel/hose | removed |
         | machine   | damaged |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose tried fuel-hose supple-and-whole
+      And <point> was <work>
+      Then fuel.hose-condition is met at fuel/hose
+
+      Examples:
+        | point     | work    |
+        | fuel/hose | removed |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -186,10 +195,20 @@ Feature: Fuel hose
 
       Examples:
         | point     | work      |
-        | fuel/hose | removed   |
         | fuel      | filled    |
         | fuel      | topped-up |
         | fuel      | drained   |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol seen ethanol without
+      And fuel/hose seen fuel-hose-marking ethanol-proof
+      And <point> was <work>
+      Then fuel.hose-grade is met at fuel/hose
+
+      Examples:
+        | point     | work      |
+        | fuel/hose | removed   |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

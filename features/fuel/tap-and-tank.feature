@@ -538,10 +538,19 @@ Feature: Tap, float and tank
 
       Examples:
         | point       | work     |
-        | fuel/filter | removed  |
         | fuel/tank   | removed  |
         | fuel/tap    | refitted |
         | fuel/hose   | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/filter seen fuel-filter clean-gravity-type
+      And <point> was <work>
+      Then fuel.filter is met at fuel/filter
+
+      Examples:
+        | point       | work     |
+        | fuel/filter | removed  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -39,6 +39,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
     Scenario Outline: work that leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -164,6 +165,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -298,6 +300,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | machine               | damaged  |
+        | frame/sidecar-fittings | adjusted |
 
   @handover.chain-after-ride
   Rule: Chain or belt still runs true after the ride
@@ -412,6 +415,15 @@ Feature: After the road test
         | point             | work     |
         | machine           | ridden   |
         | rear-wheel/spokes | replaced |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spokes tried spokes-after-ride tight-and-even
+      And <point> was <work>
+      Then handover.spokes-after-ride is met at rear-wheel/spokes
+
+      Examples:
+        | point             | work     |
         | rear-wheel        | removed  |
 
     Scenario: not asked of cast wheels

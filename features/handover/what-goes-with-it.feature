@@ -86,6 +86,8 @@ Feature: What goes with it
         | point  | work     |
         | engine | replaced |
         | frame  | replaced |
+        | engine/crankcase | replaced |
+        | frame/lugs | replaced |
 
   @handover.recall
   Rule: No recall is open

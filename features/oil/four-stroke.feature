@@ -96,6 +96,11 @@ Feature: Four-stroke oil
         | transmission/clutch | replaced  |
         | machine             | ridden    |
         | machine             | damaged   |
+        | engine/crankcase | damaged |
+        | engine/cylinder-1 | damaged |
+        | engine/head | damaged |
+        | engine/top-end | damaged |
+        | engine/valves | damaged |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -226,6 +231,11 @@ Feature: Four-stroke oil
         | oil/tank  | filled   |
         | oil/lines | filled   |
         | engine    | refitted |
+        | engine/crankcase | damaged |
+        | engine/cylinder-1 | damaged |
+        | engine/head | damaged |
+        | engine/top-end | damaged |
+        | engine/valves | damaged |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -313,6 +323,11 @@ Feature: Four-stroke oil
         | oil/tank  | drained  |
         | oil/lines | drained  |
         | engine    | refitted |
+        | engine/crankcase | damaged |
+        | engine/cylinder-1 | damaged |
+        | engine/head | damaged |
+        | engine/top-end | damaged |
+        | engine/valves | damaged |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -389,6 +404,11 @@ Feature: Four-stroke oil
         | oil/tank | adjusted |
         | oil/pump | adjusted |
         | engine   | refitted |
+        | engine/crankcase | damaged |
+        | engine/cylinder-1 | damaged |
+        | engine/head | damaged |
+        | engine/top-end | damaged |
+        | engine/valves | damaged |
 
     Scenario: not asked of a dry sump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

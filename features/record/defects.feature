@@ -128,7 +128,7 @@ Feature: Nothing bad in a record goes unread
 
     Scenario Outline: a defect closes what its danger closes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And tom wrote that fuel/tank had the defect "a seam is wet" with danger <danger>
+      And tom wrote that fuel/tank had the defect "a seam is wet" with danger "<danger>"
       Then the first-start is <first-start> by record.open-defects
       And the indoor-run is <indoor-run> by record.open-defects
       And the on-show is <on-show> by record.open-defects
@@ -144,7 +144,7 @@ Feature: Nothing bad in a record goes unread
 
     Scenario: once it is closed, so is its danger
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And tom wrote that fuel/tank had the defect "a seam is wet" with danger fire 2 days ago
+      And tom wrote that fuel/tank had the defect "a seam is wet" with danger "fire" 2 days ago
       And ida closed the defect
       Then the first-start is not closed by record.open-defects
 

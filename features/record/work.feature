@@ -135,6 +135,20 @@ Feature: Is the work finished, and did somebody else look at it?
         | front-brake         | removed  | met     |
         | machine             | ridden   | met     |
 
+    Scenario: a tube puts the brake back together
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that rear-wheel/tube was replaced 1 day ago
+      Then record.second-person is missing at rear-brake
+      And it says "rear wheel, tube: replaced 2026-11-24 09:00 by Tom Fell (e1), which reaches it, and nobody else has looked at it since"
+      And record.second-person is missing at rear-wheel
+      And record.second-person is met at front-brake
+
+    Scenario: somebody else tried the brake that was reached
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that rear-wheel/tube was replaced 1 day ago
+      And rear-brake tried walking-pace-stop stops
+      Then record.second-person is met at rear-brake
+
     Scenario: a third wheel counts with the others
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar

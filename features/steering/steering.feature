@@ -345,6 +345,7 @@ Feature: Steering
         | headlamp                   | refitted |
         | fuel/tank                  | refitted |
         | machine                    | damaged  |
+        | headlamp/shell | damaged |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -468,8 +469,17 @@ Feature: Steering
       Examples:
         | point              | work     |
         | steering/handlebar | replaced |
-        | steering           | refitted |
         | machine            | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/handlebar seen handlebar-condition sound
+      And <point> was <work>
+      Then steering.handlebar is met at steering/handlebar
+
+      Examples:
+        | point              | work     |
+        | steering           | refitted |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -528,9 +538,18 @@ Feature: Steering
 
       Examples:
         | point          | work     |
+        | machine        | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/yokes seen yoke-condition sound
+      And <point> was <work>
+      Then steering.yokes is met at steering/yokes
+
+      Examples:
+        | point          | work     |
         | steering/yokes | refitted |
         | steering       | removed  |
-        | machine        | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

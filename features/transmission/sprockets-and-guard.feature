@@ -50,8 +50,17 @@ Feature: Sprockets, guard and cush drive
       Examples:
         | point                       | work     |
         | transmission/sprockets/rear | replaced |
-        | transmission/sprockets      | removed  |
         | machine                     | damaged  |
+
+    Scenario Outline: work that leaves it as it is, the same part put back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/sprockets/rear seen teeth even
+      And <point> was <work>
+      Then transmission.sprockets is met at transmission/sprockets/rear
+
+      Examples:
+        | point                       | work     |
+        | transmission/sprockets      | removed  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

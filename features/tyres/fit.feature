@@ -88,14 +88,14 @@ Feature: How a tyre is fitted
         | front-wheel/tyre    | replaced |
         | front-wheel/spindle | removed  |
 
-    Scenario Outline: the wheel out and in again leaves it standing
+    Scenario Outline: work that reaches it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen size as-maker
       And rear-wheel/tyre seen size as-maker
       And front-wheel/tyre tried clearance clear
       And rear-wheel/tyre tried clearance clear
       And front-wheel was <work>
-      Then tyres.size is met at front-wheel/tyre
+      Then tyres.size is stale at front-wheel/tyre
       Examples:
         | work     |
         | removed  |
@@ -266,11 +266,11 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was replaced
       Then tyres.tube is stale at front-wheel/tube
 
-    Scenario: taken out again since
+    Scenario: taken out again since, it goes back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tube was replaced
       And front-wheel/tube was removed
-      Then tyres.tube is stale at front-wheel/tube
+      Then tyres.tube is met at front-wheel/tube
 
     Scenario: the tyre off and on again does not ask for another
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -314,11 +314,11 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was replaced
       Then tyres.rim-tape is stale at front-wheel/rim-tape
 
-    Scenario: taken out again since
+    Scenario: taken out again since, it goes back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/rim-tape was replaced
       And front-wheel/rim-tape was removed
-      Then tyres.rim-tape is stale at front-wheel/rim-tape
+      Then tyres.rim-tape is met at front-wheel/rim-tape
 
     Scenario: the tyre off and on again does not ask for another
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -562,11 +562,11 @@ Feature: Wheels
         | transmission/chain  | replaced |
         | transmission/chain  | adjusted |
 
-    Scenario: a tyre changed on its rim leaves it standing
+    Scenario: a tyre is not changed without its wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine/alignment measured wheel-offset 2 mm ± 1 mm
       And rear-wheel/tyre was replaced
-      Then tyres.alignment is met
+      Then tyres.alignment is stale
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

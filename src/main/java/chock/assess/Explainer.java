@@ -9,6 +9,7 @@ import chock.assess.facts.Closed;
 import chock.assess.facts.Current;
 import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Outcome;
@@ -116,7 +117,7 @@ public final class Explainer {
         Entry by = aside.by() == null ? null : record.entry(aside.by()).orElseThrow();
         Instrument with = evidence.instrument();
         return switch (aside.reason()) {
-            case UNDONE -> "undone by '" + by.what() + "' on " + Points.words(by.point()) + " " + by.at() + " by " + record.nameOf(by.by()) + " (" + by.id() + ")";
+            case UNDONE -> "undone by '" + by.what() + "' on " + Points.words(by.point()) + " " + by.at() + " by " + record.nameOf(by.by()) + " (" + by.id() + ")" + ImpliedWork.words(aside.wanted(), by);
             case CORRECTED -> "corrected by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case TOO_OLD -> "too old: it holds " + aside.wanted().holds().words();
             case INSTRUMENT_NOT_NAMED -> "work that counts only with its instrument, and with what that was set to";

@@ -5,6 +5,7 @@ import chock.assess.facts.Closure;
 import chock.assess.facts.Current;
 import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Misplaced;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
@@ -31,6 +32,9 @@ final class FactWords {
         }
         if (fact instanceof Work work) {
             return entry(work.entry(), record);
+        }
+        if (fact instanceof ImpliedWork implied) {
+            return entry(implied.work().entry(), record) + implied.words();
         }
         if (fact instanceof Current current) {
             return entry(current.evidence().entry(), record);

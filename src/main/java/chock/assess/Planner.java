@@ -345,11 +345,13 @@ final class Planner {
 
     /** A proof at that part, already among the steps or repeated, done by somebody who did not do the work. */
     private void anotherPerson(Open open, Entry work, String why) {
+        // Where the work reached the part from elsewhere, the part is looked at, not the place of the work.
+        String at = open.card().id().equals("record.second-person") && !Entry.covers(open.required().point(), work.point()) ? open.required().point() : work.point();
         Wanted look = book.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> open.concluded().required(c.id()).stream())
                 .flatMap(r -> open.concluded().of(r, Wanted.class).stream())
-                .filter(w -> w.want().weakest() != Deed.DONE && (Entry.covers(w.point(), work.point()) || Entry.covers(work.point(), w.point())))
+                .filter(w -> w.want().weakest() != Deed.DONE && (Entry.covers(w.point(), at) || Entry.covers(at, w.point())))
                 .min(Comparator.comparing((Wanted w) -> !tasks.containsKey(w.key())).thenComparing(w -> w.card().needs()).thenComparing(w -> w.want().weakest() != Deed.SEEN)
-                        .thenComparing(w -> Math.abs(w.point().length() - work.point().length())).thenComparing(Wanted::key)).orElse(null);
+                        .thenComparing(w -> Math.abs(w.point().length() - at.length())).thenComparing(Wanted::key)).orElse(null);
         if (look == null) {
             settle(open, why);
             return;

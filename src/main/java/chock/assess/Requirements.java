@@ -4,6 +4,7 @@ import chock.assess.facts.Correction;
 import chock.assess.facts.Current;
 import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
+import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
@@ -22,6 +23,7 @@ import chock.record.RecordForm;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.record.Vocabulary.Form;
+import chock.rulebook.Assembled;
 import chock.rulebook.Card;
 import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
@@ -32,6 +34,7 @@ import chock.rulebook.Touch;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -49,6 +52,8 @@ public final class Requirements {
     private final Places<Work> works;
     private final Places<Evidence> evidence;
     private final List<Work> leftOff;
+    private final Assembled machine;
+    private final List<Work> onEverything;
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
     private Map<String, String> rare;
@@ -58,7 +63,9 @@ public final class Requirements {
         this.book = book;
         this.record = record;
         this.day = day;
-        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point());
+        this.machine = book.library().assembly().of(record.machine().fields());
+        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
+        this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
         this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
@@ -115,7 +122,7 @@ public final class Requirements {
         List<Wanted> wanted = new ArrayList<>(card.wants().size());
         for (int i = 0; i < card.wants().size(); i++) {
             wanted.add(new Wanted(required, card, card.wants().get(i), laid.points().get(i), laid.keys().get(i), laid, book.library().disturbing(), book.library().mendsNothing(),
-                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit));
+                    book.library().ofTheDay().has(laid.points().get(i)), book.position(), limit, laid.kinds().get(i), machine));
         }
         return wanted;
     }
@@ -134,10 +141,22 @@ public final class Requirements {
                 places.addAll(w.laid().points());
             }
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
-            List<Work> near = works.touching(places);
+            List<Work> near = works.touchingOrReaching(places);
+            onEverything.stream().filter(work -> !near.contains(work)).forEach(near::add);
             near.removeIf(work -> !w.isUndoneBy(work.entry()));
+            near.sort(Comparator.comparing((Work work) -> work.entry().at().earliest()).thenComparing(work -> work.entry().id()));
             return near;
         });
+    }
+
+    /** The part of it that was done there, or at a place the card names. */
+    public List<Work> worksTouching(Wanted wanted) {
+        return worksUndoing(wanted).stream().filter(work -> wanted.isTouchedBy(work.entry())).toList();
+    }
+
+    /** The rest of it: what work elsewhere implies. */
+    public List<ImpliedWork> impliedUndoing(Wanted wanted) {
+        return worksUndoing(wanted).stream().filter(work -> !wanted.isTouchedBy(work.entry())).map(work -> new ImpliedWork(work, wanted.impliedBy(work.entry()).orElseThrow())).toList();
     }
 
     /** All work that may end a fault found there, in order of time. */
@@ -161,6 +180,13 @@ public final class Requirements {
         List<Work> near = works.touching(cures.stream().map(Touch::point).toList());
         near.removeIf(work -> read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at()))
                 || cures.stream().noneMatch(cure -> cure.works().contains(work.entry().what()) && (Entry.covers(work.entry().point(), cure.point()) || Entry.covers(cure.point(), work.entry().point()))));
+        return near;
+    }
+
+    /** All work elsewhere that cannot be done without work at this place or on something it carries, in order of time. */
+    public List<Work> worksReaching(String place) {
+        List<Work> near = works.touchingOrReaching(List.of(place));
+        near.removeIf(work -> Entry.covers(place, work.entry().point()) || !machine.reached(work.entry().what(), work.entry().point()).places().contains(place));
         return near;
     }
 
@@ -231,10 +257,10 @@ public final class Requirements {
         return measured.uncertainty() == null ? measured.value() : measured.value().plus(measured.uncertainty().differenceTo(measured.value().unit()));
     }
 
-    /** True when it takes away only what the evidence proved, and no fault that it shows: age, a poor instrument, or work that mends nothing. */
+    /** True when it takes away only what the evidence proved, and no fault that it shows: age, a poor instrument, work that mends nothing or that is only implied. */
     public boolean leavesFaults(SetAside aside) {
         return aside.isOfTimeOrInstrument()
-                || aside.reason() == SetAside.Reason.UNDONE && record.entry(aside.by()).filter(work -> aside.wanted().mendsNothing().contains(work.what())).isPresent();
+                || aside.reason() == SetAside.Reason.UNDONE && record.entry(aside.by()).filter(work -> aside.wanted().mendsNothing().contains(work.what()) || !aside.wanted().isTouchedBy(work)).isPresent();
     }
 
     /** What an open defect can do: what was named with it, and of an answer that is asked of other machines alone, what a fault of those checks can do. */

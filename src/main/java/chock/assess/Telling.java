@@ -1,5 +1,6 @@
 package chock.assess;
 
+import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Note;
@@ -79,7 +80,7 @@ final class Telling {
                 Entry work = reasons.stream().filter(s -> s.reason() == SetAside.Reason.UNDONE).map(s -> record.entry(s.by()).orElseThrow())
                         .max(Comparator.comparing((Entry e) -> e.at().latest()).thenComparing(Entry::id)).orElseThrow();
                 String untimed = work.at().date().equals(entry.at().date()) && (work.at().time() == null || entry.at().time() == null) ? "; write times to show which came first" : "";
-                yield "was undone when " + record.nameOf(work.by()) + " wrote '" + work.what() + "' on " + Points.words(work.point()) + " " + work.at() + " (" + work.id() + ")" + untimed;
+                yield "was undone when " + record.nameOf(work.by()) + " wrote '" + work.what() + "' on " + Points.words(work.point()) + " " + work.at() + " (" + work.id() + ")" + ImpliedWork.words(reasons.get(0).wanted(), work) + untimed;
             }
             case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words() + (reasons.get(0).wanted().holds().hours() != null && entry.at().time() == null ? "; write the time of day with it" : "");
             case OUT_OF_CALIBRATION -> "was " + used(entry) + " with " + entry.with() + " outside its calibration";

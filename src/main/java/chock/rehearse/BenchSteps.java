@@ -297,8 +297,8 @@ public final class BenchSteps {
         open().defect(by, place, words, ago);
     }
 
-    @Given("{writer}{place} had the defect {string} with danger {word}{ago}")
-    @Explained(value = "A defect reported in free words, and what it can do.", example = "tom wrote that fuel/tank had the defect \"a seam is wet\" with danger fire 2 days ago")
+    @Given("{writer}{place} had the defect {string} with danger {string}{ago}")
+    @Explained(value = "A defect reported in free words, and what it can do.", example = "tom wrote that fuel/tank had the defect \"a seam is wet\" with danger \"fire\" 2 days ago")
     public void defect(String by, String place, String words, String danger, Ago ago) {
         open().defect(by, place, words, ago);
         open().danger(danger);

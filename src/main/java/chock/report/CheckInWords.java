@@ -3,6 +3,7 @@ package chock.report;
 import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Vocabulary.Form;
+import chock.rulebook.Assembly;
 import chock.rulebook.Card;
 import chock.rulebook.Dangers;
 import chock.rulebook.Holds;
@@ -14,6 +15,7 @@ import chock.rulebook.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -45,7 +47,7 @@ public record CheckInWords(Card card, List<Row> rows) {
             rows.add(new Row("Together", together(card)));
         }
         rows.add(new Row("Holds", card.holds().words()));
-        rows.add(new Row("Undone by", undone(card)));
+        rows.add(new Row("Undone by", undone(card, book)));
         if (!card.survives().isEmpty()) {
             rows.add(new Row("Survives", String.join("; ", rows(card.survives()))));
         }
@@ -203,8 +205,11 @@ public record CheckInWords(Card card, List<Row> rows) {
         return code.code() + ": sets no number (" + code.setsNone().get(limit).words() + ")";
     }
 
-    private static String undone(Card card) {
-        String first = "work that disturbs the part or what carries it";
+    private static String undone(Card card, RuleBook book) {
+        Assembly assembly = book.library().assembly();
+        Set<Assembly.Kind> kinds = card.wants().stream().map(want -> assembly.kind(card.id(), want.name())).filter(Objects::nonNull).collect(Collectors.toSet());
+        Set<String> taking = assembly.takes().entrySet().stream().filter(work -> work.getValue().stream().anyMatch(kinds::contains)).map(Map.Entry::getKey).collect(Collectors.toSet());
+        String first = (kinds.isEmpty() ? "work that disturbs" : words(taking).replace(", ", " or ")) + " on the part or what carries it, or work that cannot be done without it";
         return rows(card.undoneBy()).stream().reduce(first, (all, next) -> all + "; " + next);
     }
 

@@ -10,13 +10,14 @@ import java.util.Map;
  *
  * @param points where each want is looked for, in the order of the card
  * @param keys what each want is found by among the evidence: its point and aspect, in the order of the card
+ * @param kinds what each want is a proof of, in the order of the card; null where the rule book does not say
  * @param undoneBy work that undoes it
  * @param survives work that leaves it untouched though it disturbs
  * @param clearedBy work that clears a fault
  */
-public record LaidOut(List<String> points, List<String> keys, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
+public record LaidOut(List<String> points, List<String> keys, List<Assembly.Kind> kinds, List<Touch> undoneBy, List<Touch> survives, List<Touch> clearedBy) {
 
-    static LaidOut of(Card card, String point, Map<String, List<String>> words) {
+    static LaidOut of(Card card, String point, Map<String, List<String>> words, Assembly assembly) {
         Map<String, String> binding = card.place().match(point, words).orElseThrow(() -> new IllegalStateException(
                 "rule '" + card.id() + "' asks at '" + point + "', its card at " + card.place()));
         List<String> points = card.wants().stream().map(want -> want.place() == null ? point : want.place().points(binding, words).get(0)).toList();
@@ -24,7 +25,7 @@ public record LaidOut(List<String> points, List<String> keys, List<Touch> undone
         for (int i = 0; i < points.size(); i++) {
             keys.add(Entry.key(points.get(i), card.wants().get(i).aspect()));
         }
-        return new LaidOut(points, List.copyOf(keys), touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
+        return new LaidOut(points, List.copyOf(keys), card.wants().stream().map(want -> assembly.kind(card.id(), want.name())).toList(), touches(card.undoneBy(), binding, words), touches(card.survives(), binding, words),
                 touches(card.clearedBy(), binding, words));
     }
 

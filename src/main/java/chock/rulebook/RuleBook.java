@@ -348,7 +348,7 @@ public final class RuleBook {
 
     /** A card laid out at a point; worked out once and kept, for it is the same for every machine. */
     public LaidOut laidOut(Card card, String point) {
-        return laidOut.computeIfAbsent(card.id() + " " + point, key -> LaidOut.of(card, point, library.places()));
+        return laidOut.computeIfAbsent(card.id() + " " + point, key -> LaidOut.of(card, point, library.places(), library.assembly()));
     }
 
     /** The gates this rule book is complete for; it releases at no other. */

@@ -73,6 +73,7 @@ final class RuleBookLoader {
     private Plausible plausible = Plausible.UNSAID;
     private RideSheet ride;
     private RunSheet run;
+    private Assembly assembly = Assembly.NONE;
 
     private final Set<String> elsewhere;
 
@@ -223,7 +224,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -259,8 +260,8 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, outline.apply(name), faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
         if (files.contains(FIELDS)) {
@@ -270,6 +271,12 @@ final class RuleBookLoader {
             // A rule book cut down to one system does not know what the others look at.
             FieldRuleReader reader = new FieldRuleReader(places, points, elsewhere.isEmpty() ? known.aspects().keySet() : null);
             Sheet.list("rules/" + FIELDS, outline.apply(FIELDS), faults).forEach(sheet -> fields.addAll(reader.read(sheet)));
+        }
+        if (files.contains(AssemblyReader.FILE)) {
+            Sheet sheet = Sheet.one("rules/" + AssemblyReader.FILE, outline.apply(AssemblyReader.FILE), faults);
+            // A rule book cut down to one system does not know what the others look at.
+            Set<String> points = elsewhere.isEmpty() ? vocabulary().points() : null;
+            assembly = sheet == null ? assembly : new AssemblyReader(places, works.keySet(), disturbing, cards, points).read(sheet);
         }
         if (files.contains(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);

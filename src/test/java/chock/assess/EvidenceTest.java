@@ -120,11 +120,11 @@ class EvidenceTest {
 
     @Test
     void workIsCorrectedAwayOnlyBySomebodyElse() {
-        add(work("x1", "2026-11-25", "09:30", "tom", PAD, "removed", null));
+        add(work("x1", "2026-11-25", "09:30", "tom", PAD, "replaced", null));
         assertThat(pad().state()).isEqualTo(State.STALE);
-        add(work("x2", "2026-11-25", "09:40", "tom", "rear-brake/shoes", "removed", "x1"));
+        add(work("x2", "2026-11-25", "09:40", "tom", "rear-brake/shoes", "replaced", "x1"));
         assertThat(pad().state()).isEqualTo(State.STALE);
-        add(work("x3", "2026-11-25", "09:50", "ida", "rear-brake/shoes", "removed", "x1"));
+        add(work("x3", "2026-11-25", "09:50", "ida", "rear-brake/shoes", "replaced", "x1"));
         assertThat(pad().state()).isEqualTo(State.MET);
     }
 
@@ -166,14 +166,14 @@ class EvidenceTest {
 
     @Test
     void onOneDayWithoutTimesNobodyKnowsWhichCameFirst() {
-        add(work("x1", "2026-11-25", null, "tom", PAD, "refitted", null), reading("x2", "2026-11-25", null, "ida", "4.2 mm ± 0.1 mm", null));
+        add(work("x1", "2026-11-25", null, "tom", PAD, "replaced", null), reading("x2", "2026-11-25", null, "ida", "4.2 mm ± 0.1 mm", null));
         assertThat(pad().state()).isEqualTo(State.STALE);
         assertThat(pad().says()).contains("write times to show which came first");
     }
 
     @Test
     void workAtTheVeryMinuteOfTheReadingUndoesIt() {
-        add(work("x1", "2026-11-25", "09:30", "tom", PAD, "refitted", null), reading("x2", "2026-11-25", "09:30", "ida", "4.2 mm ± 0.1 mm", null));
+        add(work("x1", "2026-11-25", "09:30", "tom", PAD, "replaced", null), reading("x2", "2026-11-25", "09:30", "ida", "4.2 mm ± 0.1 mm", null));
         assertThat(pad().state()).isEqualTo(State.STALE);
     }
 

@@ -12,9 +12,12 @@ import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
+import chock.rulebook.Assembly;
+import chock.rulebook.Assembly.Kind;
+import chock.rulebook.Assembly.Level;
+import chock.rulebook.Assembly.Reach;
 import chock.rulebook.Card;
 import chock.rulebook.Holds;
-import chock.rulebook.LaidOut;
 import chock.rulebook.LimitFor;
 import chock.rulebook.Touch;
 import java.math.BigDecimal;
@@ -36,6 +39,7 @@ import java.util.Set;
  * are asked, and the limits in force, it is told.
  */
 final class PlainJudge {
+    private static final Assembly ASSEMBLY = Examples.BOOK.library().assembly();
     private final JobRecord record;
     private final Instant asOf;
     private final LocalDate today;
@@ -44,6 +48,7 @@ final class PlainJudge {
     private final List<Entry> foundOut = new ArrayList<>();
     private final Map<String, List<Entry>> corrections = new HashMap<>();
 
+    private final Map<String, Set<Map.Entry<Level, String>>> implied = new HashMap<>();
     private final List<Wanted> asked;
     private final Set<String> keysAsked = new HashSet<>();
 
@@ -254,7 +259,8 @@ final class PlainJudge {
                 return true;
             }
         }
-        return !wanted.mendsNothing().contains(work.what()) && undoes(work, wanted);
+        boolean there = names(work, wanted) || wanted.disturbing().contains(work.what()) && onOrIn(work, wanted.point());
+        return !wanted.mendsNothing().contains(work.what()) && !spares(work.what(), work.point(), wanted) && there;
     }
 
     /** Good evidence that counts by itself. */
@@ -282,23 +288,85 @@ final class PlainJudge {
         return false;
     }
 
-    private static boolean undoes(Entry work, Wanted wanted) {
-        LaidOut laid = wanted.laid();
-        for (Touch s : laid.survives()) {
-            if (s.works().contains(work.what()) && s.point().equals(work.point())) {
-                return false;
-            }
-        }
+    private boolean undoes(Entry work, Wanted wanted) {
+        return !spares(work.what(), work.point(), wanted) && (takes(work, wanted) || names(work, wanted)) || reaches(work, wanted);
+    }
+
+    private static boolean spares(String what, String at, Wanted wanted) {
+        return wanted.laid().survives().stream().anyMatch(s -> s.works().contains(what) && s.point().equals(at));
+    }
+
+    /** What the table says of such work on the part itself, on what carries it, or on the whole machine. */
+    private static boolean takes(Entry work, Wanted wanted) {
         boolean disturbing = wanted.disturbing().contains(work.what());
-        if (disturbing && carries(work.point(), wanted.point())) {
-            return true;
+        boolean on = onOrIn(work, wanted.point());
+        boolean whole = ASSEMBLY.whole().containsKey(work.point()) && ASSEMBLY.whole().get(work.point()).contains(work.what());
+        if (wanted.kind() == null) {
+            return disturbing && (on || whole);
         }
-        for (Touch row : laid.undoneBy()) {
-            if ((row.only().isEmpty() || row.only().contains(wanted.name())) && (row.works().isEmpty() ? disturbing : row.works().contains(work.what())) && (carries(work.point(), row.point()) || carries(row.point(), work.point()))) {
+        Set<Kind> taken = ASSEMBLY.takes().getOrDefault(work.what(), Set.of());
+        if (whole) {
+            return (taken.contains(wanted.kind()) || ASSEMBLY.takes().get("stripped").contains(wanted.kind())) && !Set.of(Kind.WHOLE, Kind.DAY, Kind.MARKING).contains(wanted.kind());
+        }
+        return taken.contains(wanted.kind()) && (work.point().equals(wanted.point()) || disturbing && on);
+    }
+
+    /** A wheel that comes off whole is no work on its tyre. */
+    private static boolean onOrIn(Entry work, String place) {
+        boolean asOne = ASSEMBLY.units().contains(work.point()) && (work.what().equals("removed") || work.what().equals("refitted"));
+        return work.point().equals(place) || !asOne && carries(work.point(), place);
+    }
+
+    private static boolean names(Entry work, Wanted wanted) {
+        boolean disturbing = wanted.disturbing().contains(work.what());
+        for (Touch row : wanted.laid().undoneBy()) {
+            if ((row.only().isEmpty() || row.only().contains(wanted.name())) && (row.works().isEmpty() ? disturbing : row.works().contains(work.what())) && (onOrIn(work, row.point()) || carries(row.point(), work.point()))) {
                 return true;
             }
         }
         return false;
+    }
+
+    /** Work elsewhere that cannot be done without work here: each row is gone over again until no new place turns up. */
+    private boolean reaches(Entry work, Wanted wanted) {
+        return implied.computeIfAbsent(work.point() + " " + work.what(), key -> implied(work)).stream().anyMatch(d -> takes(d.getKey(), d.getValue(), wanted));
+    }
+
+    private Set<Map.Entry<Level, String>> implied(Entry work) {
+        Map<String, String> fields = record.machine().fields();
+        Set<Map.Entry<Level, String>> done = new HashSet<>();
+        if (ASSEMBLY.like().containsKey(work.what())) {
+            done.add(Map.entry(ASSEMBLY.like().get(work.what()), work.point()));
+        }
+        for (int before = -1; before < done.size();) {
+            before = done.size();
+            Set<String> places = new HashSet<>(Set.of(work.point()));
+            done.forEach(d -> places.add(d.getValue()));
+            for (String place : places) {
+                for (Reach row : ASSEMBLY.reach().getOrDefault(place, List.of())) {
+                    boolean begun = place.equals(work.point()) && row.works().contains(work.what())
+                            || done.stream().anyMatch(d -> d.getValue().equals(place) && ASSEMBLY.actsLike().get(d.getKey()).stream().anyMatch(row.works()::contains));
+                    if (begun && row.when().entrySet().stream().allMatch(w -> w.getValue().contains(fields.get(w.getKey())))) {
+                        row.implies().forEach((level, others) -> others.forEach(other -> done.add(Map.entry(level, other))));
+                    }
+                }
+            }
+        }
+        return done;
+    }
+
+    private static boolean takes(Level level, String at, Wanted wanted) {
+        Set<String> like = ASSEMBLY.actsLike().get(level);
+        if (like.stream().allMatch(what -> spares(what, at, wanted))) {
+            return false;
+        }
+        boolean disturbing = like.stream().anyMatch(wanted.disturbing()::contains);
+        boolean lasting = wanted.kind() == Kind.SUBSTANCE || wanted.kind() == Kind.MARKING;
+        if (at.equals(wanted.point()) && (wanted.kind() == null ? disturbing : ASSEMBLY.acts().get(level).contains(wanted.kind()))) {
+            return true;
+        }
+        return !(lasting && level != Level.NEW) && wanted.laid().undoneBy().stream().anyMatch(row -> (row.only().isEmpty() || row.only().contains(wanted.name())) && carries(row.point(), at)
+                && (row.works().isEmpty() ? disturbing : like.stream().anyMatch(row.works()::contains)));
     }
 
     private static boolean carries(String above, String below) {

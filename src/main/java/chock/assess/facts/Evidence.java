@@ -99,9 +99,13 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
 
     /** True when somebody else looked at that part, at what carries it or at something on it, certainly after the work. */
     public boolean looksAgainAt(Work work) {
+        return looksAgainAt(work, work.entry().point());
+    }
+
+    /** The same at a part that the work reached, though it was done elsewhere. */
+    public boolean looksAgainAt(Work work, String part) {
         Entry done = work.entry();
-        return isFirstHand() && !entry.by().equals(done.by()) && entry.at().surelyAfter(done.at())
-                && (Entry.covers(entry.point(), done.point()) || Entry.covers(done.point(), entry.point()));
+        return isFirstHand() && !entry.by().equals(done.by()) && entry.at().surelyAfter(done.at()) && (Entry.covers(entry.point(), part) || Entry.covers(part, entry.point()));
     }
 
     /** True when this is certainly later. Of two of one moment nobody knows which came first, and what they are called does not tell. */

@@ -8,6 +8,9 @@ import chock.record.Entry;
 import chock.record.Moment;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
+import chock.rulebook.Assembled;
+import chock.rulebook.Assembled.Implied;
+import chock.rulebook.Assembly;
 import chock.rulebook.Card;
 import chock.rulebook.Holds;
 import chock.rulebook.LaidOut;
@@ -19,6 +22,7 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * One piece of evidence a required check wants, at its place.
@@ -34,10 +38,17 @@ import java.util.Set;
  * @param ofTheDay whether its place is one whose state changes by the hour
  * @param position where the workshop is, or null
  * @param limit the limit in force there, or null when the check has none
+ * @param kind what it is a proof of, or null where the rule book does not say
+ * @param machine what work on this machine implies
  */
 public record Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid,
-                     Set<String> disturbing, Set<String> mendsNothing, boolean ofTheDay, Coordinates position, LimitFor limit) {
+                     Set<String> disturbing, Set<String> mendsNothing, boolean ofTheDay, Coordinates position, LimitFor limit, Assembly.Kind kind, Assembled machine) {
 
+    /** For questions about the card alone: of a machine of which no assembly is known. */
+    public Wanted(Required required, Card card, Card.Want want, String point, String key, LaidOut laid, Set<String> disturbing, Set<String> mendsNothing, boolean ofTheDay,
+                  Coordinates position, LimitFor limit) {
+        this(required, card, want, point, key, laid, disturbing, mendsNothing, ofTheDay, position, limit, null, Assembled.unknown());
+    }
 
     public String name() {
         return want.name();
@@ -54,43 +65,92 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return Entry.shared(at, point) > Entry.shared(at, other.point);
     }
 
-    /** True when the entry is work that takes away what was proven here. */
+    /** True when the entry is work that takes away what was proven here: by touching it, or by what it implies. */
     public boolean isUndoneBy(Entry work) {
-        return isUndoneAt(point, work) || countsTogether() && othersUndone(work);
+        return isTouchedBy(work) || impliedBy(work).isPresent();
+    }
+
+    /** True when the entry is work on what was proven here, or at a place where the card says that work undoes it. */
+    public boolean isTouchedBy(Entry work) {
+        return isTouchedAt(point, kind, work) || countsTogether() && others().anyMatch(i -> isTouchedAt(laid.points().get(i), laid.kinds().get(i), work));
+    }
+
+    /** The implied work by which an entry takes away what was proven here though it is work elsewhere, or empty. */
+    public Optional<Implied> impliedBy(Entry work) {
+        Assembled.Reached reached = machine.reached(work.what(), work.point());
+        Optional<Implied> own = impliedAt(point, kind, reached);
+        return own.isPresent() || !countsTogether() ? own : others().mapToObj(i -> impliedAt(laid.points().get(i), laid.kinds().get(i), reached)).flatMap(Optional::stream).findFirst();
     }
 
     /** What belongs together is undone together: one of the readings alone can no longer be put with a new one. */
-    private boolean othersUndone(Entry work) {
-        for (int i = 0; i < card.wants().size(); i++) {
-            if (card.together().wants().contains(card.wants().get(i).name()) && !laid.points().get(i).equals(point) && isUndoneAt(laid.points().get(i), work)) {
+    private IntStream others() {
+        return IntStream.range(0, card.wants().size()).filter(i -> card.together().wants().contains(card.wants().get(i).name()) && !laid.points().get(i).equals(point));
+    }
+
+    private boolean isTouchedAt(String place, Assembly.Kind kind, Entry work) {
+        return !isSpared(work) && (takes(place, kind, work) || isNamed(work));
+    }
+
+    private boolean isSpared(Entry work) {
+        return laid.survives().stream().anyMatch(harmless -> harmless.works().contains(work.what()) && harmless.point().equals(work.point()));
+    }
+
+    private boolean takes(String place, Assembly.Kind kind, Entry work) {
+        boolean on = machine.isOn(work.what(), work.point(), place);
+        if (kind == null) {
+            return on && disturbing.contains(work.what());
+        }
+        if (machine.isEverything(work.what(), work.point())) {
+            return machine.takesEverywhere(work.what(), kind);
+        }
+        return (disturbing.contains(work.what()) ? on : work.point().equals(place)) && machine.takes(work.what(), kind);
+    }
+
+    /** True when the card names such work, at the place of the entry, on what carries it or on something it carries. */
+    private boolean isNamed(Entry work) {
+        for (Touch undoer : laid.undoneBy()) {
+            boolean named = undoer.works().isEmpty() ? disturbing.contains(work.what()) : undoer.works().contains(work.what());
+            if (named && undoer.bearsOn(want.name()) && isAround(work, undoer.point())) {
                 return true;
             }
         }
         return false;
     }
 
-    private boolean isUndoneAt(String place, Entry work) {
-        boolean disturbs = disturbing.contains(work.what());
-        for (Touch harmless : laid.survives()) {
-            if (harmless.works().contains(work.what()) && harmless.point().equals(work.point())) {
-                return false;
+    private boolean isAround(Entry work, String place) {
+        return Entry.covers(place, work.point()) || Entry.covers(work.point(), place) && !machine.isUnit(work.what(), work.point());
+    }
+
+    private Optional<Implied> impliedAt(String place, Assembly.Kind kind, Assembled.Reached reached) {
+        for (Implied one : reached.at(place)) {
+            if ((kind == null ? machine.countsAs(one.level(), disturbing) : machine.takes(one.level(), kind)) && !isSpared(one)) {
+                return Optional.of(one);
             }
-        }
-        if (disturbs && Entry.covers(work.point(), place)) {
-            return true;
         }
         for (Touch undoer : laid.undoneBy()) {
-            boolean named = undoer.works().isEmpty() ? disturbs : undoer.works().contains(work.what());
-            if (named && undoer.bearsOn(want.name()) && (Entry.covers(work.point(), undoer.point()) || Entry.covers(undoer.point(), work.point()))) {
-                return true;
+            if (undoer.bearsOn(want.name()) && reached.within(undoer.point()).stream().anyMatch(level -> isNamed(undoer, level))) {
+                Optional<Implied> there = reached.all().stream().filter(one -> isNamed(undoer, one.level()) && Entry.covers(undoer.point(), one.place()) && !isSpared(one)).findFirst();
+                if (there.isPresent()) {
+                    return there;
+                }
             }
         }
-        return false;
+        return Optional.empty();
+    }
+
+    /** Wear and markings outlive implied work, which puts the same part back. */
+    private boolean isNamed(Touch undoer, Assembly.Level level) {
+        boolean lasting = (kind == Assembly.Kind.SUBSTANCE || kind == Assembly.Kind.MARKING) && level != Assembly.Level.NEW;
+        return !lasting && machine.countsAs(level, undoer.works().isEmpty() ? disturbing : undoer.works());
+    }
+
+    private boolean isSpared(Implied one) {
+        return laid.survives().stream().anyMatch(harmless -> harmless.point().equals(one.place()) && machine.isNoMoreThan(one.level(), harmless.works()));
     }
 
     /**
-     * True when the entry is work that ends the fault this evidence shows: work the card says clears it, or work that undoes
-     * what was proven here and mends something.
+     * True when the entry is work that ends the fault this evidence shows: work the card says clears it, or work on the part, or
+     * where the card says that work undoes it, which mends something. Implied work ends no fault: nobody wrote that it was done.
      */
     public boolean isMendedBy(Entry work, Evidence fault) {
         for (Touch cure : laid.clearedBy()) {
@@ -99,7 +159,12 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
                 return true;
             }
         }
-        return !mendsNothing.contains(work.what()) && isUndoneBy(work);
+        return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
+    }
+
+    /** True when the work was done at a place or on what carries it, unless that came off and went back whole. */
+    private boolean isDone(Entry work, String place) {
+        return Entry.covers(work.point(), place) && (work.point().equals(place) || !machine.isUnit(work.what(), work.point()));
     }
 
     /** True when a fault found here ends with the day it was found on. */
