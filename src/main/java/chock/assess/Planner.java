@@ -253,7 +253,7 @@ final class Planner {
         if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
             tasks.get(want.key()).because.add(fault.says());
-        } else if (want.want().form() == Form.CODE && !anyWorkThere) {
+        } else if (named.isEmpty() && want.want().form() == Form.CODE && !anyWorkThere) {
             again(open, List.of(entry.id()), fault.says());
         } else if (want.card().endsBy() == Card.EndsBy.LOOK || want.card().endsBy() == Card.EndsBy.DOCUMENT) {
             prove(want);

@@ -195,7 +195,8 @@ public final class Board implements AutoCloseable {
     private void refuse(Context ctx, Problem problem) {
         ctx.status(problem.status());
         if (problem.status() == 413) {
-            // What was sent is not read to its end, so the connection is of no further use; the caller is told.
+            // The rest of what was sent is read and dropped within bounds; what may still come makes the connection useless, and the caller is told.
+            Guard.readAway(ctx);
             ctx.header("Connection", "close");
         }
         if (ctx.path().startsWith("/api/")) {

@@ -36,7 +36,6 @@ final class Guard {
         }
         boolean photo = ctx.path().matches("(/api)?/machines/[^/]+/photos?");
         if (ctx.req().getContentLengthLong() > (photo ? Board.LARGEST_PHOTO : Board.LARGEST)) {
-            readAway(ctx);
             throw new Refusal(413, photo ? "A photo of at most sixteen million bytes is taken." : "At most five million bytes are taken.");
         }
         if (ctx.isFormUrlencoded() && ctx.req().getContentLengthLong() > LARGEST_FORM) {
@@ -49,7 +48,7 @@ final class Guard {
     }
 
     /** Who is cut off while sending sees a broken connection, and not why. */
-    private static void readAway(Context ctx) {
+    static void readAway(Context ctx) {
         byte[] some = new byte[65_536];
         try {
             InputStream in = ctx.req().getInputStream();

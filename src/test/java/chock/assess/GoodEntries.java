@@ -11,6 +11,7 @@ import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Moment;
+import chock.record.NoteIs;
 import chock.record.Person;
 import chock.record.Value;
 import chock.record.Vocabulary;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -103,7 +105,8 @@ final class GoodEntries {
             case LOOK -> Deed.SEEN;
             default -> Deed.TOLD;
         };
-        return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again", null, 0);
+        return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again",
+                step.says().contains("name the document in the note") ? "registration certificate, page 1" : null, NoteIs.REMARK, Set.of(), 0);
     }
 
     private static String tool(JobRecord record, String work) {
