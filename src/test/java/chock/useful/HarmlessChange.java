@@ -94,7 +94,7 @@ enum HarmlessChange {
         List<Line> added = new ArrayList<>();
         for (Line line : lines) {
             time = time.plusMinutes(1 + watched(line));
-            added.add(line.named("x" + (added.size() + 1)).at(time));
+            added.add(line.named("x" + (record.lines().size() + added.size() + 1)).at(time));
         }
         return record.and(added).judgedAt(time.plusMinutes(1));
     }
