@@ -187,6 +187,9 @@ final class Planner {
         if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
             open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
         }
+        if (open.concluded().of(open.required(), Judgement.class).stream().anyMatch(open.concluded()::isEnded)) {
+            open.wanted().stream().filter(w -> !w.decidesAlone()).forEach(this::prove);
+        }
         boolean supposed = open.concluded().of(open.required(), Judgement.class).stream().anyMatch(j -> j.state() != State.MET && open.restsOnSupposed(j));
         boolean known = supposed || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
         if (!known) {
