@@ -143,6 +143,12 @@ final class RuleBookLoader {
 
     /** Rules in one, of which some are compiled just now. */
     static KieBase rulesOf(List<Model> models, Map<String, byte[]> house) {
+        models.addAll(modelsOf(house));
+        return KieBaseBuilder.createKieBaseFromModel(models);
+    }
+
+    /** What the compiler made just now of some rules, without the others. */
+    static List<Model> modelsOf(Map<String, byte[]> house) {
         ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
             @Override
             protected Class<?> findClass(String name) throws ClassNotFoundException {
@@ -153,6 +159,7 @@ final class RuleBookLoader {
                 return defineClass(name, bytes, 0, bytes.length);
             }
         };
+        List<Model> models = new ArrayList<>();
         new String(house.get(RuleCompiler.INDEX), StandardCharsets.UTF_8).lines().forEach(name -> {
             try {
                 models.add((Model) inMemory.loadClass(name).getDeclaredConstructor().newInstance());
@@ -160,10 +167,10 @@ final class RuleBookLoader {
                 throw new IllegalStateException("the rules of the house cannot be loaded: " + name, e);
             }
         });
-        return KieBaseBuilder.createKieBaseFromModel(models);
+        return models;
     }
 
-    private static List<Model> models() {
+    static List<Model> models() {
         List<Model> models = new ArrayList<>();
         for (String name : resource(RuleCompiler.INDEX).lines().toList()) {
             try {
@@ -191,7 +198,8 @@ final class RuleBookLoader {
         checkSense(rules);
         Conflicts conflicts = new Conflicts(faults);
         conflicts.limits(limits, codes.values(), List.of());
-        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()));
+        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()), places);
+        conflicts.units(cards.values(), limits);
         Set<String> known = Conflicts.known(cards.values(), morePoints, places);
         known.addAll(elsewhere);
         conflicts.undoRows(cards.values(), known, places,
