@@ -9,6 +9,27 @@ Feature: Disc, drum and cam
       And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
       And front-brake/disc seen minimum-mark 4.5 mm
       Then brakes.disc-thickness is met
+      And it holds until 2027-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      And there was the defect "not as it should be"
+      And front-brake/disc seen minimum-mark 4.5 mm
+      And tom wrote that front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      Then brakes.disc-thickness is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc tried thickness 4.70 mm ± 0.06 mm
+      And front-brake/disc seen minimum-mark 4.5 mm
+      Then brakes.disc-thickness is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      And front-brake/disc told minimum-mark 4.5 mm
+      Then brakes.disc-thickness is missing
 
     Scenario Outline: on both sides of the mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -28,6 +49,8 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
       Then brakes.disc-thickness is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the mark alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -95,6 +118,17 @@ Feature: Disc, drum and cam
         | 0.30 mm ± 0.06 mm | doubt |
         | 0.31 mm ± 0.06 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured runout 0.31 mm ± 0.06 mm
+      And tom wrote that front-brake/disc measured runout 0.20 mm ± 0.06 mm
+      Then brakes.disc-runout is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc tried runout 0.20 mm ± 0.06 mm
+      Then brakes.disc-runout is missing
+
     Scenario: the maker's figure replaces practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says brakes.disc-runout at most 0.15 mm
@@ -111,6 +145,8 @@ Feature: Disc, drum and cam
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.disc-runout is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -153,6 +189,7 @@ Feature: Disc, drum and cam
       And front-brake/disc measured runout 0.20 mm ± 0.06 mm
       Then brakes.disc-runout is met at front-brake/disc
       And it says "at most 0.3 mm (common practice)"
+      And it holds until 2001-01-01
 
   @brakes.disc-condition
   Rule: Every disc is sound
@@ -161,6 +198,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc seen disc-condition sound
       Then brakes.disc-condition is met at front-brake/disc
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,9 +212,17 @@ Feature: Disc, drum and cam
         | warped  |
         | loose   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen disc-condition cracked
+      And tom wrote that front-brake/disc seen disc-condition sound
+      Then brakes.disc-condition is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.disc-condition is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -217,6 +263,27 @@ Feature: Disc, drum and cam
       And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
       And rear-brake/drum seen maximum-mark 161.0 mm
       Then brakes.drum-bore is met
+      And it holds until 2027-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      And there was the defect "not as it should be"
+      And rear-brake/drum seen maximum-mark 161.0 mm
+      And tom wrote that rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      Then brakes.drum-bore is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum tried bore 160.40 mm ± 0.06 mm
+      And rear-brake/drum seen maximum-mark 161.0 mm
+      Then brakes.drum-bore is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      And rear-brake/drum told maximum-mark 161.0 mm
+      Then brakes.drum-bore is missing
 
     Scenario Outline: on both sides of the mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -236,6 +303,8 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
       Then brakes.drum-bore is missing at rear-brake/drum
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -279,6 +348,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum seen drum-condition sound
       Then brakes.drum-condition is met at rear-brake/drum
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -292,9 +362,17 @@ Feature: Disc, drum and cam
         | oval    |
         | blued   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen drum-condition cracked
+      And tom wrote that rear-brake/drum seen drum-condition sound
+      Then brakes.drum-condition is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.drum-condition is missing at rear-brake/drum
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -342,9 +420,22 @@ Feature: Disc, drum and cam
         | 90 ° ± 2 ° | doubt |
         | 91 ° ± 2 ° | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever measured cam-angle 91 ° ± 2 °
+      And tom wrote that rear-brake/cam-lever measured cam-angle 85° ± 2°
+      Then brakes.cam-angle is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever tried cam-angle 85 ° ± 2 °
+      Then brakes.cam-angle is missing
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.cam-angle is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -396,6 +487,7 @@ Feature: Disc, drum and cam
       And rear-brake/cam-lever measured cam-angle 85 ° ± 2 °
       Then brakes.cam-angle is met at rear-brake/cam-lever
       And it says "at most 90° (common practice)"
+      And it holds until 2001-01-01
 
   @brakes.wear-indicator
   Rule: The wear indicator points inside its marks
@@ -404,6 +496,12 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/cam-lever tried wear-indicator inside-the-marks
       Then brakes.wear-indicator is met at rear-brake/cam-lever
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever seen wear-indicator inside-the-marks
+      Then brakes.wear-indicator is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -414,9 +512,17 @@ Feature: Disc, drum and cam
         | found         |
         | past-the-mark |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever tried wear-indicator past-the-mark
+      And tom wrote that rear-brake/cam-lever tried wear-indicator inside-the-marks
+      Then brakes.wear-indicator is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.wear-indicator is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -470,6 +576,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/cam-lever seen cam-lever-position as-made
       Then brakes.cam-lever-position is met at rear-brake/cam-lever
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -480,9 +587,17 @@ Feature: Disc, drum and cam
         | found   |
         | shifted |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever seen cam-lever-position shifted
+      And tom wrote that rear-brake/cam-lever seen cam-lever-position as-made
+      Then brakes.cam-lever-position is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.cam-lever-position is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -512,6 +627,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/adjuster seen adjuster in-hand-and-locked
       Then brakes.adjuster is met at rear-brake/adjuster
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -524,9 +640,17 @@ Feature: Disc, drum and cam
         | slack      |
         | stripped   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/adjuster seen adjuster at-its-end
+      And tom wrote that rear-brake/adjuster seen adjuster in-hand-and-locked
+      Then brakes.adjuster is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.adjuster is missing at rear-brake/adjuster
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
