@@ -120,7 +120,7 @@ public class AssessBench {
     @Benchmark
     public int byHand() {
         int at = next();
-        PlainJudge judge = new PlainJudge(records.get(at), DAY);
+        PlainJudge judge = new PlainJudge(records.get(at), DAY, concluded.get(at).wanted());
         int sum = 0;
         for (Asked one : asked.get(at)) {
             sum += judge.state(one.required(), one.wants(), one.limit()).ordinal();
