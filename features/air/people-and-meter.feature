@@ -294,7 +294,7 @@ Feature: Who is in the room, and what watches the air
       And room/run seen run-minutes 1 min
       Then air.measured-run is fault
 
-    Scenario: nobody wrote how long the run was
+    Scenario: how long the run was is not entered
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 60 ppm ± 5 ppm
       Then air.measured-run is missing

@@ -217,8 +217,23 @@ Feature: Every fault has its way out
       And rear-brake/control measured braking-force 200 N ± 10 N 3 days ago
       And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
       And front-brake was bedded 1 day ago
+      And rear-brake was bedded 1 day ago
       Then the road-test is not closed by brakes.efficiency-both
       And brakes.efficiency-both is stale
+
+    Scenario Outline: bedding in one brake says nothing about the other
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 1000 N ± 10 N 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 10 N 3 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
+      And <end>-brake was bedded 1 day ago
+      Then the road-test is closed by brakes.efficiency-lesser
+      And brakes.efficiency-lesser is fault
+
+      Examples:
+        | end   |
+        | front |
+        | rear  |
 
     Scenario: bedded in before it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

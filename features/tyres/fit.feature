@@ -279,7 +279,7 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was refitted
       Then tyres.tube is met at front-wheel/tube
 
-    Scenario: nobody wrote it down
+    Scenario: it is not entered
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.tube is missing
 
@@ -327,7 +327,7 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was refitted
       Then tyres.rim-tape is met at front-wheel/rim-tape
 
-    Scenario: nobody wrote it down
+    Scenario: it is not entered
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.rim-tape is missing
 

@@ -13,7 +13,6 @@ import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
 import chock.assess.facts.TakenTogether;
 import chock.assess.facts.Wanted;
-import chock.assess.facts.Work;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
@@ -54,8 +53,8 @@ public final class Judge {
     }
 
     /** A fault that work has ended: what it came to has to be read again. */
-    public static Lack ended(Judgement fault, Work work) {
-        return new Lack(fault.required(), State.STALE, fault.says() + "; since then '" + work.entry().what() + "' was entered (" + work.entry().id() + "), and it was not read again");
+    public static Lack ended(Judgement fault) {
+        return new Lack(fault.required(), State.STALE, fault.says() + "; worked on since, and not read again");
     }
 
     public static Lack nothingThatCounts(Wanted wanted) {

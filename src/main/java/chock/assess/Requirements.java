@@ -170,17 +170,28 @@ public final class Requirements {
         return near;
     }
 
-    /** All work that ends a fault worked out from several readings: the card names it, and it certainly came after each of them. */
-    public List<Work> worksEnding(Judgement fault) {
-        List<Touch> cures = book.laidOut(card(fault.required()), fault.required().point()).clearedBy().stream().filter(cure -> cure.only().isEmpty()).toList();
-        if (cures.isEmpty() || fault.evidence().isEmpty()) {
+    /** True of a fault that was worked out from readings of parts. */
+    public boolean isOfParts(Judgement fault) {
+        return !readingsOfParts(fault).isEmpty();
+    }
+
+    /** Ids of the readings of parts that a fault was worked out from; what was read of the machine as a whole no work on a part can end. */
+    public List<String> readingsOfParts(Judgement fault) {
+        return fault.evidence().stream().filter(id -> !record.entry(id).orElseThrow().point().equals("machine")).toList();
+    }
+
+    /** All work that ends the fault as far as one part goes: it undid that reading and mends something, or the card names it, and it certainly came after every reading. */
+    public List<Work> worksEnding(Judgement fault, String reading) {
+        List<Entry> read = fault.evidence().stream().map(id -> record.entry(id).orElseThrow()).toList();
+        Entry entry = record.entry(reading).orElseThrow();
+        Evidence one = new Evidence(entry, Entry.key(entry.point(), entry.what()), null);
+        Wanted wanted = wantedFor(fault.required()).stream().filter(w -> w.key().equals(one.key())).findFirst().orElse(null);
+        if (wanted == null) {
             return List.of();
         }
-        List<Entry> read = fault.evidence().stream().map(id -> record.entry(id).orElseThrow()).toList();
-        List<Work> near = works.touching(cures.stream().map(Touch::point).toList());
-        near.removeIf(work -> read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at()))
-                || cures.stream().noneMatch(cure -> cure.works().contains(work.entry().what()) && (Entry.covers(work.entry().point(), cure.point()) || Entry.covers(cure.point(), work.entry().point()))));
-        return near;
+        List<Work> mending = worksMending(wanted, one);
+        mending.removeIf(work -> Entry.shared(work.entry().point(), entry.point()) == 0 || read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at())));
+        return mending;
     }
 
     /** All work elsewhere that cannot be done without work at this place or on something it carries, in order of time. */
@@ -255,12 +266,6 @@ public final class Requirements {
     /** What it may be at most, as far as the instrument tells. */
     private static Quantity highest(Measured measured) {
         return measured.uncertainty() == null ? measured.value() : measured.value().plus(measured.uncertainty().differenceTo(measured.value().unit()));
-    }
-
-    /** True when it takes away only what the evidence proved, and no fault that it shows: age, a poor instrument, work that mends nothing or that is only implied. */
-    public boolean leavesFaults(SetAside aside) {
-        return aside.isOfTimeOrInstrument()
-                || aside.reason() == SetAside.Reason.UNDONE && record.entry(aside.by()).filter(work -> aside.wanted().mendsNothing().contains(work.what()) || !aside.wanted().isTouchedBy(work)).isPresent();
     }
 
     /** What an open defect can do: what was named with it, and of an answer that is asked of other machines alone, what a fault of those checks can do. */

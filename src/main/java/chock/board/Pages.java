@@ -23,6 +23,7 @@ import chock.record.UnusableInput;
 import chock.record.Vocabulary;
 import chock.report.Wording;
 import chock.rulebook.Card;
+import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
 import chock.signoff.Canonical;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -368,7 +369,7 @@ final class Pages {
                     case RIDING -> "Needs a ride: see that road-test is released.";
                 }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
                 asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note"),
-                closes(ctx, record), param(ctx, "defect"), Arrays.stream(Danger.values()).filter(d -> d != Danger.NONE).map(d -> new Views.Choice(d.id(), d.id().replace('-', ' '), ctx.formParams("dangers").contains(d.id()))).toList(),
+                closes(ctx, record), param(ctx, "defect"), dangers(ctx),
                 Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST,
                 works.isEmpty() ? List.of() : tooled(record).map(t -> tool(ctx, t, "-" + t.work(), record, account)).toList()));
     }
@@ -508,6 +509,13 @@ final class Pages {
             entries.add(closed);
         }
         return entries;
+    }
+
+    /** What a defect can do, as the rule book says it, but for those that say nothing. */
+    private List<Views.Choice> dangers(Context ctx) {
+        Map<String, Dangers.Danger> known = judging.book().library().dangers().byName();
+        return Arrays.stream(Danger.values()).map(Danger::id).filter(id -> known.containsKey(id) && !id.equals(Danger.NONE.id()) && !id.equals(Danger.PROOF.id()))
+                .map(id -> new Views.Choice(id, known.get(id).what(), ctx.formParams("dangers").contains(id))).toList();
     }
 
     private static void tool(Context ctx, ObjectNode entry, String field, Vocabulary.Tooled tooled) {

@@ -78,7 +78,7 @@ class DefectTest {
 
     @Test
     void an_examination_is_written_with_the_cause_that_was_found() {
-        assertThat(technician.get(MACHINE + "/write").body()).contains("When examined: the cause that was found");
+        assertThat(technician.get(MACHINE + "/write").body()).contains("When examined: the cause that was found", "the machine may not stop", "petrol, vapour, hydrogen or wiring can burn");
         HttpResponse<String> without = write(technician, "point", "engine", "work", "examined");
         assertThat(without.statusCode()).isEqualTo(422);
         assertThat(without.body()).contains("an examination without its cause");

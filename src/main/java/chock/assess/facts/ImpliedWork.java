@@ -7,7 +7,7 @@ import chock.rulebook.Assembly.Level;
 import java.util.stream.Collectors;
 
 /**
- * Work that nobody wrote, and that was done all the same: a tube does not come out without its tyre.
+ * Work that is not entered and was done all the same: a tube does not come out without its tyre.
  *
  * @param work the work that was written
  * @param implied what it implies, and by which steps

@@ -27,9 +27,9 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
         return reason.wasProof();
     }
 
-    /** True when the time or the instrument alone sets it aside. */
-    public boolean isOfTimeOrInstrument() {
-        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT;
+    /** True when it takes away what the evidence proved, and does not say that it was wrong. */
+    public boolean leavesFaults() {
+        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT || reason == Reason.UNDONE;
     }
 
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.

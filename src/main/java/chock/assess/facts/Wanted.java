@@ -150,7 +150,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
 
     /**
      * True when the entry is work that ends the fault this evidence shows: work the card says clears it, or work on the part, or
-     * where the card says that work undoes it, which mends something. Implied work ends no fault: nobody wrote that it was done.
+     * where the card says that work undoes it, which mends something. Implied work ends no fault: it is not entered that it was done.
      */
     public boolean isMendedBy(Entry work, Evidence fault) {
         for (Touch cure : laid.clearedBy()) {

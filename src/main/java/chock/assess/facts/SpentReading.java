@@ -1,11 +1,11 @@
 package chock.assess.facts;
 
 /** A reading that proves nothing any more for its age or its instrument, and shows a fault all the same where others are put with it. */
-public record Past(Wanted wanted, Evidence evidence) {
+public record SpentReading(Wanted wanted, Evidence evidence) {
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Past o && o.evidence.equals(evidence) && o.wanted.equals(wanted);
+        return other instanceof SpentReading o && o.evidence.equals(evidence) && o.wanted.equals(wanted);
     }
 
     @Override
