@@ -145,7 +145,6 @@ record Scaffold(String id, boolean measured, LocalDate today) {
                   wants:
                 """ + wants + """
                   holds: FILL IN until undone, same day, or a time such as 12 months
-                  undone-by: []
                   ends-by: work  # FILL IN work, look, document or time: what ends a fault
                   remedy: FILL IN what clears it, in the imperative
                 """;

@@ -7,6 +7,7 @@ import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A check as it is written down: one question with a stable id.
@@ -21,7 +22,7 @@ import java.util.Set;
  * @param wants the evidence it wants
  * @param limit id of the limit, or null
  * @param holds how long evidence holds
- * @param undoneBy work that undoes it, besides work on the point itself or above it
+ * @param undoneBy work that undoes it, besides work on the point itself or above it; of a shipped card from {@code rules/undoing.yaml}, of a house's from the card
  * @param survives work above the point that leaves it untouched, though it disturbs: a rim stays true when the wheel comes out
  * @param clearedBy the work that clears a fault, any one of the rows; empty when the remedy can be any work there
  * @param together which of the wants count only when taken together, or null
@@ -99,4 +100,14 @@ public record Card(String id, String question, String applies, Set<Gate> gates, 
      * @param unless name of what keeps them open all the same, or null
      */
     public record AlsoCloses(Set<Gate> gates, Set<String> only, List<String> at, Quantity over, boolean below, String unless) { }
+
+    /** The same card with more work that undoes it, and more that leaves it untouched. */
+    Card resting(List<Undo> moreUndoing, List<Undo> moreSparing) {
+        return moreUndoing.isEmpty() && moreSparing.isEmpty() ? this : new Card(id, question, applies, gates, needs, critical, place, wants, limit, holds, joined(undoneBy, moreUndoing), joined(survives, moreSparing),
+                clearedBy, together, remedy, caution, formerly, dangers, closes, endsBy, file, line);
+    }
+
+    private static List<Undo> joined(List<Undo> rows, List<Undo> more) {
+        return Stream.concat(rows.stream(), more.stream()).toList();
+    }
 }

@@ -145,8 +145,7 @@ final class CardReader {
     private List<Card.Undo> undos(Sheet sheet, String key, Set<String> bad) {
         List<Card.Undo> undos = new ArrayList<>();
         for (Sheet undo : sheet.sheets(key)) {
-            List<String> named = undo.texts("work");
-            named.stream().filter(w -> !works.containsKey(w)).forEach(w -> undo.fault("work", "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
+            List<String> named = works(undo, "work");
             Place at = placeOf(undo, "place", undo.text("place"));
             Set<String> only = key.equals("undone-by") ? new LinkedHashSet<>(undo.texts("only")) : bad == null ? Set.of() : answers(undo, bad);
             undo.done();
@@ -155,6 +154,13 @@ final class CardReader {
             }
         }
         return undos;
+    }
+
+    /** Works named under a key. */
+    List<String> works(Sheet sheet, String key) {
+        List<String> named = sheet.texts(key);
+        named.stream().filter(w -> !works.containsKey(w)).forEach(w -> sheet.fault(key, "'" + w + "' is not a known work", "Known: " + String.join(", ", works.keySet()) + "."));
+        return named;
     }
 
     // A single amount or date is held against the card's limit without being told so.

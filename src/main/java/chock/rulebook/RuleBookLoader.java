@@ -260,10 +260,17 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, outline.apply(name), faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(UndoingReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, undoing.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
+        if (files.contains(UndoingReader.FILE)) {
+            Sheet sheet = Sheet.one("rules/" + UndoingReader.FILE, outline.apply(UndoingReader.FILE), faults);
+            Set<String> points = elsewhere.isEmpty() ? Conflicts.known(cards.values(), morePoints, places) : null;
+            if (sheet != null) {
+                cards.putAll(new UndoingReader(new CardReader(places, works, dangers, false), places, cards, points).read(sheet));
+            }
+        }
         if (files.contains(FIELDS)) {
             Vocabulary known = vocabulary();
             SortedSet<String> points = new TreeSet<>(known.points());
