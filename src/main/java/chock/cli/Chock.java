@@ -90,6 +90,7 @@ public final class Chock implements Runnable {
         commands.put("rules", () -> new RulesCommand(bench));
         commands.put("rehearse", () -> new RehearseCommand(bench));
         commands.put("figure", () -> new FigureCommand(bench));
+        commands.put("record", () -> new CommandLine(new RecordCommand()).addSubcommand(new RecordCommand.Expand(bench)));
         commands.put("schema", () -> new SchemaCommand(bench));
         commands.put("new", () -> new CommandLine(new NewCommand()).addSubcommand(new NewRecordCommand(bench)).addSubcommand(new NewCheckCommand(bench)).addSubcommand(new NewShopCommand(bench)));
         commands.put("board", () -> new CommandLine(new BoardCommand(bench)).addSubcommand(new BoardCommand.Take(bench)).addSubcommand(new BoardCommand.Give(bench)).addSubcommand(new BoardCommand.Copy()));

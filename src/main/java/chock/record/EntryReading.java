@@ -113,12 +113,16 @@ final class EntryReading {
         };
     }
 
-    /** One number is given once: of two entries with the same one nobody could say which came first. */
+    /**
+     * In one minute a number is given once: of two entries with the same one nobody could say which came first. Sessions in order
+     * number their lines from 1 each.
+     */
     private void sequence(List<Entry> all) {
-        Map<Integer, Integer> first = new HashMap<>();
+        Map<String, Integer> first = new HashMap<>();
         for (int i = 0; i < all.size(); i++) {
-            int seq = all.get(i) == null || all.get(i).at() == null ? 0 : all.get(i).at().seq();
-            Integer before = seq == 0 ? null : first.putIfAbsent(seq, i);
+            Moment at = all.get(i) == null ? null : all.get(i).at();
+            int seq = at == null ? 0 : at.seq();
+            Integer before = seq == 0 ? null : first.putIfAbsent(seq + " " + at, i);
             if (before != null) {
                 wrong("entries[" + i + "].seq", "the seq " + seq + " is used twice, first on line " + lines.get("entries[" + before + "]"), "Leave seq out of what is written by hand; the program numbers its own entries");
             }

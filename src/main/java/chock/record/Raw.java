@@ -35,7 +35,16 @@ final class Raw {
             @NotEmpty(message = "Write at least the person who makes the entries") List<@NotNull(message = "Write a person") @Valid Person> people,
             @NotNull(message = "Write the instruments, or [] when nothing was measured") List<@NotNull(message = "Write an instrument") @Valid Instrument> instruments,
             @NotNull(message = "Write the entries, or [] when there are none yet") List<@NotNull(message = "Write an entry") @Valid Entry> entries,
-            @NotNull(message = "Write what is claimed of the machine, or [] when nothing is") List<@NotNull(message = "Write a claim") @Valid Claim> claims) { }
+            @NotNull(message = "Write what is claimed of the machine, or [] when nothing is") List<@NotNull(message = "Write a claim") @Valid Claim> claims,
+            @Since(2) List<Object> sessions) {
+
+        /** Sessions were written out as entries before the record comes here. */
+        Job {
+            if (sessions != null) {
+                throw new IllegalStateException("sessions are written out before they are put in their places");
+            }
+        }
+    }
 
     record Machine(
             @NotBlank(message = "Write the marque") String marque,

@@ -64,6 +64,9 @@ public final class RecordReader {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(fileName, lines);
         JsonNode written = Written.read(bytes, faults, lines);
+        if (written instanceof ObjectNode keys) {
+            Sessions.expand(keys, lines, faults);
+        }
         return new Opened(lines, faults, written == null ? null : new Binding(faults, lines).bind(written));
     }
 
@@ -112,15 +115,19 @@ public final class RecordReader {
     }
 
     /**
-     * The file as it is written: every value a text, in the order it stands. Whether it makes sense is not looked at.
+     * The file as it is written: every value a text, in the order it stands, with its sessions written out as single entries. Whether
+     * it makes sense is not looked at.
      *
      * @param fileName how the file is called in messages
-     * @throws UnusableInput when it is not YAML or JSON with one mapping, or a key stands twice
+     * @throws UnusableInput when it is not YAML or JSON with one mapping, a key stands twice, or a session cannot be written out
      */
     public static ObjectNode written(String fileName, byte[] bytes) {
         Map<String, Integer> lines = new HashMap<>();
         Faults faults = new Faults(fileName, lines);
         JsonNode written = Written.read(bytes, faults, lines);
+        if (written instanceof ObjectNode keys) {
+            Sessions.expand(keys, lines, faults);
+        }
         if (faults.any()) {
             throw faults.toException();
         }

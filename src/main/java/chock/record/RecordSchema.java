@@ -57,8 +57,10 @@ public final class RecordSchema {
         keys.set("instruments", list(instrument(), "What readings are taken with.", 0));
         keys.set("entries", list(entry(), "What was measured, seen and done, each with its day and writer.", 0));
         keys.set("claims", list(claim(), "What is said of the machine, such as by its seller.", 0));
+        keys.set("sessions", list(session(), "Evidence of one round: time, person and instruments once, below them the places with what was found.", 0));
         job.set("allOf", laterKeys());
-        return object(job, keys, List.of());
+        job.set("$defs", nodes.objectNode().set("found", found()));
+        return object(job, keys, List.of("sessions"));
     }
 
     /** Of each earlier form: without the keys that a later one brought. */
@@ -288,6 +290,34 @@ public final class RecordSchema {
         entry.set("oneOf", exactlyOne);
         entry.set("allOf", rules);
         return entry;
+    }
+
+    private ObjectNode session() {
+        ObjectNode keys = nodes.objectNode();
+        keys.set("id", number("^" + Sessions.ID + "$", "Its own id; the ids of its entries begin with it."));
+        keys.set("at", pattern(MOMENT, "Day, or day and time, in the workshop's time."));
+        keys.set("by", number(ID, "Who writes it."));
+        keys.set("in-order", yesNo("Yes when its lines were done in the order in which they are written."));
+        ObjectNode instruments = nodes.objectNode().put("type", "object").put("minProperties", 1).put("description", "What is read, and with which instrument.");
+        instruments.set("additionalProperties", number(ID, "The instrument."));
+        keys.set("with", instruments);
+        ObjectNode session = object(nodes.objectNode(), keys, List.of("in-order", "with"));
+        // One of them is offered by an editor as soon as somebody types a letter of it.
+        new TreeSet<>(words.points().stream().map(point -> point.split("/")[0]).toList()).forEach(place -> keys.set(place, aFind()));
+        session.put("minProperties", Sessions.HEADER.size() - 1);
+        return session.set("additionalProperties", aFind());
+    }
+
+    private ObjectNode aFind() {
+        return nodes.objectNode().put("$ref", "#/$defs/found");
+    }
+
+    /** Below a place: other places, and what was found, each a text; of work also a list. */
+    private ObjectNode found() {
+        ObjectNode below = nodes.objectNode().put("type", "object").put("minProperties", 1);
+        below.set("additionalProperties", aFind());
+        ArrayNode ways = nodes.arrayNode().add(below).add(text("What was found.")).add(list(text("Work done."), "Works done.", 1));
+        return nodes.objectNode().put("description", "A place with what was found there; [place] [kind] what: answer.").set("anyOf", ways);
     }
 
     private ObjectNode claim() {

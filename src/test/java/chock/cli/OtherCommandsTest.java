@@ -88,4 +88,18 @@ class OtherCommandsTest {
                 .allSatisfy(name -> assertThat(run.out()).contains("\n" + name.strip() + "\n  "));
         assertThat(run.out()).contains("RELEASED at ", "BLOCKED at ");
     }
+
+    @Test
+    void recordExpandPrintsARecordThatIsJudgedAlike() {
+        String file = "src/test/resources/record/sessions/lark-too-close.yaml";
+        Run expanded = Run.of("record", "expand", file);
+        assertThat(expanded.status()).isZero();
+        assertThat(expanded.out()).startsWith("chock: job-record/2\n").doesNotContain("sessions:");
+        Run asSessions = Run.of("assess", "--format", "json", "--as-of", "2026-11-25T12:00", file);
+        Run single = Run.with(expanded.out(), "assess", "--format", "json", "--as-of", "2026-11-25T12:00", "-");
+        assertThat(single.out()).isEqualTo(asSessions.out()).isNotBlank();
+        assertThat(single.status()).isEqualTo(asSessions.status());
+        assertThat(Run.with("chock: job-record/2\n", "record", "expand", "-").status()).isEqualTo(2);
+        assertThat(Run.of("record").status()).isEqualTo(2);
+    }
 }

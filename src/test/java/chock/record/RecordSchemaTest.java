@@ -45,6 +45,18 @@ class RecordSchemaTest {
     }
 
     @Test
+    void sessionsFitWhereTheReaderTakesThem() throws IOException {
+        String session = "sessions:\n  - {id: s1, at: 2026-11-21, by: ida, with: {thickness: cal-1}, front-brake: {caliper/inner-pad thickness: 3.1 mm, hydraulic: {hose condition: sound, done: [bled, cleaned]}}, rear-brake tried feel: firm}\n";
+        assertThat(Words.read(Words.good() + session)).isNotNull();
+        assertThat(errors(Words.good() + session)).isEmpty();
+        for (String[] bad : new String[][] {{"id: s1, ", ""}, {"by: ida, ", ""}, {"at: 2026-11-21", "at: today"}, {"{thickness: cal-1}", "{}"}, {"{thickness: cal-1}", "cal-1"}, {"hose condition: sound", "hose condition: ''"}}) {
+            String text = Words.good() + session.replace(bad[0], bad[1]);
+            assertThat(catchThrowable(() -> Words.read(text))).as(bad[0]).isInstanceOf(UnusableInput.class);
+            assertThat(errors(text)).as(bad[0]).isNotEmpty();
+        }
+    }
+
+    @Test
     void schemaIsItselfASchema() {
         Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(written)).isEmpty();
