@@ -8,12 +8,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Map;
 import java.util.function.Function;
@@ -129,6 +133,39 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
             Files.write(path(file), bytes);
         } catch (IOException e) {
             throw UnusableInput.of(file, "it cannot be written", "Name a file in a folder that is there");
+        }
+    }
+
+    /**
+     * Writes a file that is there already anew: afterwards it holds the old bytes or the new ones, never half of them.
+     *
+     * @throws UnusableInput when it cannot be written; then it is as it was
+     */
+    void replace(String file, byte[] bytes) {
+        Path named = path(file);
+        Path part = named.resolveSibling("." + named.getFileName() + ".part");
+        try {
+            Path to = Files.isSymbolicLink(named) ? named.toRealPath() : named;
+            part = to.resolveSibling("." + to.getFileName() + ".part");
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
+                ByteBuffer buffer = ByteBuffer.wrap(bytes);
+                while (buffer.hasRemaining()) {
+                    channel.write(buffer);
+                }
+                channel.force(true);
+            }
+            Files.move(part, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            discard(part);
+            throw UnusableInput.of(file, "it cannot be written", "Nothing was changed; make room or name another place, and do it again");
+        }
+    }
+
+    private static void discard(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            // Hidden, and written over the next time.
         }
     }
 

@@ -85,6 +85,7 @@ public final class Chock implements Runnable {
         commands.put("keys", () -> KeysCommand.with(bench));
         commands.put("ledger", () -> LedgerCommand.with(bench));
         commands.put("worksheet", () -> new WorksheetCommand(bench));
+        commands.put("take-in", () -> new TakeInCommand(bench));
         commands.put("tag", () -> new TagCommand(bench));
         commands.put("statement", () -> new StatementCommand(bench));
         commands.put("rules", () -> new RulesCommand(bench));

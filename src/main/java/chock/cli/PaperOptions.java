@@ -18,7 +18,7 @@ import picocli.CommandLine.TypeConversionException;
 final class PaperOptions {
     @Spec(Spec.Target.MIXEE) private CommandSpec spec;
 
-    @Option(names = "--format", paramLabel = "FORMAT", converter = FormWord.class, description = "text, html or pdf. Default: as the name behind --out ends, else text.")
+    @Option(names = "--format", paramLabel = "FORMAT", converter = FormWord.class, description = "text, html or pdf; of a work sheet also yaml. Default: as the name behind --out ends, else text.")
     private Form form;
 
     @Option(names = "--out", paramLabel = "FILE", description = "File to write; a PDF goes only to a file. Default: standard output.")
@@ -28,11 +28,22 @@ final class PaperOptions {
     private PaperSize size;
 
     /** How a paper comes. */
-    enum Form { TEXT, HTML, PDF }
+    enum Form { TEXT, HTML, PDF, YAML }
 
     /** @throws ParameterException when the paper could not be put where it was asked for */
     void ready() {
-        form();
+        ready(false);
+    }
+
+    /** @param yaml whether this paper comes as YAML as well */
+    void ready(boolean yaml) {
+        if (form() == Form.YAML && !yaml) {
+            throw new ParameterException(spec.commandLine(), "This paper comes as text, html or pdf.");
+        }
+    }
+
+    boolean isYaml() {
+        return form() == Form.YAML;
     }
 
     private Form form() {
@@ -49,10 +60,11 @@ final class PaperOptions {
             case TEXT -> put(bench, text.get());
             case HTML -> put(bench, html.apply(size));
             case PDF -> bench.write(out, Papers.pdf(html.apply(size), made));
+            case YAML -> throw new IllegalStateException("asked for before");
         }
     }
 
-    private void put(Bench bench, String words) {
+    void put(Bench bench, String words) {
         if (out == null) {
             bench.print(words);
         } else {

@@ -4,6 +4,7 @@ import chock.assess.OrderOfWork;
 import chock.record.Gate;
 import chock.report.OrderReport;
 import chock.report.Papers;
+import chock.report.SessionSheet;
 import chock.report.WorkSheet;
 import chock.rulebook.RuleBook;
 import java.util.Map;
@@ -13,7 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The order of work as a sheet for the bench. */
-@Command(name = "worksheet", sortOptions = false, description = "Write the work that remains for a gate as a sheet with blanks, in the order of work.",
+@Command(name = "worksheet", sortOptions = false, description = "Write the work that remains for a gate as a sheet with blanks, in the order of work. --format yaml writes it as sessions to fill in, for take-in.",
         footer = {"", "Exit status: 0 nothing remains; 1 something does; 2 unusable input or usage; 3 chock itself failed."})
 final class WorksheetCommand implements Callable<Integer> {
     private final Bench bench;
@@ -31,11 +32,15 @@ final class WorksheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        paper.ready();
+        paper.ready(true);
         RuleBook book = record.book(bench);
         Records.Read read = record.read(bench, book);
         OrderOfWork order = OrderOfWork.of(read.record(), book, gate, read.asOf());
-        paper.put(bench, read.asOf(), () -> new OrderReport(order, Map.of()).text(bench.bold()), size -> Papers.html(WorkSheet.of(order, book), size));
+        if (paper.isYaml()) {
+            paper.put(bench, SessionSheet.of(order, book));
+        } else {
+            paper.put(bench, read.asOf(), () -> new OrderReport(order, Map.of()).text(bench.bold()), size -> Papers.html(WorkSheet.of(order, book), size));
+        }
         return order.steps().isEmpty() && order.cycle().isEmpty() ? Bench.RELEASED : Bench.BLOCKED;
     }
 }

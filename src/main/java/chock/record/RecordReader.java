@@ -70,6 +70,11 @@ public final class RecordReader {
         return new Opened(lines, faults, written == null ? null : new Binding(faults, lines).bind(written));
     }
 
+    /** What was opened in another way, such as a record with lines of a sheet behind its own. */
+    static Opened opened(Map<String, Integer> lines, Faults faults, Raw.Job raw) {
+        return new Opened(lines, faults, raw);
+    }
+
     /** A file that was opened and not yet held against the words of a rule book. */
     public static final class Opened {
         private final Map<String, Integer> lines;

@@ -52,12 +52,14 @@ final class Sessions {
     private final ArrayNode entries;
     private final Map<String, Integer> lines;
     private final Faults faults;
+    private final BiConsumer<String, ObjectNode> told;
     private final Map<String, String> ids = new HashMap<>();
     /** Minutes in which numbers say what came first: those of two sessions prove nothing against each other. */
     private final Set<String> numbered = new HashSet<>();
 
-    private Sessions(ArrayNode entries, Map<String, Integer> lines, Faults faults) {
+    private Sessions(ArrayNode entries, Map<String, Integer> lines, Faults faults, BiConsumer<String, ObjectNode> told) {
         this.entries = entries;
+        this.told = told;
         this.lines = lines;
         this.faults = faults;
         entries.forEach(entry -> {
@@ -83,9 +85,24 @@ final class Sessions {
             faults.add(KEY, sessions.isNull() || sessions.asText("x").isBlank() ? "this is empty" : "a single value stands here", "Write a list of sessions, each behind a dash, or leave the key out");
             return;
         }
-        Sessions reader = new Sessions(entries, lines, faults);
+        Sessions reader = new Sessions(entries, lines, faults, (path, entry) -> { });
         for (int i = 0; i < list.size(); i++) {
             reader.session(KEY + "[" + i + "]", list.get(i));
+        }
+    }
+
+    /**
+     * The same of sessions that do not stand in the record yet. What is no set of keys among them is passed over, so that the path
+     * of each stays what it is on the sheet.
+     *
+     * @param told takes each entry with the path of its line
+     */
+    static void expand(ArrayNode sessions, ArrayNode entries, Map<String, Integer> lines, Faults faults, BiConsumer<String, ObjectNode> told) {
+        Sessions reader = new Sessions(entries, lines, faults, told);
+        for (int i = 0; i < sessions.size(); i++) {
+            if (sessions.get(i).isObject()) {
+                reader.session(KEY + "[" + i + "]", sessions.get(i));
+            }
         }
     }
 
@@ -380,6 +397,7 @@ final class Sessions {
         if (line.tool != null) {
             put(entry, at, "with", line.tool, line.toolPath);
         }
+        told.accept(line.path, entry);
     }
 
     private void put(ObjectNode entry, String at, String key, String value, String origin) {
@@ -412,7 +430,8 @@ final class Sessions {
         }
     }
 
-    private static String minute(JsonNode node) {
+    /** The moment as it is written, spelled in one way. */
+    static String minute(JsonNode node) {
         return node.path("at").asText().trim().replaceAll("[ T]+", " ");
     }
 }

@@ -1,0 +1,188 @@
+package chock.report;
+
+import chock.assess.OrderOfWork;
+import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
+import chock.quantity.Unit;
+import chock.record.Instrument;
+import chock.record.SheetTakenIn;
+import chock.record.Vocabulary;
+import chock.rulebook.Card;
+import chock.rulebook.RuleBook;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The work that remains for one gate as sessions to fill in, every answer blank. What may be answered stands above each blank in
+ * the order of the alphabet, so that no answer is offered first.
+ */
+public final class SessionSheet {
+    private static final int WIDTH = 100;
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("MMddHHmm", Locale.ROOT);
+
+    private final OrderOfWork order;
+    private final RuleBook book;
+    private final StringBuilder text = new StringBuilder();
+    private final String stem;
+    private int number;
+
+    /**
+     * Steps of one session.
+     *
+     * @param phase what must be allowed, in words
+     * @param work whether they are work; looking comes in a session of its own, since another person may do it
+     */
+    private record Round(String phase, boolean work, List<Step> steps) { }
+
+    private SessionSheet(OrderOfWork order, RuleBook book) {
+        this.order = order;
+        this.book = book;
+        this.stem = "w" + STAMP.format(LocalDateTime.ofInstant(order.asOf(), order.record().zone()));
+    }
+
+    /** The sheet as YAML, to be filled in and given to {@code chock take-in}. */
+    public static String of(OrderOfWork order, RuleBook book) {
+        return new SessionSheet(order, book).written();
+    }
+
+    private String written() {
+        comment("", "What remains for " + order.gate() + " of " + order.record().id() + ". Fill in at, by, with and what was found, each behind its colon. Leave blank what was not done. Then: chock take-in SHEET RECORD");
+        text.append("chock: ").append(SheetTakenIn.FORM).append("\nrecord: ").append(inQuotes(order.record().id())).append('\n');
+        List<Step> byHand = order.steps().stream().filter(step -> !isLine(step)).toList();
+        if (!byHand.isEmpty()) {
+            comment("", "Not lines of a session; settle these, or write each as an entry of the record:");
+            byHand.forEach(step -> comment("", "- " + step.says()));
+        }
+        text.append("sessions:\n");
+        rounds().forEach(this::round);
+        return text.toString();
+    }
+
+    private static boolean isLine(Step step) {
+        return step.kind() != Kind.SETTLE && step.corrects().isEmpty() && !step.says().contains("name the document");
+    }
+
+    private static boolean isWork(Step step) {
+        return step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
+    }
+
+    /** Within what must be allowed: first the work, in its order, then everything that is looked at. */
+    private List<Round> rounds() {
+        Map<Card.Needs, List<Round>> rounds = new LinkedHashMap<>();
+        for (Step step : order.steps()) {
+            if (isLine(step)) {
+                List<Round> both = rounds.computeIfAbsent(step.needs(), needs -> List.of(new Round(OrderReport.phase(needs, order.gate()), true, new ArrayList<>()), new Round(OrderReport.phase(needs, order.gate()), false, new ArrayList<>())));
+                both.get(isWork(step) ? 0 : 1).steps.add(step);
+            }
+        }
+        return rounds.values().stream().flatMap(List::stream).filter(round -> !round.steps.isEmpty()).toList();
+    }
+
+    private void round(Round round) {
+        comment("  ", round.phase + (round.work ? ": work." : ": what is measured, tried and seen."));
+        text.append("  - id: ").append(stem).append((char) ('a' + number++)).append("\n    at:   # ").append(LocalDateTime.ofInstant(order.asOf(), order.record().zone()).toString(), 0, 10)
+                .append(" hh:mm\n    by:   # ").append(String.join(", ", order.record().people().stream().map(person -> person.id()).toList())).append("\n    in-order: yes\n");
+        with(round);
+        Map<String, List<Step>> byPart = new LinkedHashMap<>();
+        round.steps.forEach(step -> byPart.computeIfAbsent(step.point().split("/")[0], part -> new ArrayList<>()).add(step));
+        byPart.forEach((part, steps) -> {
+            text.append("    ").append(part).append(":\n");
+            Set<String> written = new LinkedHashSet<>();
+            steps.forEach(step -> line(part, step, written));
+        });
+    }
+
+    private void with(Round round) {
+        Map<String, Unit.Dimension> read = new LinkedHashMap<>();
+        for (Step step : round.steps) {
+            Vocabulary.Tooled tooled = step.kind() == Kind.DO ? book.vocabulary().tooled().get(step.what()) : null;
+            if (tooled != null) {
+                read.put(step.what(), tooled.unit().dimension());
+            } else if (step.kind() == Kind.MEASURE) {
+                read.put(step.what(), book.vocabulary().aspects().get(step.what()).dimension());
+            }
+        }
+        if (!read.isEmpty()) {
+            text.append("    with:\n");
+            read.forEach((what, dimension) -> text.append("      ").append(what).append(":   # ").append(instruments(dimension)).append('\n'));
+        }
+    }
+
+    private String instruments(Unit.Dimension dimension) {
+        List<String> fit = order.record().instruments().stream().filter(one -> reads(one, dimension)).map(Instrument::id).toList();
+        return fit.isEmpty() ? "none of this record reads it" : String.join(", ", fit);
+    }
+
+    private boolean reads(Instrument one, Unit.Dimension dimension) {
+        Vocabulary.InstrumentKind kind = book.vocabulary().instruments().get(one.kind());
+        return kind != null && kind.leastUncertainty().containsKey(dimension);
+    }
+
+    private void line(String part, Step step, Set<String> written) {
+        String place = step.point().equals(part) ? "" : step.point().substring(part.length() + 1) + " ";
+        String key = place + switch (step.kind()) {
+            case PUT_RIGHT, PUT_TOGETHER -> "done";
+            case DO -> "done " + step.what();
+            case TRY -> "tried " + step.what();
+            case ASK -> "told " + step.what();
+            case LOOK -> "seen " + step.what();
+            default -> step.what();
+        };
+        comment("      ", says(step));
+        if (written.add(key)) {
+            text.append("      ").append(key).append(":\n");
+        }
+    }
+
+    private String says(Step step) {
+        int colon = step.says().indexOf(": ");
+        String says = step.says().substring(colon < 0 ? 0 : colon + 2);
+        if (step.kind() == Kind.DO) {
+            Vocabulary.Tooled tooled = book.vocabulary().tooled().get(step.what());
+            return says + (tooled == null ? " Write yes." : " Write the figure in " + tooled.unit().symbol() + ", or yes where none was found.");
+        }
+        Vocabulary.Aspect aspect = isWork(step) ? null : book.vocabulary().aspects().get(step.what());
+        if (aspect == null) {
+            return says;
+        }
+        return switch (aspect.form()) {
+            case ANSWER -> String.join(", ", new TreeSet<>(aspect.answers())) + (step.notBy() == null ? "" : " (by somebody other than " + (step.notBy().isEmpty() ? "who does the work" : step.notBy()) + ")");
+            case AMOUNT -> says + " In " + String.join(" or ", units(step)) + ".";
+            case DAYS -> says + " As marked: 2023-05-14, 2023-05 or 2023.";
+            case CODE -> says + " As marked.";
+        };
+    }
+
+    /** As the cards have it; other units of the kind may be written as well. */
+    private Set<String> units(Step step) {
+        Set<String> units = new LinkedHashSet<>();
+        step.checks().stream().map(check -> book.cards().get(check)).filter(Objects::nonNull).flatMap(card -> card.wants().stream())
+                .filter(want -> want.aspect().equals(step.what()) && want.unit() != null).forEach(want -> units.add(want.unit().symbol()));
+        return units;
+    }
+
+    private static String inQuotes(String id) {
+        return "\"" + id.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+
+    private void comment(String indent, String words) {
+        StringBuilder line = new StringBuilder(indent + "#");
+        for (String word : words.replaceAll("\\s+", " ").split(" ")) {
+            if (line.length() + 1 + word.length() > WIDTH && line.length() > indent.length() + 1) {
+                text.append(line).append('\n');
+                line = new StringBuilder(indent + "#");
+            }
+            line.append(' ').append(word);
+        }
+        text.append(line).append('\n');
+    }
+}
