@@ -570,6 +570,26 @@ Feature: What the brakes do
         | 650   | 900  | doubt |
         | 700   | 900  | met   |
 
+    Scenario: both brakes bedded in since the weak reading, and measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And front-brake was bedded 2 days ago
+      And rear-brake was bedded 2 days ago
+      And front-brake/control measured braking-force 900 N ± 30 N 1 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 1 days ago
+      Then brakes.efficiency-lesser is met
+      And record.agreement is met
+
+    Scenario: a better force with nothing done in between proves nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 1 days ago
+      Then brakes.efficiency-lesser is doubt
+
     Scenario: GB asks for one means of braking only before 1927
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the machine is first registered 1926-12-31

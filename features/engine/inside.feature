@@ -351,6 +351,30 @@ Feature: Inside the engine
       And it says "cylinder 2 has no reading"
       And engine.compression-spread is missing at engine/cylinder-2
 
+    Scenario: one cylinder measured once more takes nothing from those measured in one go
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar 10 days ago
+      And engine/cylinder-2 measured compression 9.8 bar ± 0.1 bar 10 days ago
+      And engine/cylinder-1 measured compression 10.05 bar ± 0.1 bar
+      Then engine.compression-spread is met
+
+    Scenario: one cylinder measured once more, and lower
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar 10 days ago
+      And engine/cylinder-2 measured compression 9.8 bar ± 0.1 bar 10 days ago
+      And engine/cylinder-1 measured compression 8.0 bar ± 0.1 bar
+      Then engine.compression-spread is doubt at engine/cylinder-1
+
+    Scenario: two cylinders that were never measured in one go
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar 10 days ago
+      And engine/cylinder-2 measured compression 9.8 bar ± 0.1 bar
+      Then engine.compression-spread is missing at engine/cylinder-1
+      And it says "not measured in one go"
+
     Scenario: a dead cylinder to compare with
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine has 2 cylinders

@@ -136,7 +136,7 @@ final class Planner {
         // A step answers every want of its kind there, whichever check has it.
         for (Card card : book.cards().values()) {
             if (card.gates().contains(gate)) {
-                concluded.required(card.id()).forEach(required -> concluded.of(required, Wanted.class).stream().filter(w -> tasks.containsKey(w.key())).forEach(w -> answer(tasks.get(w.key()), w)));
+                concluded.required(card.id()).forEach(required -> concluded.of(required, Wanted.class).stream().filter(w -> tasks.containsKey(step(w))).forEach(w -> answer(tasks.get(step(w)), w)));
             }
         }
     }
@@ -184,7 +184,7 @@ final class Planner {
         open.judged(State.DOUBT).forEach(j -> again(open, j.evidence().stream().allMatch(open::isAsked) ? j.evidence() : List.of(), j.says()));
         open.judged(State.MISSING).forEach(j -> again(open, j.evidence(), j.says()));
         open.concluded().of(open.required(), Lack.class).stream().filter(l -> !l.entries().isEmpty()).forEach(l -> lacking(open, l));
-        if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(w.key()))) {
+        if (open.wanted().stream().anyMatch(w -> w.countsTogether() && tasks.containsKey(step(w)))) {
             open.wanted().stream().filter(Wanted::countsTogether).forEach(this::prove);
         }
         if (open.concluded().of(open.required(), Judgement.class).stream().anyMatch(open.concluded()::isEnded)) {
@@ -197,8 +197,14 @@ final class Planner {
         }
     }
 
+    /** What a step is known by. The same work once more with the engine warm, or after the ride, is a step of its own: a head is torqued before the first start and again after it. */
+    private static String step(Wanted want) {
+        boolean later = want.want().weakest() == Deed.DONE && want.card().needs() != Card.Needs.STANDING;
+        return later ? want.key() + " " + want.card().needs() : want.key();
+    }
+
     private void prove(Wanted want) {
-        Task task = tasks.computeIfAbsent(want.key(), k -> new Task(Task.kindOf(want), want.point(), want.want().aspect(),
+        Task task = tasks.computeIfAbsent(step(want), k -> new Task(Task.kindOf(want), want.point(), want.want().aspect(),
                 want.want().weakest() == Deed.DONE ? List.of(want.want().aspect()) : List.of()));
         answer(task, want);
     }
@@ -212,7 +218,6 @@ final class Planner {
         task.checks.add(card.id());
         task.critical |= card.critical();
         task.caution = task.caution == null ? card.caution() : task.caution;
-        task.fromEarlierGate |= gate != Gate.FIRST_START && card.gates().contains(Gate.FIRST_START);
         if (task.isWork()) {
             task.remedies.add(card.remedy());
         }
@@ -232,8 +237,12 @@ final class Planner {
             return;
         }
         if (fault.want() == null && open.required().point().equals("machine") && !open.wanted().isEmpty() && open.wanted().stream().noneMatch(Wanted::decidesAlone)) {
-            // Which of its parts is at fault no reading of the whole can tell: what the remedy says is done, and everything read again.
-            settle(open, fault.says());
+            // Which of its parts is at fault no reading of the whole can tell: what clears it is done to each, or what the remedy says, and everything is read again.
+            List<Touch> named = open.wanted().get(0).laid().clearedBy();
+            if (named.isEmpty()) {
+                settle(open, fault.says());
+            }
+            named.forEach(touch -> putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault));
             open.wanted().forEach(this::prove);
             return;
         }
@@ -255,12 +264,12 @@ final class Planner {
         boolean anyWorkThere = ANY_WORK.stream().filter(w -> !w.equals("replaced")).anyMatch(work -> undoes(want, want.point(), work));
         if (want.latestDecides() || !entry.deed().atLeast(want.want().weakest())) {
             prove(want);
-            tasks.get(want.key()).because.add(fault.says());
+            tasks.get(step(want)).because.add(fault.says());
         } else if (named.isEmpty() && want.want().form() == Form.CODE && !anyWorkThere) {
             again(open, List.of(entry.id()), fault.says());
         } else if (want.card().endsBy() == Card.EndsBy.LOOK || want.card().endsBy() == Card.EndsBy.DOCUMENT) {
             prove(want);
-            tasks.get(want.key()).because.add(fault.says());
+            tasks.get(step(want)).because.add(fault.says());
         } else if (want.point().equals("machine") && named.stream().map(Touch::point).distinct().count() > 1) {
             putRight(open, want.point(), ANY_WORK, fault);
         } else if (!named.isEmpty()) {
@@ -353,14 +362,14 @@ final class Planner {
         Wanted look = book.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> open.concluded().required(c.id()).stream())
                 .flatMap(r -> open.concluded().of(r, Wanted.class).stream())
                 .filter(w -> w.want().weakest() != Deed.DONE && (Entry.covers(w.point(), at) || Entry.covers(at, w.point())))
-                .min(Comparator.comparing((Wanted w) -> !tasks.containsKey(w.key())).thenComparing(w -> w.card().needs()).thenComparing(w -> w.want().weakest() != Deed.SEEN)
+                .min(Comparator.comparing((Wanted w) -> !tasks.containsKey(step(w))).thenComparing(w -> w.card().needs()).thenComparing(w -> w.want().weakest() != Deed.SEEN)
                         .thenComparing(w -> Math.abs(w.point().length() - at.length())).thenComparing(Wanted::key)).orElse(null);
         if (look == null) {
             settle(open, why);
             return;
         }
         prove(look);
-        Task task = tasks.get(look.key());
+        Task task = tasks.get(step(look));
         told(task, open.card());
         if (work.id().startsWith("~")) {
             task.follows.add(tried.get(Integer.parseInt(work.id().replaceAll("~(\\d+).*", "$1"))));
@@ -382,7 +391,7 @@ final class Planner {
             after.put(earlier, all.stream().filter(earlier::comesBefore).collect(Collectors.toSet()));
             after.get(earlier).forEach(later -> waits.merge(later, 1, Integer::sum));
         }
-        PriorityQueue<Task> free = new PriorityQueue<>(Task.ORDER);
+        PriorityQueue<Task> free = new PriorityQueue<>(Task.order(book.library().order()));
         all.stream().filter(t -> !waits.containsKey(t)).forEach(free::add);
         List<Task> sorted = new ArrayList<>();
         while (!free.isEmpty()) {
@@ -399,7 +408,7 @@ final class Planner {
 
     /** One ring of steps that undo each other, each named with the next. */
     private List<String> ring() {
-        for (Task start : tasks.values().stream().sorted(Task.ORDER).toList()) {
+        for (Task start : tasks.values().stream().sorted(Task.order(book.library().order())).toList()) {
             List<Task> path = new ArrayList<>();
             if (leadsBack(start, start, path, new HashSet<>())) {
                 List<String> names = new ArrayList<>();
@@ -415,7 +424,7 @@ final class Planner {
 
     private boolean leadsBack(Task from, Task start, List<Task> path, Set<Task> seen) {
         path.add(from);
-        for (Task next : tasks.values().stream().filter(from::comesBefore).sorted(Task.ORDER).toList()) {
+        for (Task next : tasks.values().stream().filter(from::comesBefore).sorted(Task.order(book.library().order())).toList()) {
             if (next == start || seen.add(next) && leadsBack(next, start, path, seen)) {
                 return true;
             }

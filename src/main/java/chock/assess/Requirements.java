@@ -8,6 +8,7 @@ import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
+import chock.assess.facts.Standing;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.quantity.Bounds;
@@ -168,6 +169,13 @@ public final class Requirements {
         List<Work> near = works.touching(places);
         near.removeIf(work -> !wanted.isMendedBy(work.entry(), fault));
         return near;
+    }
+
+    /** True when work between two readings of one thing changed what was read: then both may be right. */
+    public boolean changedBetween(Standing older, Standing newer) {
+        Entry before = older.evidence().entry();
+        return worksMending(older.wanted(), older.evidence()).stream().map(Work::entry)
+                .anyMatch(work -> Entry.shared(work.point(), before.point()) > 0 && work.at().surelyAfter(before.at()) && newer.evidence().entry().at().surelyAfter(work.at()));
     }
 
     /** True of a fault that was worked out from readings of parts. */

@@ -10,10 +10,12 @@ import chock.record.Moment;
 import chock.record.Value;
 import chock.record.Vocabulary;
 import chock.rulebook.Card;
+import chock.rulebook.TradeOrder;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,7 +40,6 @@ final class Task {
     Kind kind;
     String caution;
     String notBy;
-    boolean fromEarlierGate;
     boolean critical;
 
     Task(Kind kind, String point, String what, List<String> works) {
@@ -101,9 +102,12 @@ final class Task {
         return !because.isEmpty() && wanted.stream().anyMatch(w -> w.card().endsBy() == Card.EndsBy.DOCUMENT);
     }
 
-    /** The greater, the sooner what it proves is over: the weather comes last, just before the ride. */
-    private int lapsesToday() {
-        return wanted.stream().mapToInt(w -> w.holds().hours() != null ? 2 : w.holds().sameDay() ? 1 : 0).max().orElse(0);
+    /** At rest, then with the engine running, then what holds for hours only as the weather does, then on the road. */
+    private int phase() {
+        if (needs() == Card.Needs.RIDING) {
+            return 3;
+        }
+        return wanted.stream().anyMatch(w -> w.holds().hours() != null) ? 2 : needs().ordinal();
     }
 
     /** The part of the machine it is at: one place for everything on one end of it. */
@@ -111,11 +115,19 @@ final class Task {
         return point.replaceFirst("/.*", "");
     }
 
-    /** Order among steps that may come in any order: the place, work before proof, what may fail first. */
-    static final Comparator<Task> ORDER = Comparator.comparing((Task t) -> t.kind != Kind.SETTLE).thenComparing(Task::needs)
-            .thenComparing((Task t) -> !t.fromEarlierGate).thenComparing(Task::lapsesToday).thenComparing(t -> place(t.part())).thenComparing(Task::part)
-            .thenComparing((Task t) -> !t.isWork()).thenComparing((Task t) -> t.because.isEmpty()).thenComparing((Task t) -> t.kind != Kind.MEASURE)
-            .thenComparing((Task t) -> !t.critical).thenComparing((Task t) -> t.point).thenComparing((Task t) -> String.valueOf(t.what));
+    /** Order among steps that may come in any order: the trade's own, then the place, work before proof, what may fail first. */
+    static Comparator<Task> order(TradeOrder trade) {
+        Map<Task, TradeOrder.Rank> ranks = new HashMap<>();
+        return Comparator.comparing((Task t) -> t.kind != Kind.SETTLE).thenComparing(Task::phase)
+                .thenComparing(t -> ranks.computeIfAbsent(t, one -> one.rank(trade)))
+                .thenComparing(t -> place(t.part())).thenComparing(Task::part)
+                .thenComparing((Task t) -> !t.isWork()).thenComparing((Task t) -> t.because.isEmpty()).thenComparing((Task t) -> t.kind != Kind.MEASURE)
+                .thenComparing((Task t) -> !t.critical).thenComparing((Task t) -> t.point).thenComparing((Task t) -> String.valueOf(t.what));
+    }
+
+    private TradeOrder.Rank rank(TradeOrder trade) {
+        return trade.rank(point, wanted.stream().map(w -> w.card().id()).toList(), wanted.stream().map(Wanted::name).toList());
+    }
 
     private static int place(String part) {
         int at = PARTS.indexOf(part);

@@ -17,10 +17,11 @@ import java.util.Set;
  * @param ofTheDay what changes from hour to hour without work: there the latest look decides
  * @param besides aspects that may be written though no check asks for them
  * @param assembly how machines are put together, and what work does to each kind of proof
+ * @param order the order in which the trade does things
  * @param withdrawWithin how long after it was written one's own entry may be withdrawn as a slip
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
-                      Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Assembly assembly, Duration withdrawWithin) {
+                      Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Assembly assembly, TradeOrder order, Duration withdrawWithin) {
 
     /**
      * Places whose state is that of the day.

@@ -74,6 +74,7 @@ final class RuleBookLoader {
     private RideSheet ride;
     private RunSheet run;
     private Assembly assembly = Assembly.NONE;
+    private TradeOrder order = TradeOrder.NONE;
 
     private final Set<String> elsewhere;
 
@@ -224,7 +225,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -260,8 +261,8 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, outline.apply(name), faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(UndoingReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, undoing.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(UndoingReader.FILE) && !name.equals(OrderReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, undoing.yaml, order.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
         if (files.contains(UndoingReader.FILE)) {
@@ -284,6 +285,10 @@ final class RuleBookLoader {
             // A rule book cut down to one system does not know what the others look at.
             Set<String> points = elsewhere.isEmpty() ? vocabulary().points() : null;
             assembly = sheet == null ? assembly : new AssemblyReader(places, works.keySet(), disturbing, cards, points).read(sheet);
+        }
+        if (files.contains(OrderReader.FILE)) {
+            Set<String> points = elsewhere.isEmpty() ? Conflicts.known(cards.values(), morePoints, places) : null;
+            order = new OrderReader(places, cards, points).read(Sheet.list("rules/" + OrderReader.FILE, outline.apply(OrderReader.FILE), faults));
         }
         if (files.contains(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);

@@ -60,13 +60,12 @@ final class GoodEntries {
     static JobRecord written(JobRecord record, List<Step> steps) {
         List<Entry> entries = new ArrayList<>(record.entries());
         ZonedDateTime time = Examples.DAY.atZone(record.zone());
-        int number = 0;
         for (Step step : steps) {
             time = time.plusSeconds(5 + watched(record, step));
             Moment at = new Moment(time.toLocalDate(), time.toLocalTime(), record.zone());
             List<String> lines = step.corrects().isEmpty() ? java.util.Collections.singletonList(null) : step.corrects();
             for (String corrects : lines) {
-                Entry line = line("step-" + ++number, step, at, record, corrects);
+                Entry line = line("step-" + step.number() + (corrects == null ? "" : "-" + corrects), step, at, record, corrects);
                 if (line != null) {
                     entries.add(line);
                 }
@@ -143,11 +142,12 @@ final class GoodEntries {
         return Assessor.assess(record, Examples.BOOK, List.of(gate), end(record)).gates().get(0);
     }
 
-    /** Steps whose proof a later entry took away from some check of the gate. */
-    static List<String> undone(JobRecord record, Gate gate) {
+    /** Proofs that steps were for and later steps took away; a head torqued before the first start was for that, and not for the torquing after it. */
+    static List<String> undone(JobRecord record, Gate gate, List<Step> steps) {
         Conclusions concluded = Assessor.conclude(record, Examples.BOOK, end(record));
         return Examples.BOOK.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> concluded.required(c.id()).stream())
                 .flatMap(r -> concluded.of(r, SetAside.class).stream()).filter(s -> s.entry().startsWith("step-") && s.wasProof())
+                .filter(s -> steps.stream().filter(step -> s.entry().matches("step-" + step.number() + "(\\D.*)?")).anyMatch(step -> step.checks().contains(s.wanted().required().check())))
                 .map(s -> s.wanted().required().check() + ": " + s.entry() + " by " + s.by()).sorted().toList();
     }
 }

@@ -121,7 +121,7 @@ final class PlainJudge {
                     said.add(alone(e, want, limit));
                 }
                 for (Entry o : stands) {
-                    if (newer(o, e) && !(changesByItself(wanted) && (o.at().surelyAfter(e.at()) || e.at().surelyAfter(o.at()))) && disagree(o, e, want)) {
+                    if (newer(o, e) && !(changesByItself(wanted) && (o.at().surelyAfter(e.at()) || e.at().surelyAfter(o.at()))) && disagree(o, e, want) && !changedBetween(e, o, wanted)) {
                         said.add(State.DOUBT);
                     }
                 }
@@ -250,6 +250,12 @@ final class PlainJudge {
             }
         }
         return false;
+    }
+
+    /** The same end was worked on since the older reading and before the newer one, with work that mends. */
+    private boolean changedBetween(Entry older, Entry newer, Wanted wanted) {
+        return works.stream().anyMatch(work -> !corrections.containsKey(work.id()) && work.at().surelyAfter(older.at()) && newer.at().surelyAfter(work.at()) && Entry.shared(work.point(), older.point()) > 0
+                && mends(work, older, wanted));
     }
 
     private static boolean mends(Entry work, Entry fault, Wanted wanted) {

@@ -23,7 +23,7 @@ public final class OneSystem {
     /** The same, with the words of its files changed. */
     public static RuleBook of(String system, UnaryOperator<String> change) {
         SortedMap<String, String> files = new TreeMap<>();
-        text(RuleCompiler.FILES).lines().filter(name -> name.equals("book.yaml") || name.equals("undoing.yaml") || name.startsWith("evidence/") || name.startsWith(system + "/"))
+        text(RuleCompiler.FILES).lines().filter(name -> name.equals("book.yaml") || name.equals("undoing.yaml") || name.equals("order.yaml") || name.startsWith("evidence/") || name.startsWith(system + "/"))
                 .forEach(name -> files.put(name, change.apply(text("rules/" + name))));
         List<Model> models = new ArrayList<>();
         text(RuleCompiler.INDEX).lines().filter(name -> name.startsWith("rules." + system + ".") || name.startsWith("rules.evidence.")).forEach(name -> models.add(model(name)));

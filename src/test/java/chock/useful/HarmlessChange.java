@@ -3,6 +3,7 @@ package chock.useful;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.quantity.Unit;
+import chock.record.Gate;
 import chock.useful.HonestHistory.Item;
 import chock.useful.HonestRecord.Line;
 import java.math.BigDecimal;
@@ -26,7 +27,7 @@ enum HarmlessChange {
     INFLATED("a tyre inflated and its pressure read"),
     TOPPED_UP("topped up and looked at"),
     BETTER_READING("a good reading, and then a better one"),
-    PART_CHANGED("a part replaced, and everything on its cards done again"),
+    PART_CHANGED("a part replaced, and the order of work carried out"),
     WITHDRAWN("a slip withdrawn within five minutes");
 
     /** To which unit a reading is turned. */
@@ -199,7 +200,11 @@ enum HarmlessChange {
 
     private static HonestRecord toppedUp(HonestRecord record, Random random) {
         List<String> there = LEVELS.keySet().stream().sorted().filter(p -> record.lines().stream().anyMatch(l -> l.place().equals(p))).toList();
-        String place = there.isEmpty() ? "oil/engine-oil" : one(there, random);
+        if (there.isEmpty()) {
+            // A two-stroke on premix has no level but that of its petrol.
+            return ordered(later(record, List.of(work("fuel/tank", "topped-up"))));
+        }
+        String place = one(there, random);
         List<Line> lines = new ArrayList<>(List.of(work(place, "topped-up")));
         LEVELS.get(place).forEach(aspect -> lines.add(look(record, place, aspect)));
         return later(record, lines);
@@ -217,8 +222,18 @@ enum HarmlessChange {
     private static HonestRecord partChanged(HonestRecord record, Random random) {
         List<Item> items = HonestHistory.wanted(record.sheet(), record.gates());
         List<String> there = PARTS.stream().filter(p -> items.stream().anyMatch(i -> i.place().equals(p))).toList();
-        Line replaced = work(there.isEmpty() ? "controls/grips" : one(there, random), "replaced");
-        return later(record, HonestHistory.doneAgain(record, replaced, alone(record) ? "ida" : "tom"));
+        return ordered(later(record, List.of(work(there.isEmpty() ? "controls/grips" : one(there, random), "replaced"))));
+    }
+
+    /** What the program asks for afterwards, done: in turns, where the looks of the day are over before the work is. */
+    private static HonestRecord ordered(HonestRecord record) {
+        HonestRecord done = record;
+        for (String gate : record.gates()) {
+            for (int turn = 0; turn < 2 && !done.at(Gate.of(gate).orElseThrow()).released(); turn++) {
+                done = Orders.after(done, Gate.of(gate).orElseThrow());
+            }
+        }
+        return done;
     }
 
     /** The wrong answer, and five minutes later the right one: by the other person, or where one works alone by the same, both numbered by the program. */

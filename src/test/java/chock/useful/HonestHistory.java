@@ -53,11 +53,6 @@ final class HonestHistory {
             return isTouched(work, sheet, row -> row.kinds().contains(work.what()));
         }
 
-        /** The same of work that takes a part off or puts another on, which most cards name by the place alone. */
-        boolean isDisturbedBy(Line work, ModelSheet sheet) {
-            return isTouched(work, sheet, row -> row.kinds().isEmpty() || row.kinds().contains(work.what()));
-        }
-
         private boolean isTouched(Line work, ModelSheet sheet, Predicate<Work> which) {
             return card.undoneBy().stream().filter(which).flatMap(row -> sheet.spots(row.place()).stream())
                     .filter(spot -> end == null || spot.end() == null || spot.end().equals(end)).anyMatch(spot -> within(spot.place(), work.place()));
@@ -93,25 +88,6 @@ final class HonestHistory {
             }
         }
         return items;
-    }
-
-    /** The work, and after it everything that the cards say it undoes, work first and each work once, until nothing is left undone. */
-    static List<Line> doneAgain(HonestRecord record, Line work, String looker) {
-        List<Item> items = wanted(record.sheet(), record.gates());
-        List<Line> lines = new ArrayList<>(List.of(work));
-        for (int from = 0; from < lines.size(); from++) {
-            Line last = lines.get(from);
-            if (!last.isWork()) {
-                continue;
-            }
-            List<Line> after = lines.subList(from + 1, lines.size());
-            List<Item> undone = new ArrayList<>(items.stream().filter(i -> !i.key().equals(last.key()) && (Item.within(last.place(), i.place()) && last == work || i.isDisturbedBy(last, record.sheet())))
-                    .filter(i -> (i.want().isWork() ? lines : after).stream().noneMatch(l -> l.key().equals(i.key()))).toList());
-            undone.sort(Comparator.comparing((Item i) -> !i.want().isWork()).thenComparing(i -> TURNS.indexOf(i.want().aspect())));
-            Set<String> written = new HashSet<>();
-            undone.stream().filter(i -> written.add(i.key())).map(i -> Catalogued.line(record.sheet(), record.gates(), i.place(), i.want().aspect())).forEach(l -> lines.add(l.isWork() ? l : l.by(looker)));
-        }
-        return lines;
     }
 
     /** The place of a want, on the same part as the card is asked at. */

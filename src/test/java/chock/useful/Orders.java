@@ -43,16 +43,21 @@ final class Orders {
     }
 
     /** The same, and the order asked for once more where the work took so long that looks of the day were over by then. */
-    static Outcome carriedOutInTurns(HonestRecord record, Gate gate) {
-        Outcome first = carriedOut(record, gate, false);
+    static Outcome carriedOutInTurns(HonestRecord record, Gate gate, boolean least) {
+        Outcome first = carriedOut(record, gate, least);
         if (first.released()) {
             return first;
         }
-        HonestRecord after = HarmlessChange.later(record, lines(record, record.order(gate).steps()));
-        Outcome second = carriedOut(after, gate, false);
+        Outcome second = carriedOut(after(record, gate), gate, least);
         List<Line> lines = new ArrayList<>(first.lines());
         lines.addAll(second.lines());
-        return new Outcome(lines.size(), lines.size(), second.released(), lines, second.open());
+        // What the first turn was fewest with is not known: it released nothing.
+        return new Outcome(lines.size(), first.written() + second.least(), second.released(), lines, second.open());
+    }
+
+    /** The record when the order for a gate has been carried out once. */
+    static HonestRecord after(HonestRecord record, Gate gate) {
+        return HarmlessChange.later(record, lines(record, record.order(gate).steps()));
     }
 
     /** Leaves out one entry after the other, from the last to the first, as long as the gate stays released. */
@@ -70,6 +75,12 @@ final class Orders {
     }
 
     private static List<Line> lines(HonestRecord record, List<Step> steps) {
+        boolean alone = record.head().get("one-person").asText().equals("yes");
+        return lines(record, steps, alone ? "ida" : "tom");
+    }
+
+    /** @param worker who does the work, and looks at what the other did */
+    private static List<Line> lines(HonestRecord record, List<Step> steps, String worker) {
         List<Line> lines = new ArrayList<>();
         for (Step step : steps) {
             if (step.kind() == Kind.SETTLE) {
@@ -78,10 +89,10 @@ final class Orders {
             if (WORK.contains(step.kind())) {
                 String work = step.what() == null ? "repaired" : step.what();
                 Bench.Result written = Bench.done(work);
-                lines.add(new Line("", null, "tom", step.point(), "done", work, written.is(), written.with(), java.util.Map.of()));
+                lines.add(new Line("", null, worker, step.point(), "done", work, written.is(), written.with(), java.util.Map.of()));
                 continue;
             }
-            Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? "tom" : "ida");
+            Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? worker : "ida");
             if (step.says().contains("name the document in the note")) {
                 look = look.and("note", "registration certificate, page 1").and("note-is", "remark");
             }
@@ -90,7 +101,7 @@ final class Orders {
             }
             // Somebody else than who wrote the entry takes it back, where the order does not say who.
             Line again = look;
-            step.corrects().forEach(id -> lines.add(again.by(record.lines().stream().anyMatch(l -> l.id().equals(id) && l.by().equals("ida")) ? "tom" : "ida").and("corrects", id).and("reason", "looked again")));
+            step.corrects().forEach(id -> lines.add(again.by(record.lines().stream().anyMatch(l -> l.id().equals(id) && l.by().equals("ida")) ? worker : "ida").and("corrects", id).and("reason", "looked again")));
         }
         return lines;
     }

@@ -87,7 +87,7 @@ final class UsefulNumbers {
     private static Cured cured(SingleFaults.Fault fault, boolean least) {
         List<Gate> closed = fault.closed().stream().map(GateVerdict::gate).toList();
         // The first gate that is closed is the one the shop wants to open.
-        Map<Gate, Orders.Outcome> orders = closed.stream().limit(1).collect(Collectors.toMap(g -> g, g -> Orders.carriedOut(fault.record(), g, least)));
+        Map<Gate, Orders.Outcome> orders = closed.stream().limit(1).collect(Collectors.toMap(g -> g, g -> Orders.carriedOutInTurns(fault.record(), g, least)));
         return new Cured(fault, closed, orders);
     }
 

@@ -50,11 +50,6 @@ public record Current(Wanted wanted, Evidence evidence) {
         return evidence.entry().at();
     }
 
-    /** True unless the card wants its readings taken together, and these were taken too far apart. */
-    public boolean takenWith(Current other) {
-        return wanted.card().together() == null || !TakenTogether.surelyApart(moment(), other.moment(), wanted.card().together().apart());
-    }
-
     /** First instant at which it is too old, or null. */
     public Instant lapses() {
         return wanted.lapse(evidence);

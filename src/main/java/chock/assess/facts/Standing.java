@@ -19,6 +19,21 @@ public record Standing(Wanted wanted, Evidence evidence) {
         return evidence.newerThan(other.evidence);
     }
 
+    /** The amount, or null when it is none. */
+    public Measured measured() {
+        return evidence.entry().is() instanceof Value.Amount amount ? amount.measured() : null;
+    }
+
+    /** True unless the card wants its readings taken together, and these were taken too far apart. */
+    public boolean takenWith(Standing other) {
+        return wanted.card().together() == null || !TakenTogether.surelyApart(evidence.entry().at(), other.evidence.entry().at(), wanted.card().together().apart());
+    }
+
+    /** The same as evidence that decides. */
+    public Current deciding() {
+        return new Current(wanted, evidence);
+    }
+
     /** {@code rear wheel, tyre: date code 1524 (e7)}. */
     public String words() {
         return Points.words(evidence.entry().point()) + ": " + evidence.entry().what().replace('-', ' ') + " " + evidence.says() + " (" + evidence.id() + ")";
