@@ -58,6 +58,7 @@ final class UndoingReader {
             }
             if (known != null && at.points(Map.of(), places).stream().noneMatch(known::contains)) {
                 row.fault("at", "'" + at + "' is not a place", "Write a place that a card asks at, or list it under points in rules/evidence/words.yaml.");
+                continue;
             }
             proofs.forEach(proof -> proof(row, proof, works, at, rows));
         }
