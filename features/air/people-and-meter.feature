@@ -91,6 +91,52 @@ Feature: Who is in the room, and what watches the air
       And the machine is electric
       Then air.adjoining is not applicable
 
+  @air.other-engines
+  Rule: No other engine runs in the room
+
+    Scenario Outline: other engines
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen other-engines <others>
+      Then air.other-engines is <state>
+
+      Examples:
+        | others                | state |
+        | none-running          | met   |
+        | running               | fault |
+        | ran-since-the-reading | fault |
+
+    Scenario: another engine was run in the room after the meter was read
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument measured background 0 ppm ± 1 ppm
+      And room seen other-engines none-running
+      And room was run-beside
+      Then air.background is stale
+      And air.other-engines is stale
+
+    Scenario: it was stopped and the room aired
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen other-engines running
+      And room was aired
+      And room seen other-engines none-running
+      Then air.other-engines is met
+
+    Scenario: another engine takes nothing from a run that was measured too high
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 400 ppm ± 1 ppm
+      And room/run seen run-minutes 5 min
+      And room was run-beside
+      And room/run seen since-then no-run
+      Then air.measured-run is fault
+
+    Scenario: nobody looked at other engines
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      Then air.other-engines is missing
+
+    Scenario: nothing that burns fuel
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      Then air.other-engines is not applicable
+
   @air.way-out
   Rule: The way out is clear
 

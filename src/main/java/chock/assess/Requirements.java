@@ -423,7 +423,8 @@ public final class Requirements {
 
     /** True when the card of a check says that this work undoes that evidence: for a check asked only while such evidence stands. */
     public boolean undone(String check, String point, Work work, Evidence evidence) {
-        return wantedFor(new Required(check, point)).stream().anyMatch(wanted -> wanted.key().equals(evidence.key()) && work.undoes(wanted, evidence));
+        return wantedFor(new Required(check, point)).stream().anyMatch(wanted -> wanted.key().equals(evidence.key()) && work.undoes(wanted, evidence)
+                && (!wanted.faulty(evidence) || wanted.isMendedBy(work.entry(), evidence)));
     }
 
     /** True when the local code sets this limit for other dates of first registration and not for this machine's. */

@@ -35,6 +35,7 @@ import java.util.function.Function;
  */
 public final class Shop {
     private static final int LONGEST_ENTRY = 4000;
+    private static final int RUN_ATTEMPTS = 3;
 
     private final Store store;
     private final Judging judging;
@@ -147,7 +148,40 @@ public final class Shop {
         ObjectNode sheet = withPerson(kept, before, by);
         List<ObjectNode> further = named(kept, entries, by, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
         Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
-        return commit(kept, next, ReadAs.withEntriesFrom(kept.entries().size()), sheet, further, "entries written", by.id(), once, now);
+        ReadAs as = ReadAs.withEntriesFrom(kept.entries().size());
+        if (!RunBeside.isRun(further)) {
+            return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, List.of());
+        }
+        for (int attempt = 1; ; attempt++) {
+            try {
+                return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, beside(id, by, now));
+            } catch (RunBeside.WrittenMeanwhile other) {
+                // Somebody wrote to a machine beside it: the exhaust is in the room all the same, so it is told to what stands there now.
+                if (attempt == RUN_ATTEMPTS) {
+                    throw new WrittenSince(other.machine());
+                }
+            }
+        }
+    }
+
+    /** What every other machine whose air was read in the room is told of a run there. */
+    private List<RunBeside> beside(String runner, Account by, Instant now) {
+        List<String> others = store.read(lines -> lines.records().readInTheRoom()).stream().filter(id -> !id.equals(runner)).toList();
+        List<RunBeside> told = new ArrayList<>();
+        for (String id : others) {
+            Kept kept = find(id).orElseThrow();
+            if (RunBeside.isToldAlready(kept)) {
+                continue;
+            }
+            JobRecord before = judging.read(kept, now);
+            Account inTheirs = RunBeside.as(by, before);
+            ObjectNode sheet = withPerson(kept, before, inTheirs);
+            List<ObjectNode> line = named(kept, List.of(RunBeside.line(runner)), inTheirs, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
+            Kept next = kept.with(sheet == null ? kept.sheet() : sheet, line);
+            JobRecord record = judging.read(next, now);
+            told.add(new RunBeside(kept, next, sheet, line, record, judging.summary(record, now)));
+        }
+        return told;
     }
 
     /**
@@ -177,7 +211,7 @@ public final class Shop {
             }
         });
         Set<String> parts = names(changes).stream().map(name -> name.equals(AS_BUILT) || name.equals(CHANGES) ? "machine" : name).collect(Collectors.toSet());
-        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(parts), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant());
+        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(parts), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant(), List.of());
     }
 
     private static final String AS_BUILT = "as-built";
@@ -209,7 +243,7 @@ public final class Shop {
         return names;
     }
 
-    private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now) {
+    private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now, List<RunBeside> besides) {
         JobRecord record = judging.read(next, now, as);
         Summary after = judging.summary(record, now);
         Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);
@@ -222,6 +256,14 @@ public final class Shop {
             further.stream().filter(e -> e.has("measured")).forEach(e -> lines.accounts().habit(by, e.get("measured").textValue(), e.get("with").textValue()));
             further.stream().filter(e -> e.has("done") && e.has("with")).forEach(e -> lines.accounts().habit(by, e.get("done").textValue(), e.get("with").textValue()));
             voided.addAll(undo(lines, next, record, now));
+            for (RunBeside other : besides) {
+                String id = other.kept().id();
+                if (!lines.records().append(id, other.kept().version(), other.sheet(), other.line(), other.after(), by, now)) {
+                    throw new RunBeside.WrittenMeanwhile(id);
+                }
+                voided.addAll(undo(lines, other.next(), other.record(), now));
+                lines.events().add(now, by, "a run beside it", id, other.line().get(0).get("id").textValue() + " written: " + kept.id() + " was run in the room");
+            }
             String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after) + (voided.isEmpty() ? "" : "." + String.join("", voided)));
             return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);
         });

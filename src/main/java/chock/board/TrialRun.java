@@ -73,7 +73,7 @@ record TrialRun(JobRecord record, Assessment assessment) {
     }
 
     /** Each with its point, verb, aspect and answer. */
-    private static final List<String[]> IN_ORDER = List.of(new String[] {"room", "seen", "people", "staff-only"}, new String[] {"room", "seen", "adjoining-rooms", "none"}, new String[] {"room", "seen", "way-out", "clear"},
+    private static final List<String[]> IN_ORDER = List.of(new String[] {"room", "seen", "people", "staff-only"}, new String[] {"room", "seen", "adjoining-rooms", "none"}, new String[] {"room", "seen", "way-out", "clear"}, new String[] {"room", "seen", "other-engines", "none-running"},
             new String[] {"room/co-instrument", "seen", "meter-kind", "direct-reading"}, new String[] {"room/co-instrument", "tried", "bump-test", "passed"}, new String[] {"room/co-instrument", "seen", "meter-height", "breathing"});
 
     /**

@@ -69,6 +69,7 @@ class NoRunWithoutThemTest {
             record.seen("room", "adjoining-rooms", mostly("none", "sealed-off", "people-inside"));
         }
         record.seen("room", "way-out", mostly("clear", "blocked"));
+        record.seen("room", "other-engines", mostly("none-running", "running"));
         record.tried("machine", "stand-and-chock", mostly("held", "rocks")).tried("machine", "drive", mostly("rear-wheel-clear", "in-gear"));
         boolean works = kindWritten && kind.equals("direct-reading") && bumpWritten && bump.equals("passed") && bumpDeed == Deed.TRIED && heightWritten && height.equals("breathing") && readBefore;
         return new Truth(!toldOfPeople || people.equals("public"), works);

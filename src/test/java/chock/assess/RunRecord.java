@@ -51,7 +51,7 @@ public final class RunRecord {
 
     /** Everything but the room and the run, as it should be. */
     public RunRecord allElseGood() {
-        return seen("room", "people", "staff-only").seen("room", "adjoining-rooms", "empty").seen("room", "way-out", "clear")
+        return seen("room", "people", "staff-only").seen("room", "adjoining-rooms", "empty").seen("room", "way-out", "clear").seen("room", "other-engines", "none-running")
                 .seen("room/co-instrument", "meter-kind", "direct-reading").tried("room/co-instrument", "bump-test", "passed").seen("room/co-instrument", "meter-height", "breathing")
                 .measured("room/co-instrument", "background", "0 ppm ± 5 ppm").tried("machine", "stand-and-chock", "held").tried("machine", "drive", "neutral-found")
                 .seen("run-plan", "planned-speed", "idle");

@@ -27,6 +27,7 @@ class RunChartCommandTest {
               - {id: e911, at: 2026-11-25 08:11, by: ida, point: room, seen: people, is: staff-only}
               - {id: e912, at: 2026-11-25 08:12, by: ida, point: room, seen: adjoining-rooms, is: empty}
               - {id: e913, at: 2026-11-25 08:13, by: ida, point: room, seen: way-out, is: clear}
+              - {id: e916, at: 2026-11-25 08:16, by: ida, point: room, seen: other-engines, is: none-running}
               - {id: e914, at: 2026-11-25 08:14, by: ida, point: machine, tried: stand-and-chock, is: held}
               - {id: e915, at: 2026-11-25 08:15, by: ida, point: machine, tried: drive, is: rear-wheel-clear}
             """;

@@ -50,6 +50,11 @@ public final class Records {
         return handle.createQuery("SELECT id FROM machine ORDER BY id").mapTo(String.class).list();
     }
 
+    /** Ids of machines in whose record something was ever read of the room or its air. */
+    public List<String> readInTheRoom() {
+        return handle.createQuery("SELECT DISTINCT machine FROM entry WHERE json LIKE '%\"point\":\"room%' ORDER BY machine").mapTo(String.class).list();
+    }
+
     /** Ids of machines whose summary is of another rule book, or may have run out by now. */
     public List<String> toJudgeAgain(String book, Instant now, int most) {
         return handle.createQuery("SELECT id FROM machine WHERE book <> :book OR again <= :now ORDER BY id LIMIT :most")
