@@ -44,8 +44,10 @@ import java.util.stream.Stream;
 final class Planner {
     /** Each round adds what the work of the one before undoes; the point tree is four deep. */
     private static final int ROUNDS = 12;
-    /** Everything that putting right a part can come to, where nobody knows which work it will take. */
+    /** Everything that putting right a part can come to. */
     private static final List<String> ANY_WORK = List.of("removed", "opened", "stripped", "repaired", "replaced", "refitted");
+    /** What it is supposed to come to where nobody knows: when it takes more, such as another part, more is asked for once that is written. */
+    private static final List<String> MENDED = List.of("removed", "repaired", "refitted");
 
     /** The work that ends what was begun, where putting back is not it. */
     private static final Map<String, String> CLOSING = Map.of("loosened", "tightened", "drained", "filled");
@@ -271,14 +273,14 @@ final class Planner {
             prove(want);
             tasks.get(step(want)).because.add(fault.says());
         } else if (want.point().equals("machine") && named.stream().map(Touch::point).distinct().count() > 1) {
-            putRight(open, want.point(), ANY_WORK, fault);
+            putRight(open, want.point(), MENDED, fault);
         } else if (!named.isEmpty()) {
             Touch touch = named.get(0);
             putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault);
         } else if (want.holds().sameDay()) {
             again(open, List.of(entry.id()), fault.says());
         } else {
-            somewhere(want).forEach(point -> putRight(open, point, ANY_WORK, fault));
+            somewhere(want).forEach(point -> putRight(open, point, MENDED, fault));
         }
     }
 
