@@ -23,6 +23,7 @@ class HouseTest {
             .layer("signoff").definedBy("chock.signoff..")
             .layer("report").definedBy("chock.report..")
             .layer("rehearse").definedBy("chock.rehearse..")
+            .layer("note").definedBy("chock.note..")
             .layer("board").definedBy("chock.board..")
             .layer("cli").definedBy("chock.cli..")
             .whereLayer("quantity").mayNotAccessAnyLayer()
@@ -31,7 +32,8 @@ class HouseTest {
             .whereLayer("rulebook").mayOnlyAccessLayers("quantity", "record")
             .whereLayer("assess").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook")
             .whereLayer("signoff").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
-            .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff")
+            .whereLayer("note").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess")
+            .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff", "note")
             .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
             .whereLayer("board").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
@@ -57,6 +59,10 @@ class HouseTest {
             .because("what is signed is made and looked at in one place");
 
     @ArchTest
+    static final ArchRule only_notes_are_taken_apart = noClasses().that().resideOutsideOfPackage("chock.note..").and().resideInAPackage("chock..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.apache.lucene..").because("the tokenizer is loaded only where somebody speaks");
+
+    @ArchTest
     static final ArchRule only_the_papers_are_set = noClasses().that().haveNameNotMatching("chock\\.report\\.(Papers|QrCode)(\\$.*)?").and().resideOutsideOfPackages("chock.report.page..", "chock.board..")
             .should().dependOnClassesThat().resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "com.google.zxing..", "chock.report.page..")
             .because("templates and PDF take longer to load than a verdict takes to reach, and are loaded only where somebody asks for a paper");
@@ -76,7 +82,7 @@ class HouseTest {
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 
     @ArchTest
-    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.report..", "chock.board..")
+    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.note..", "chock.report..", "chock.board..")
             .should().callMethod(java.time.Instant.class, "now").orShould().callMethod(java.time.LocalDate.class, "now")
             .orShould().callMethod(java.time.LocalDateTime.class, "now").orShould().callMethod(System.class, "currentTimeMillis")
             .because("the clock is a parameter: same inputs, same bytes out");

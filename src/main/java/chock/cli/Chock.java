@@ -86,6 +86,7 @@ public final class Chock implements Runnable {
         commands.put("ledger", () -> LedgerCommand.with(bench));
         commands.put("worksheet", () -> new WorksheetCommand(bench));
         commands.put("take-in", () -> new TakeInCommand(bench));
+        commands.put("note", () -> new NoteCommand(bench));
         commands.put("tag", () -> new TagCommand(bench));
         commands.put("statement", () -> new StatementCommand(bench));
         commands.put("rules", () -> new RulesCommand(bench));

@@ -33,6 +33,14 @@ public final class ReadAs {
         });
     }
 
+    /** A stored record with so many entries added among those it has, from this one on, counted from 0. */
+    public static ReadAs withEntries(int first, int count) {
+        return new ReadAs(path -> {
+            Matcher entry = ENTRY.matcher(path);
+            return entry.matches() && Integer.parseInt(entry.group(1)) >= first && Integer.parseInt(entry.group(1)) < first + count;
+        });
+    }
+
     /** A stored record of which these parts, such as {@code maker}, are being written anew. */
     public static ReadAs withParts(Set<String> parts) {
         Set<String> own = Set.copyOf(parts);

@@ -56,6 +56,12 @@ public final class RecordAdded {
         return new RecordAdded(fileName, record, "entries", items).added();
     }
 
+    /** How many entries stand in the text itself; lines of sessions come behind them. */
+    public static int entriesOf(String fileName, byte[] record) {
+        JsonNode typed = new RecordAdded(fileName, record, "entries", new ObjectMapper().createArrayNode()).plain(record);
+        return typed == null ? 0 : typed.path("entries").size();
+    }
+
     private byte[] added() {
         String text = new String(bytes, StandardCharsets.UTF_8);
         byte[] after = (text.replace("\uFEFF", "").stripLeading().startsWith("{") ? inJson() : inYaml(text)).getBytes(StandardCharsets.UTF_8);

@@ -71,6 +71,7 @@ final class RuleBookLoader {
     private Duration withdrawWithin = Duration.ZERO;
     private Period longestRelease;
     private Plausible plausible = Plausible.UNSAID;
+    private Synonyms synonyms = Synonyms.NONE;
     private RideSheet ride;
     private RunSheet run;
     private Assembly assembly = Assembly.NONE;
@@ -225,7 +226,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, synonyms, withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -247,6 +248,8 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readInstrument);
             } else if (name.equals(DangerReader.FILE)) {
                 dangers = DangerReader.read(Sheet.one(shown, outline.apply(name), faults));
+            } else if (name.equals(Synonyms.FILE)) {
+                synonyms = Synonyms.read(Sheet.one(shown, outline.apply(name), faults));
             }
         });
         if (files.contains(PLAUSIBLE)) {
