@@ -61,7 +61,7 @@ class TakeInCommandTest {
                     in-order: yes
                     with: {hold-time: watch-1}
                     fuel: {hose seen date-mark: 2025-03}
-                    front-brake: {control hold-time: 70 s, control tried lever-feel: firm}
+                    front-brake: {control tried lever-feel: firm, control hold-time: 70 s}
                 """);
         assertThat(folder).isDirectoryNotContaining("glob:**.part");
     }
