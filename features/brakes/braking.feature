@@ -94,8 +94,7 @@ Feature: What the brakes do
 
       Examples:
         | point               | work     |
-        | front-brake/control | replaced |
-        | rear-brake/control  | replaced |
+        | front-brake/control | left-off |
 
     Scenario: counted twice, and differently
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -227,6 +226,7 @@ Feature: What the brakes do
         | rear-brake/hydraulic               | bled     |
         | front-wheel                        | removed  |
         | rear-wheel                         | removed  |
+        | front-brake/hydraulic              | drained  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -236,7 +236,7 @@ Feature: What the brakes do
       Then brakes.linked is met
 
       Examples:
-        | point                              | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
 
     Scenario: not asked of separate brakes
@@ -287,17 +287,23 @@ Feature: What the brakes do
       Then brakes.drag is stale at front-brake
 
       Examples:
-        | point                         | work     |
-        | front-brake                   | removed  |
-        | front-brake                   | replaced |
-        | front-brake/caliper/inner-pad | replaced |
-        | front-brake/caliper           | removed  |
-        | front-brake/hydraulic/hose    | opened   |
-        | front-brake                   | adjusted |
-        | front-brake/hydraulic         | bled     |
-        | front-wheel                   | removed  |
-        | front-wheel/spindle           | adjusted |
-        | machine                       | damaged  |
+        | point                         | work      |
+        | front-brake                   | removed   |
+        | front-brake                   | replaced  |
+        | front-brake/caliper/inner-pad | replaced  |
+        | front-brake/caliper           | removed   |
+        | front-brake/hydraulic/hose    | opened    |
+        | front-brake                   | adjusted  |
+        | front-brake/hydraulic         | bled      |
+        | front-wheel                   | removed   |
+        | front-wheel/spindle           | adjusted  |
+        | machine                       | damaged   |
+        | front-brake/hydraulic         | drained   |
+        | front-brake/torque-arm        | tightened |
+        | front-brake/torque-arm        | loosened  |
+        | front-wheel/bearings          | adjusted  |
+        | front-wheel/spindle           | loosened  |
+        | front-wheel/spindle           | tightened |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -306,8 +312,14 @@ Feature: What the brakes do
       Then brakes.drag is met at front-brake
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -382,18 +394,25 @@ Feature: What the brakes do
       Then brakes.walking-pace is stale at front-brake
 
       Examples:
-        | point                         | work     |
-        | front-brake                   | removed  |
-        | front-brake                   | replaced |
-        | front-brake/caliper/inner-pad | replaced |
-        | front-brake/caliper           | removed  |
-        | front-brake/hydraulic/hose    | opened   |
-        | front-brake                   | adjusted |
-        | front-brake/hydraulic         | bled     |
-        | front-wheel                   | removed  |
-        | front-wheel/spindle           | adjusted |
-        | front-brake/control           | adjusted |
-        | machine                       | damaged  |
+        | point                         | work      |
+        | front-brake                   | removed   |
+        | front-brake                   | replaced  |
+        | front-brake/caliper/inner-pad | replaced  |
+        | front-brake/caliper           | removed   |
+        | front-brake/hydraulic/hose    | opened    |
+        | front-brake                   | adjusted  |
+        | front-brake/hydraulic         | bled      |
+        | front-wheel                   | removed   |
+        | front-wheel/spindle           | adjusted  |
+        | front-brake/control           | adjusted  |
+        | machine                       | damaged   |
+        | front-brake/hydraulic         | drained   |
+        | front-brake/torque-arm        | tightened |
+        | front-brake/torque-arm        | loosened  |
+        | front-brake/caliper/bolts     | tightened |
+        | front-brake/caliper/bolts     | loosened  |
+        | front-wheel/spindle           | loosened  |
+        | front-wheel/spindle           | tightened |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -402,7 +421,7 @@ Feature: What the brakes do
       Then brakes.walking-pace is met at front-brake
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
 
     Scenario Outline: work that undoes it behind
@@ -516,7 +535,14 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
-        | rear-brake | bled |
+        | rear-brake                    | bled     |
+        | engine/crankcase              | replaced |
+        | fuel/tank                     | replaced |
+        | front-fork                    | replaced |
+        | frame/lugs                    | replaced |
+        | frame/sidecar-fittings        | removed  |
+        | frame/sidecar-fittings        | refitted |
+        | frame/sidecar-fittings        | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -527,8 +553,17 @@ Feature: What the brakes do
       Then brakes.efficiency-better is met at machine
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
+        | fuel/tank/cap                | replaced |
+        | front-fork/oil               | replaced |
+        | front-fork/spring            | replaced |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -650,7 +685,14 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
-        | rear-brake | bled |
+        | rear-brake                    | bled     |
+        | engine/crankcase              | replaced |
+        | fuel/tank                     | replaced |
+        | front-fork                    | replaced |
+        | frame/lugs                    | replaced |
+        | frame/sidecar-fittings        | removed  |
+        | frame/sidecar-fittings        | refitted |
+        | frame/sidecar-fittings        | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -661,8 +703,17 @@ Feature: What the brakes do
       Then brakes.efficiency-lesser is met at machine
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
+        | fuel/tank/cap                | replaced |
+        | front-fork/oil               | replaced |
+        | front-fork/spring            | replaced |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -829,7 +880,14 @@ Feature: What the brakes do
         | front-brake/hydraulic         | bled     |
         | front-wheel                   | removed  |
         | rear-wheel                    | removed  |
-        | rear-brake | bled |
+        | rear-brake                    | bled     |
+        | engine/crankcase              | replaced |
+        | fuel/tank                     | replaced |
+        | front-fork                    | replaced |
+        | frame/lugs                    | replaced |
+        | frame/sidecar-fittings        | removed  |
+        | frame/sidecar-fittings        | refitted |
+        | frame/sidecar-fittings        | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -840,8 +898,17 @@ Feature: What the brakes do
       Then brakes.efficiency-both is met at machine
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
+        | fuel/tank/cap                | replaced |
+        | front-fork/oil               | replaced |
+        | front-fork/spring            | replaced |
 
     Scenario: not asked of a machine with one brake
       Given a motorcycle with a cable drum in front and no brake behind
@@ -1046,6 +1113,13 @@ Feature: What the brakes do
         | front-wheel            | removed  |
         | front-brake            | bled     |
         | machine                | damaged  |
+        | engine/crankcase       | replaced |
+        | fuel/tank              | replaced |
+        | front-fork             | replaced |
+        | frame/lugs             | replaced |
+        | frame/sidecar-fittings | removed  |
+        | frame/sidecar-fittings | refitted |
+        | frame/sidecar-fittings | replaced |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with a cable drum in front and no brake behind
@@ -1055,8 +1129,18 @@ Feature: What the brakes do
       Then brakes.efficiency-single is met at front-brake/control
 
       Examples:
-        | point                  | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
+        | engine/crankcase/seals       | replaced |
+        | fuel/tank/cap                | replaced |
+        | front-fork/oil               | replaced |
+        | front-fork/spring            | replaced |
 
     Scenario: not asked of a machine with two brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -1146,8 +1230,14 @@ Feature: What the brakes do
       Then brakes.stopping-distance is met
 
       Examples:
-        | point                         | work     |
+        | point                        | work     |
         | front-brake/stop-lamp-switch | adjusted |
+        | front-brake/stop-lamp-switch | removed  |
+        | front-brake/stop-lamp-switch | refitted |
+        | front-brake/stop-lamp-switch | replaced |
+        | front-brake/stop-lamp-switch | repaired |
+        | front-brake/stop-lamp-switch | stripped |
+        | front-brake/stop-lamp-switch | opened   |
 
     Scenario: not asked where force is measured instead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -129,12 +129,15 @@ Feature: Disc, drum and cam
       Then brakes.disc-runout is stale at front-brake/disc
 
       Examples:
-        | point                | work     |
-        | front-brake/disc     | removed  |
-        | front-brake          | refitted |
-        | front-wheel/bearings | replaced |
-        | front-wheel/bearings | repaired |
-        | machine              | damaged  |
+        | point                | work      |
+        | front-brake/disc     | removed   |
+        | front-brake          | refitted  |
+        | front-wheel/bearings | replaced  |
+        | front-wheel/bearings | repaired  |
+        | machine              | damaged   |
+        | front-brake/disc     | tightened |
+        | front-brake/disc     | loosened  |
+        | front-wheel/bearings | adjusted  |
 
     Scenario: taking the wheel out does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -200,8 +203,11 @@ Feature: Disc, drum and cam
       Then brakes.disc-condition is stale at front-brake/disc
 
       Examples:
-        | point            | work     |
-        | machine          | damaged  |
+        | point            | work      |
+        | machine          | damaged   |
+        | front-brake/disc | damaged   |
+        | front-brake/disc | tightened |
+        | front-brake/disc | loosened  |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -210,9 +216,7 @@ Feature: Disc, drum and cam
       Then brakes.disc-condition is met at front-brake/disc
 
       Examples:
-        | point            | work     |
-        | front-brake/disc | removed  |
-        | front-brake      | refitted |
+        | point | work |
 
     Scenario: not asked of a machine with drums only
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -304,6 +308,20 @@ Feature: Disc, drum and cam
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.drum-condition is missing at rear-brake/drum
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen drum-condition sound
+      And <point> was <work>
+      Then brakes.drum-condition is stale at rear-brake/drum
+
+      Examples:
+        | point             | work      |
+        | rear-brake/drum   | cleaned   |
+        | rear-wheel/spokes | damaged   |
+        | rear-wheel/spokes | adjusted  |
+        | rear-wheel/spokes | tightened |
+        | rear-wheel/spokes | torqued   |
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -505,10 +523,12 @@ Feature: Disc, drum and cam
       Then brakes.cam-lever-position is stale at rear-brake/cam-lever
 
       Examples:
-        | point                | work     |
-        | rear-brake/cam-lever | removed  |
-        | rear-brake           | refitted |
-        | rear-brake/shoes     | replaced |
+        | point                | work      |
+        | rear-brake/cam-lever | removed   |
+        | rear-brake           | refitted  |
+        | rear-brake/shoes     | replaced  |
+        | rear-brake/cam-lever | tightened |
+        | rear-brake/cam-lever | loosened  |
 
     Scenario: not asked of a machine with discs only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind

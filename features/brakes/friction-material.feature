@@ -512,13 +512,26 @@ Feature: Friction material
       Then brakes.friction-condition is stale at front-brake
 
       Examples:
-        | point                      | work     |
-        | front-brake                | removed  |
-        | front-brake/caliper        | removed  |
-        | front-brake/hydraulic      | opened   |
-        | front-brake/hydraulic/hose | replaced |
-        | front-brake/disc           | replaced |
-        | front-fork                 | replaced |
+        | point                      | work       |
+        | front-brake                | removed    |
+        | front-brake/caliper        | removed    |
+        | front-brake/hydraulic      | opened     |
+        | front-brake/hydraulic/hose | replaced   |
+        | front-brake/disc           | replaced   |
+        | front-fork                 | replaced   |
+        | front-brake/cam-lever      | lubricated |
+        | front-brake/drum           | cleaned    |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake seen friction-material whole-and-dry
+      And <point> was <work>
+      Then brakes.friction-condition is met at front-brake
+
+      Examples:
+        | point                                 | work     |
+        | front-brake/hydraulic/master-cylinder | removed  |
+        | front-brake/hydraulic/master-cylinder | refitted |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

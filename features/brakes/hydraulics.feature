@@ -110,8 +110,8 @@ Feature: Hydraulics
       Then brakes.hose-condition is stale at front-brake/hydraulic/hose
 
       Examples:
-        | point                      | work     |
-        | machine                    | damaged  |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,6 +174,7 @@ Feature: Hydraulics
         | front-fork                 | replaced |
         | machine                    | damaged  |
         | front-brake/hydraulic/hose | adjusted |
+        | headlamp/shell             | opened   |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -226,8 +227,8 @@ Feature: Hydraulics
       Then brakes.hard-lines is stale at front-brake/hydraulic/line
 
       Examples:
-        | point                      | work     |
-        | machine                    | damaged  |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -398,6 +399,18 @@ Feature: Hydraulics
         | front-brake/hydraulic       | topped-up |
         | front-brake/hydraulic       | drained   |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      And <point> was <work>
+      Then brakes.fluid-grade is met at front-brake/hydraulic/fluid
+
+      Examples:
+        | point                                 | work     |
+        | front-brake/hydraulic/master-cylinder | removed  |
+        | front-brake/hydraulic/master-cylinder | refitted |
+
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.fluid-grade is not applicable
@@ -445,6 +458,17 @@ Feature: Hydraulics
         | front-brake/hydraulic       | opened   |
         | front-brake/hydraulic/hose  | replaced |
         | front-brake/hydraulic       | drained  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/fluid was filled
+      And <point> was <work>
+      Then brakes.fluid-age is met at front-brake/hydraulic/fluid
+
+      Examples:
+        | point                                 | work     |
+        | front-brake/hydraulic/master-cylinder | removed  |
+        | front-brake/hydraulic/master-cylinder | refitted |
 
     Scenario: filled after it was opened
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -508,18 +532,18 @@ Feature: Hydraulics
       Then brakes.fluid-level is stale at front-brake/hydraulic/fluid
 
       Examples:
-        | point                       | work      |
-        | front-brake/hydraulic/fluid | removed   |
-        | front-brake/hydraulic       | refitted  |
-        | front-brake/hydraulic       | opened    |
-        | front-brake/hydraulic/hose  | replaced  |
-        | front-brake/hydraulic       | bled      |
-        | front-brake/hydraulic       | filled    |
-        | front-brake/hydraulic       | topped-up |
-        | front-brake/hydraulic       | drained   |
-        | front-brake/caliper         | removed   |
-        | front-brake/shoes           | replaced  |
-        | front-brake/hydraulic/master-cylinder | adjusted |
+        | point                                 | work      |
+        | front-brake/hydraulic/fluid           | removed   |
+        | front-brake/hydraulic                 | refitted  |
+        | front-brake/hydraulic                 | opened    |
+        | front-brake/hydraulic/hose            | replaced  |
+        | front-brake/hydraulic                 | bled      |
+        | front-brake/hydraulic                 | filled    |
+        | front-brake/hydraulic                 | topped-up |
+        | front-brake/hydraulic                 | drained   |
+        | front-brake/caliper                   | removed   |
+        | front-brake/shoes                     | replaced  |
+        | front-brake/hydraulic/master-cylinder | adjusted  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -556,17 +580,19 @@ Feature: Hydraulics
       Then brakes.bled is stale at front-brake/hydraulic
 
       Examples:
-        | point                       | work     |
-        | front-brake/hydraulic       | removed  |
-        | front-brake                 | refitted |
-        | front-brake/hydraulic       | opened   |
-        | front-brake/hydraulic/hose  | replaced |
-        | front-brake/caliper/pistons | opened   |
-        | front-brake/caliper/pistons | stripped |
-        | front-brake/caliper/pistons | repaired |
-        | front-brake/caliper/pistons | replaced |
-        | front-brake/hydraulic       | drained  |
-        | front-brake/hydraulic       | filled   |
+        | point                        | work     |
+        | front-brake/hydraulic        | removed  |
+        | front-brake                  | refitted |
+        | front-brake/hydraulic        | opened   |
+        | front-brake/hydraulic/hose   | replaced |
+        | front-brake/caliper/pistons  | opened   |
+        | front-brake/caliper/pistons  | stripped |
+        | front-brake/caliper/pistons  | repaired |
+        | front-brake/caliper/pistons  | replaced |
+        | front-brake/hydraulic        | drained  |
+        | front-brake/hydraulic        | filled   |
+        | front-brake/hydraulic/unions | loosened |
+        | front-brake/hydraulic/unions | adjusted |
 
     Scenario Outline: what leaves the circuit closed does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -575,12 +601,14 @@ Feature: Hydraulics
       Then brakes.bled is met
 
       Examples:
-        | point                         | work      |
-        | front-brake/caliper           | removed   |
-        | front-brake/caliper           | refitted  |
-        | front-brake/caliper/inner-pad | replaced  |
-        | front-wheel                   | removed   |
-        | front-brake/hydraulic/fluid   | topped-up |
+        | point                                 | work      |
+        | front-brake/caliper                   | removed   |
+        | front-brake/caliper                   | refitted  |
+        | front-brake/caliper/inner-pad         | replaced  |
+        | front-wheel                           | removed   |
+        | front-brake/hydraulic/fluid           | topped-up |
+        | front-brake/hydraulic/master-cylinder | removed   |
+        | front-brake/hydraulic/master-cylinder | refitted  |
 
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -631,21 +659,24 @@ Feature: Hydraulics
       Then brakes.lever-feel is stale at front-brake/control
 
       Examples:
-        | point                       | work     |
-        | front-brake/control         | removed  |
-        | front-brake                 | refitted |
-        | front-brake/hydraulic       | opened   |
-        | front-brake/hydraulic/hose  | replaced |
-        | front-brake/caliper/pistons | opened   |
-        | front-brake/caliper/pistons | stripped |
-        | front-brake/caliper/pistons | repaired |
-        | front-brake/caliper/pistons | replaced |
-        | front-brake/hydraulic       | bled     |
-        | front-brake/caliper         | removed  |
-        | front-brake/disc            | replaced |
-        | front-wheel                 | removed  |
-        | machine                     | damaged  |
-        | controls/levers             | replaced |
+        | point                        | work     |
+        | front-brake/control          | removed  |
+        | front-brake                  | refitted |
+        | front-brake/hydraulic        | opened   |
+        | front-brake/hydraulic/hose   | replaced |
+        | front-brake/caliper/pistons  | opened   |
+        | front-brake/caliper/pistons  | stripped |
+        | front-brake/caliper/pistons  | repaired |
+        | front-brake/caliper/pistons  | replaced |
+        | front-brake/hydraulic        | bled     |
+        | front-brake/caliper          | removed  |
+        | front-brake/disc             | replaced |
+        | front-wheel                  | removed  |
+        | machine                      | damaged  |
+        | controls/levers              | replaced |
+        | controls/levers              | adjusted |
+        | front-brake/hydraulic        | drained  |
+        | front-brake/stop-lamp-switch | damaged  |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -711,17 +742,23 @@ Feature: Hydraulics
       Then brakes.hold-test is stale at front-brake/control
 
       Examples:
-        | point                       | work     |
-        | front-brake/control         | removed  |
-        | front-brake                 | refitted |
-        | front-brake/hydraulic       | opened   |
-        | front-brake/hydraulic/hose  | replaced |
-        | front-brake/caliper/pistons | opened   |
-        | front-brake/caliper/pistons | stripped |
-        | front-brake/caliper/pistons | repaired |
-        | front-brake/caliper/pistons | replaced |
-        | front-brake/hydraulic       | bled     |
-        | machine                     | damaged  |
+        | point                        | work      |
+        | front-brake/control          | removed   |
+        | front-brake                  | refitted  |
+        | front-brake/hydraulic        | opened    |
+        | front-brake/hydraulic/hose   | replaced  |
+        | front-brake/caliper/pistons  | opened    |
+        | front-brake/caliper/pistons  | stripped  |
+        | front-brake/caliper/pistons  | repaired  |
+        | front-brake/caliper/pistons  | replaced  |
+        | front-brake/hydraulic        | bled      |
+        | machine                      | damaged   |
+        | front-brake/hydraulic        | drained   |
+        | front-brake/hydraulic/unions | tightened |
+        | front-brake/hydraulic/unions | torqued   |
+        | front-brake/hydraulic/unions | loosened  |
+        | front-brake/hydraulic/unions | adjusted  |
+        | front-brake/stop-lamp-switch | damaged   |
 
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -777,18 +814,23 @@ Feature: Hydraulics
       Then brakes.leak is stale at front-brake/hydraulic
 
       Examples:
-        | point                       | work     |
-        | front-brake/hydraulic       | removed  |
-        | front-brake                 | refitted |
-        | front-brake/hydraulic       | opened   |
-        | front-brake/hydraulic/hose  | replaced |
-        | front-brake/caliper/pistons | opened   |
-        | front-brake/caliper/pistons | stripped |
-        | front-brake/caliper/pistons | repaired |
-        | front-brake/caliper/pistons | replaced |
-        | front-brake/hydraulic       | bled     |
-        | machine                     | damaged  |
+        | point                        | work      |
+        | front-brake/hydraulic        | removed   |
+        | front-brake                  | refitted  |
+        | front-brake/hydraulic        | opened    |
+        | front-brake/hydraulic/hose   | replaced  |
+        | front-brake/caliper/pistons  | opened    |
+        | front-brake/caliper/pistons  | stripped  |
+        | front-brake/caliper/pistons  | repaired  |
+        | front-brake/caliper/pistons  | replaced  |
+        | front-brake/hydraulic        | bled      |
+        | machine                      | damaged   |
         | front-brake/hydraulic/unions | tightened |
+        | front-brake/hydraulic        | drained   |
+        | front-brake/hydraulic/unions | torqued   |
+        | front-brake/hydraulic/unions | loosened  |
+        | front-brake/hydraulic/unions | adjusted  |
+        | front-brake/stop-lamp-switch | damaged   |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -840,6 +882,17 @@ Feature: Hydraulics
         | front-brake/caliper/pistons  | repaired |
         | front-brake/caliper/pistons  | replaced |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/unions was torqued
+      And <point> was <work>
+      Then brakes.banjo-torque is met at front-brake/hydraulic/unions
+
+      Examples:
+        | point                                 | work     |
+        | front-brake/hydraulic/master-cylinder | removed  |
+        | front-brake/hydraulic/master-cylinder | refitted |
+
     Scenario: not asked without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.banjo-torque is not applicable
@@ -887,6 +940,17 @@ Feature: Hydraulics
         | front-brake/caliper/pistons  | stripped |
         | front-brake/caliper/pistons  | repaired |
         | front-brake/caliper/pistons  | replaced |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/unions seen sealing-washers new
+      And <point> was <work>
+      Then brakes.banjo-washers is met at front-brake/hydraulic/unions
+
+      Examples:
+        | point                                 | work     |
+        | front-brake/hydraulic/master-cylinder | removed  |
+        | front-brake/hydraulic/master-cylinder | refitted |
 
     Scenario: not asked of a machine without hydraulics
       Given a motorcycle with a cable drum in front and a rod drum behind

@@ -65,6 +65,7 @@ Feature: Lever, cable, rod and linkage
         | front-brake/rod             | adjusted |
         | machine                     | damaged  |
         | controls/levers             | replaced |
+        | front-brake/hydraulic       | drained  |
 
     Scenario Outline: work that undoes it on a cable drum
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -178,6 +179,7 @@ Feature: Lever, cable, rod and linkage
         | front-wheel                  | removed  |
         | front-wheel/spindle          | adjusted |
         | machine                      | damaged  |
+        | front-wheel/spindle          | loosened |
 
     Scenario Outline: work that undoes it behind
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -333,7 +335,10 @@ Feature: Lever, cable, rod and linkage
         | front-wheel         | removed  |
         | front-brake/control | replaced |
         | machine             | damaged  |
-        | steering/handlebar | adjusted |
+        | steering/handlebar  | adjusted |
+        | controls/levers     | damaged  |
+        | controls/levers     | adjusted |
+        | headlamp/shell      | opened   |
 
     Scenario: not asked of a machine without cables
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -385,8 +390,8 @@ Feature: Lever, cable, rod and linkage
       Then brakes.rod is stale at rear-brake/rod
 
       Examples:
-        | point          | work     |
-        | machine        | damaged  |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -447,9 +452,9 @@ Feature: Lever, cable, rod and linkage
       Then brakes.clevis-wear is stale at rear-brake/clevis
 
       Examples:
-        | point             | work     |
-        | rear-brake        | refitted |
-        | rear-brake/rod    | replaced |
+        | point          | work     |
+        | rear-brake     | refitted |
+        | rear-brake/rod | replaced |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -459,8 +464,8 @@ Feature: Lever, cable, rod and linkage
       Then brakes.clevis-wear is met at rear-brake/clevis
 
       Examples:
-        | point             | work     |
-        | rear-brake/clevis | removed  |
+        | point             | work    |
+        | rear-brake/clevis | removed |
 
     Scenario: not asked with hydraulics only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -581,11 +586,15 @@ Feature: Lever, cable, rod and linkage
       Then brakes.pivots is stale at front-brake/control
 
       Examples:
-        | point               | work     |
-        | front-brake/control | removed  |
-        | front-brake         | refitted |
-        | steering/handlebar  | replaced |
-        | machine             | damaged  |
+        | point                        | work       |
+        | front-brake/control          | removed    |
+        | front-brake                  | refitted   |
+        | steering/handlebar           | replaced   |
+        | machine                      | damaged    |
+        | front-brake/control          | tightened  |
+        | front-brake/control          | loosened   |
+        | front-brake/control          | lubricated |
+        | front-brake/stop-lamp-switch | adjusted   |
 
     Scenario: asked of the pedal as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -639,6 +648,7 @@ Feature: Lever, cable, rod and linkage
         | rear-brake/drum       | replaced |
         | rear-brake/shoes      | replaced |
         | machine               | damaged  |
+        | rear-wheel/spindle    | loosened |
 
     Scenario: not asked of a machine with discs only
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind

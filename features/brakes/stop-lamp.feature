@@ -59,6 +59,9 @@ Feature: Stop lamp
         | machine                      | damaged  |
         | steering/handlebar           | removed  |
         | controls/levers              | replaced |
+        | electrics/battery            | damaged  |
+        | electrics/earth              | damaged  |
+        | electrics/switches           | damaged  |
 
     Scenario: not asked of a machine without switches
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -204,18 +207,20 @@ Feature: Stop lamp
         | rear-brake/control           | replaced |
         | front-brake/control          | adjusted |
         | rear-brake/control           | adjusted |
-        | rear-brake/rod               | adjusted |
         | electrics/wiring             | replaced |
         | electrics/stop-lamp          | replaced |
         | headlamp/shell               | opened   |
         | steering/handlebar           | removed  |
         | controls/levers              | replaced |
+        | electrics/battery            | damaged  |
+        | electrics/earth              | damaged  |
+        | electrics/switches           | damaged  |
 
-    Scenario: more work that undoes it
+    Scenario: a cable set lights no other lamp
       Given a motorcycle with a cable drum in front and a rod drum behind
       And machine tried controls-lighting-stop-lamp 2 times
       And front-brake/cable was adjusted
-      Then brakes.stop-lamp-controls is stale
+      Then brakes.stop-lamp-controls is met
 
     Scenario: counted twice, and differently
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

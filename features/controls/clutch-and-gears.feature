@@ -65,7 +65,9 @@ Feature: Clutch and gears
         | steering            | refitted |
         | machine             | damaged  |
         | controls/levers     | replaced |
-        | steering/handlebar | adjusted |
+        | steering/handlebar  | adjusted |
+        | engine/mounts       | damaged  |
+        | engine/mounts       | adjusted |
 
     Scenario: not asked of a clutch worked by fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -139,6 +141,7 @@ Feature: Clutch and gears
         | steering            | refitted |
         | machine             | damaged  |
         | controls/levers     | replaced |
+        | controls/clutch     | drained  |
 
     Scenario: not asked without a clutch lever
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -197,8 +200,8 @@ Feature: Clutch and gears
       Then controls.clutch-cable is stale at controls/clutch
 
       Examples:
-        | point           | work    |
-        | machine         | damaged |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -368,12 +371,14 @@ Feature: Clutch and gears
       Then controls.gear-lever is stale at controls/gear-lever
 
       Examples:
-        | point                | work     |
-        | controls/gear-lever  | removed  |
-        | controls/gear-lever  | adjusted |
-        | transmission/gearbox | removed  |
-        | controls/footrests   | refitted |
-        | machine              | damaged  |
+        | point                | work      |
+        | controls/gear-lever  | removed   |
+        | controls/gear-lever  | adjusted  |
+        | transmission/gearbox | removed   |
+        | controls/footrests   | refitted  |
+        | machine              | damaged   |
+        | controls/footrests   | adjusted  |
+        | controls/gear-lever  | tightened |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -437,6 +442,8 @@ Feature: Clutch and gears
         | transmission/gearbox | removed  |
         | transmission/clutch  | refitted |
         | machine              | damaged  |
+        | transmission/clutch  | adjusted |
+        | transmission/gearbox | adjusted |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -53,7 +53,7 @@ Feature: What the rider holds, stands on and looks into
         | exhaust            | removed  |
         | frame              | refitted |
         | machine            | damaged  |
-        | frame/lugs | damaged |
+        | frame/lugs         | damaged  |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -111,7 +111,7 @@ Feature: What the rider holds, stands on and looks into
         | exhaust                | removed  |
         | frame                  | refitted |
         | machine                | damaged  |
-        | frame/lugs | damaged |
+        | frame/lugs             | damaged  |
 
     Scenario: not asked of a machine with one seat
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -177,11 +177,10 @@ Feature: What the rider holds, stands on and looks into
       Then controls.grips is stale at controls/grips
 
       Examples:
-        | point              | work     |
-        | controls/grips     | removed  |
-        | controls/throttle  | removed  |
-        | steering/handlebar | refitted |
-        | machine            | damaged  |
+        | point             | work    |
+        | controls/grips    | removed |
+        | controls/throttle | removed |
+        | machine           | damaged |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -265,14 +264,17 @@ Feature: What the rider holds, stands on and looks into
       Then controls.levers is stale at controls/levers
 
       Examples:
-        | point               | work     |
-        | controls/levers     | removed  |
-        | controls/levers     | adjusted |
-        | controls/clutch     | removed  |
-        | front-brake/control | refitted |
-        | steering/handlebar  | replaced |
-        | machine             | damaged  |
-        | steering/handlebar | adjusted |
+        | point                                 | work     |
+        | controls/levers                       | removed  |
+        | controls/levers                       | adjusted |
+        | controls/clutch                       | removed  |
+        | front-brake/control                   | refitted |
+        | steering/handlebar                    | replaced |
+        | machine                               | damaged  |
+        | steering/handlebar                    | adjusted |
+        | steering/handlebar/clamps             | loosened |
+        | front-brake/hydraulic/master-cylinder | damaged  |
+        | front-brake/hydraulic/master-cylinder | loosened |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -409,6 +411,8 @@ Feature: What the rider holds, stands on and looks into
         | steering/handlebar | removed  |
         | machine            | damaged  |
         | steering/handlebar | adjusted |
+        | controls/levers    | damaged  |
+        | controls/levers    | adjusted |
 
     Scenario: not asked where none is fitted and none must be
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

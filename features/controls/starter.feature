@@ -51,13 +51,15 @@ Feature: Starter
       Then controls.kick-starter is stale at controls/kick-starter
 
       Examples:
-        | point                 | work     |
-        | controls/kick-starter | removed  |
-        | transmission/gearbox  | removed  |
-        | transmission/clutch   | refitted |
-        | engine                | replaced |
-        | engine/crankcase      | replaced |
-        | machine               | damaged  |
+        | point                 | work      |
+        | controls/kick-starter | removed   |
+        | transmission/gearbox  | removed   |
+        | transmission/clutch   | refitted  |
+        | engine                | replaced  |
+        | engine/crankcase      | replaced  |
+        | machine               | damaged   |
+        | transmission/gearbox  | adjusted  |
+        | controls/kick-starter | tightened |
 
     Scenario: not asked with an electric starter alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -125,13 +127,17 @@ Feature: Starter
       Then controls.electric-starter is stale at controls/electric-starter
 
       Examples:
-        | point                     | work     |
-        | controls/electric-starter | removed  |
-        | electrics/battery         | removed  |
-        | electrics/wiring          | refitted |
-        | engine                    | replaced |
-        | engine/crankcase          | replaced |
-        | machine                   | damaged  |
+        | point                         | work     |
+        | controls/electric-starter     | removed  |
+        | electrics/battery             | removed  |
+        | electrics/wiring              | refitted |
+        | engine                        | replaced |
+        | engine/crankcase              | replaced |
+        | machine                       | damaged  |
+        | electrics/charging/alternator | damaged  |
+        | electrics/earth               | damaged  |
+        | electrics/starter             | damaged  |
+        | electrics/wiring/starter      | damaged  |
 
     Scenario: not asked with a kick-starter alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -54,6 +54,25 @@ Feature: Stop control
         | steering             | replaced |
         | headlamp/shell       | opened   |
         | machine              | damaged  |
+        | electrics/switches   | damaged  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-cut
+      And <point> was <work>
+      Then controls.stop-spark is met at controls/stop-switch
+
+      Examples:
+        | point                   | work     |
+        | ignition/plugs          | repaired |
+        | ignition/plugs          | stripped |
+        | ignition/plugs          | opened   |
+        | ignition/cylinder-1/cap | removed  |
+        | ignition/cylinder-1/cap | refitted |
+        | ignition/cylinder-1/cap | replaced |
+        | ignition/cylinder-1/cap | repaired |
+        | ignition/cylinder-1/cap | stripped |
+        | ignition/cylinder-1/cap | opened   |
 
     Scenario Outline: a plug out and in leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,6 +146,25 @@ Feature: Stop control
         | fuel/carburettors    | opened   |
         | machine              | damaged  |
         | headlamp/shell       | opened   |
+        | electrics/switches   | damaged  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle stops-every-time
+      And <point> was <work>
+      Then controls.stop-idle is met at controls/stop-switch
+
+      Examples:
+        | point                   | work     |
+        | ignition/plugs          | repaired |
+        | ignition/plugs          | stripped |
+        | ignition/plugs          | opened   |
+        | ignition/cylinder-1/cap | removed  |
+        | ignition/cylinder-1/cap | refitted |
+        | ignition/cylinder-1/cap | replaced |
+        | ignition/cylinder-1/cap | repaired |
+        | ignition/cylinder-1/cap | stripped |
+        | ignition/cylinder-1/cap | opened   |
 
     Scenario Outline: a plug out and in leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -111,8 +111,10 @@ Feature: Throttle
         | oil/pump           | stripped   |
         | headlamp           | repaired   |
         | machine            | damaged    |
-        | headlamp/shell | damaged |
-        | steering/handlebar | adjusted |
+        | headlamp/shell     | damaged    |
+        | steering/handlebar | adjusted   |
+        | oil/pump           | adjusted   |
+        | electrics/switches | damaged    |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -184,6 +186,7 @@ Feature: Throttle
         | fuel/carburettors  | adjusted |
         | machine            | damaged  |
         | steering/handlebar | adjusted |
+        | fuel/tank          | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -244,9 +247,8 @@ Feature: Throttle
       Then controls.throttle-cable is stale at controls/throttle
 
       Examples:
-        | point             | work    |
-        | fuel/carburettors | removed |
-        | machine           | damaged |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -307,20 +309,21 @@ Feature: Throttle
       Then controls.idle-at-locks is stale at controls/throttle
 
       Examples:
-        | point              | work       |
-        | controls/throttle  | removed    |
-        | controls/throttle  | adjusted   |
-        | controls/throttle  | lubricated |
-        | steering           | removed    |
-        | steering/handlebar | removed    |
-        | fuel/tank          | refitted   |
-        | fuel/carburettors  | replaced   |
-        | fuel/carburettors  | cleaned    |
-        | fuel/carburettors  | adjusted   |
-        | headlamp           | opened     |
-        | machine            | damaged    |
-        | headlamp/shell | damaged |
-        | steering/handlebar | adjusted |
+        | point                    | work       |
+        | controls/throttle        | removed    |
+        | controls/throttle        | adjusted   |
+        | controls/throttle        | lubricated |
+        | steering                 | removed    |
+        | steering/handlebar       | removed    |
+        | fuel/tank                | refitted   |
+        | fuel/carburettors        | replaced   |
+        | fuel/carburettors        | cleaned    |
+        | fuel/carburettors        | adjusted   |
+        | headlamp                 | opened     |
+        | machine                  | damaged    |
+        | headlamp/shell           | damaged    |
+        | steering/handlebar       | adjusted   |
+        | engine/intake/air-filter | damaged    |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

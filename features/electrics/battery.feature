@@ -365,13 +365,15 @@ Feature: Battery
       Then electrics.battery-secure is stale
 
       Examples:
-        | point             | work     |
-        | electrics/battery | removed  |
-        | electrics/battery | refitted |
-        | electrics/battery | charged  |
-        | frame             | stripped |
-        | machine           | damaged  |
-        | frame/lugs | damaged |
+        | point             | work      |
+        | electrics/battery | removed   |
+        | electrics/battery | refitted  |
+        | electrics/battery | charged   |
+        | frame             | stripped  |
+        | machine           | damaged   |
+        | frame/lugs        | damaged   |
+        | electrics/battery | loosened  |
+        | electrics/battery | tightened |
 
     Scenario: not asked without a battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -436,7 +438,7 @@ Feature: Battery
         | electrics/battery      | refitted |
         | frame                  | stripped |
         | machine                | damaged  |
-        | frame/lugs | damaged |
+        | frame/lugs             | damaged  |
 
     Scenario: not asked without a battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -557,6 +559,9 @@ Feature: Battery
         | electrics/wiring          | repaired |
         | electrics/wiring/lighting | opened   |
         | electrics/ignition-switch | replaced |
+        | engine/mounts             | damaged  |
+        | electrics/earth           | damaged  |
+        | electrics/starter         | damaged  |
 
     Scenario: not asked without a battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -89,16 +89,19 @@ Feature: Charging and earth
       Then electrics.charging-voltage is stale
 
       Examples:
-        | point                         | work     |
-        | electrics/charging            | repaired |
-        | electrics/charging/regulator  | replaced |
-        | electrics/battery             | replaced |
-        | electrics/battery             | refitted |
-        | electrics/earth               | refitted |
-        | electrics/wiring/charging     | opened   |
-        | electrics/wiring              | repaired |
-        | electrics/charging/alternator | replaced |
-        | electrics/charging/rectifier  | replaced |
+        | point                         | work      |
+        | electrics/charging            | repaired  |
+        | electrics/charging/regulator  | replaced  |
+        | electrics/battery             | replaced  |
+        | electrics/battery             | refitted  |
+        | electrics/earth               | refitted  |
+        | electrics/wiring/charging     | opened    |
+        | electrics/wiring              | repaired  |
+        | electrics/charging/alternator | replaced  |
+        | electrics/charging/rectifier  | replaced  |
+        | electrics/charging/alternator | adjusted  |
+        | electrics/charging/alternator | loosened  |
+        | electrics/charging/alternator | tightened |
 
     Scenario Outline: work that leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -176,16 +179,19 @@ Feature: Charging and earth
       Then electrics.charging-speed is stale
 
       Examples:
-        | point                         | work     |
-        | electrics/charging            | repaired |
-        | electrics/charging/regulator  | replaced |
-        | electrics/battery             | replaced |
-        | electrics/battery             | refitted |
-        | electrics/earth               | refitted |
-        | electrics/wiring/charging     | opened   |
-        | electrics/wiring              | repaired |
-        | electrics/charging/alternator | replaced |
-        | electrics/charging/rectifier  | replaced |
+        | point                         | work      |
+        | electrics/charging            | repaired  |
+        | electrics/charging/regulator  | replaced  |
+        | electrics/battery             | replaced  |
+        | electrics/battery             | refitted  |
+        | electrics/earth               | refitted  |
+        | electrics/wiring/charging     | opened    |
+        | electrics/wiring              | repaired  |
+        | electrics/charging/alternator | replaced  |
+        | electrics/charging/rectifier  | replaced  |
+        | electrics/charging/alternator | adjusted  |
+        | electrics/charging/alternator | loosened  |
+        | electrics/charging/alternator | tightened |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -245,7 +251,7 @@ Feature: Charging and earth
         | electrics/wiring/lighting | opened   |
         | engine/mounts             | removed  |
         | frame                     | stripped |
-        | frame/lugs | damaged |
+        | frame/lugs                | damaged  |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -315,7 +321,7 @@ Feature: Charging and earth
         | electrics/wiring/starter | opened   |
         | engine/mounts            | removed  |
         | frame                    | stripped |
-        | frame/lugs | damaged |
+        | frame/lugs               | damaged  |
 
     Scenario: judged on the first day of its limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

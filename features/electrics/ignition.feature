@@ -193,6 +193,9 @@ Feature: Ignition
         | ignition/cylinder-1/coil | replaced |
         | ignition/coils           | replaced |
         | ignition/cylinder-1      | stripped |
+        | ignition/coils           | repaired |
+        | ignition/coils           | stripped |
+        | ignition/coils           | damaged  |
 
     Scenario: not asked of a magneto, whose coil turns inside
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -308,6 +311,9 @@ Feature: Ignition
         | ignition/cylinder-1/coil | replaced |
         | ignition/coils           | replaced |
         | ignition/cylinder-1      | stripped |
+        | ignition/coils           | repaired |
+        | ignition/coils           | stripped |
+        | ignition/coils           | damaged  |
 
     Scenario: not asked of a magneto, whose coil turns inside
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -517,6 +523,7 @@ Feature: Ignition
         | ignition                 | stripped |
         | fuel/tank                | removed  |
         | machine                  | damaged  |
+        | engine/head              | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -298,6 +298,7 @@ Feature: Direction indicators and horn
         | electrics/battery         | replaced |
         | electrics/charging        | repaired |
         | electrics/wiring/signals  | opened   |
+        | electrics/charging        | adjusted |
 
     Scenario: not asked where none are fitted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -401,6 +402,7 @@ Feature: Direction indicators and horn
         | steering/handlebar       | refitted |
         | machine                  | damaged  |
         | headlamp/shell           | opened   |
+        | steering/handlebar       | adjusted |
 
     Scenario Outline: work that leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

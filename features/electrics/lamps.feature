@@ -76,8 +76,8 @@ Feature: Lamps
       Then electrics.headlamps-fitted is met
 
       Examples:
-        | point    | work     |
-        | headlamp | removed  |
+        | point    | work    |
+        | headlamp | removed |
 
     Scenario: counted twice, and differently
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -246,7 +246,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
-        | headlamp | adjusted |
+        | headlamp                 | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -332,7 +332,7 @@ Feature: Lamps
         | point                    | work     |
         | electrics/wiring/signals | opened   |
         | electrics/tail-lamp      | replaced |
-        | headlamp | adjusted |
+        | headlamp                 | adjusted |
 
     Scenario: not asked of a machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -461,22 +461,24 @@ Feature: Lamps
       Then electrics.headlamp-aim is stale
 
       Examples:
-        | point           | work     |
-        | headlamp        | opened   |
-        | headlamp        | removed  |
-        | headlamp/bulb   | replaced |
-        | headlamp        | adjusted |
-        | steering/yokes  | refitted |
-        | front-fork      | refitted |
-        | front-fork      | opened   |
-        | rear-wheel/tyre | replaced |
-        | machine         | damaged  |
-        | headlamp/shell  | opened   |
+        | point                  | work     |
+        | headlamp               | opened   |
+        | headlamp               | removed  |
+        | headlamp/bulb          | replaced |
+        | headlamp               | adjusted |
+        | steering/yokes         | refitted |
+        | front-fork             | refitted |
+        | front-fork             | opened   |
+        | rear-wheel/tyre        | replaced |
+        | machine                | damaged  |
+        | headlamp/shell         | opened   |
         | frame/sidecar-fittings | adjusted |
-        | rear-fork/dampers | adjusted |
-        | rear-fork/dampers | repaired |
-        | rear-fork/dampers | replaced |
-        | rear-fork/dampers | stripped |
+        | rear-fork/dampers      | adjusted |
+        | rear-fork/dampers      | repaired |
+        | rear-fork/dampers      | replaced |
+        | rear-fork/dampers      | stripped |
+        | steering/yokes/clamps  | adjusted |
+        | frame/sidecar-fittings | damaged  |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -486,8 +488,8 @@ Feature: Lamps
       Then electrics.headlamp-aim is met
 
       Examples:
-        | point           | work     |
-        | rear-fork       | removed  |
+        | point     | work    |
+        | rear-fork | removed |
 
     Scenario Outline: a wheel that only comes out leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -851,6 +853,7 @@ Feature: Lamps
         | electrics/wiring          | repaired |
         | electrics/wiring/lighting | opened   |
         | machine                   | damaged  |
+        | electrics/charging        | adjusted |
 
     Scenario Outline: work that leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

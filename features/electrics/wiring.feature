@@ -53,7 +53,6 @@ Feature: Wiring
         | electrics/wiring/lighting | opened   |
         | headlamp                  | opened   |
         | headlamp/shell            | opened   |
-        | fuel/tank                 | removed  |
         | machine                   | damaged  |
 
     Scenario: asked without a battery as well
@@ -117,10 +116,13 @@ Feature: Wiring
         | steering/handlebar        | refitted |
         | steering/yokes            | refitted |
         | steering/head             | opened   |
-        | front-fork                      | removed  |
+        | front-fork                | removed  |
         | fuel/tank                 | removed  |
         | machine                   | damaged  |
-        | steering/handlebar | adjusted |
+        | steering/handlebar        | adjusted |
+        | fuel/tank                 | adjusted |
+        | controls/levers           | damaged  |
+        | electrics/warning-lamps   | damaged  |
 
     Scenario: asked without a battery as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -180,6 +182,8 @@ Feature: Wiring
         | headlamp/shell            | opened   |
         | electrics/charging        | repaired |
         | ignition/coils            | replaced |
+        | ignition/box              | damaged  |
+        | ignition/cylinder-1/coil  | damaged  |
 
     Scenario: asked without a battery as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

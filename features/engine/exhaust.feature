@@ -51,16 +51,21 @@ Feature: Exhaust
       Then engine.exhaust-joints is stale at exhaust
 
       Examples:
-        | point             | work     |
-        | exhaust           | refitted |
-        | exhaust/silencer  | replaced |
-        | exhaust/mounts    | replaced |
-        | machine           | damaged  |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine            | removed  |
+        | point             | work      |
+        | exhaust           | refitted  |
+        | exhaust/silencer  | replaced  |
+        | exhaust/mounts    | replaced  |
+        | machine           | damaged   |
+        | engine/head       | removed   |
+        | engine/top-end    | replaced  |
+        | engine/cylinder-1 | repaired  |
+        | engine            | stripped  |
+        | engine            | removed   |
+        | engine/mounts     | damaged   |
+        | engine/mounts     | adjusted  |
+        | exhaust           | adjusted  |
+        | exhaust           | loosened  |
+        | exhaust           | tightened |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,17 +248,22 @@ Feature: Exhaust
       Then engine.exhaust-leak is stale at exhaust
 
       Examples:
-        | point             | work     |
-        | exhaust           | refitted |
-        | exhaust/silencer  | replaced |
-        | exhaust/mounts    | replaced |
-        | machine           | damaged  |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine            | removed  |
-        | machine           | ridden   |
+        | point             | work      |
+        | exhaust           | refitted  |
+        | exhaust/silencer  | replaced  |
+        | exhaust/mounts    | replaced  |
+        | machine           | damaged   |
+        | engine/head       | removed   |
+        | engine/top-end    | replaced  |
+        | engine/cylinder-1 | repaired  |
+        | engine            | stripped  |
+        | engine            | removed   |
+        | machine           | ridden    |
+        | engine/mounts     | damaged   |
+        | engine/mounts     | adjusted  |
+        | exhaust           | adjusted  |
+        | exhaust           | loosened  |
+        | exhaust           | tightened |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

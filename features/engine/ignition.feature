@@ -49,9 +49,11 @@ Feature: Ignition
       Then engine.spark-plugs is stale at ignition/plugs
 
       Examples:
-        | point          | work     |
-        | ignition/plugs | replaced |
-        | engine/head    | replaced |
+        | point          | work      |
+        | ignition/plugs | replaced  |
+        | engine/head    | replaced  |
+        | ignition/plugs | tightened |
+        | ignition/plugs | loosened  |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -60,9 +62,7 @@ Feature: Ignition
       Then engine.spark-plugs is met at ignition/plugs
 
       Examples:
-        | point          | work     |
-        | ignition/plugs | removed  |
-        | ignition       | refitted |
+        | point | work |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -229,17 +229,20 @@ Feature: Ignition
       Then engine.timing is stale at ignition
 
       Examples:
-        | point            | work     |
-        | ignition         | removed  |
-        | ignition         | adjusted |
-        | ignition/points  | replaced |
-        | ignition/points  | adjusted |
-        | ignition/points  | cleaned  |
-        | engine/head      | removed  |
-        | engine/top-end   | replaced |
-        | engine/crankcase | opened   |
-        | engine/valves    | replaced |
-        | engine           | stripped |
+        | point                         | work      |
+        | ignition                      | removed   |
+        | ignition                      | adjusted  |
+        | ignition/points               | replaced  |
+        | ignition/points               | adjusted  |
+        | ignition/points               | cleaned   |
+        | engine/head                   | removed   |
+        | engine/top-end                | replaced  |
+        | engine/crankcase              | opened    |
+        | engine/valves                 | replaced  |
+        | engine                        | stripped  |
+        | electrics/charging/alternator | adjusted  |
+        | electrics/charging/alternator | loosened  |
+        | electrics/charging/alternator | tightened |
 
     Scenario Outline: what leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -248,13 +251,19 @@ Feature: Ignition
       Then engine.timing is met at ignition
 
       Examples:
-        | point          | work     |
-        | engine         | removed  |
-        | engine         | refitted |
-        | ignition/plugs | replaced |
-        | ignition/plugs | cleaned  |
-        | ignition/plugs | removed  |
-        | ignition/plugs | refitted |
+        | point                   | work     |
+        | engine                  | removed  |
+        | engine                  | refitted |
+        | ignition/plugs          | replaced |
+        | ignition/plugs          | cleaned  |
+        | ignition/plugs          | removed  |
+        | ignition/plugs          | refitted |
+        | ignition/cylinder-1/cap | removed  |
+        | ignition/cylinder-1/cap | refitted |
+        | ignition/cylinder-1/cap | replaced |
+        | ignition/cylinder-1/cap | repaired |
+        | ignition/cylinder-1/cap | stripped |
+        | ignition/cylinder-1/cap | opened   |
 
     Scenario: not asked of electronic ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -348,13 +357,19 @@ Feature: Ignition
       Then engine.timing-running is met at ignition
 
       Examples:
-        | point          | work     |
-        | engine         | removed  |
-        | engine         | refitted |
-        | ignition/plugs | replaced |
-        | ignition/plugs | removed  |
-        | ignition/plugs | refitted |
-        | ignition/plugs | cleaned  |
+        | point                   | work     |
+        | engine                  | removed  |
+        | engine                  | refitted |
+        | ignition/plugs          | replaced |
+        | ignition/plugs          | removed  |
+        | ignition/plugs          | refitted |
+        | ignition/plugs          | cleaned  |
+        | ignition/cylinder-1/cap | removed  |
+        | ignition/cylinder-1/cap | refitted |
+        | ignition/cylinder-1/cap | replaced |
+        | ignition/cylinder-1/cap | repaired |
+        | ignition/cylinder-1/cap | stripped |
+        | ignition/cylinder-1/cap | opened   |
 
     Scenario: not asked of contact points
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

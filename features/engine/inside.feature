@@ -254,10 +254,10 @@ Feature: Inside the engine
       Then engine.compression is met at engine/cylinder-1
 
       Examples:
-        | point            | work     |
-        | engine           | removed  |
-        | engine           | refitted |
-        | ignition/plugs   | replaced |
+        | point          | work     |
+        | engine         | removed  |
+        | engine         | refitted |
+        | ignition/plugs | replaced |
 
     Scenario Outline: work that reaches it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -267,8 +267,8 @@ Feature: Inside the engine
       Then engine.compression is stale at engine/cylinder-1
 
       Examples:
-        | point            | work     |
-        | engine/crankcase | opened   |
+        | point            | work   |
+        | engine/crankcase | opened |
 
     Scenario: work on another cylinder lifts the head they share
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -654,13 +654,15 @@ Feature: Inside the engine
       Then engine.valve-clearance is stale at engine/cylinder-1
 
       Examples:
-        | point             | work     |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine/valves     | refitted |
-        | engine/valves     | adjusted |
+        | point             | work      |
+        | engine/head       | removed   |
+        | engine/top-end    | replaced  |
+        | engine/cylinder-1 | repaired  |
+        | engine            | stripped  |
+        | engine/valves     | refitted  |
+        | engine/valves     | adjusted  |
+        | engine/head       | torqued   |
+        | engine/head       | tightened |
 
     Scenario Outline: out of the frame and in again leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

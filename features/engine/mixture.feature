@@ -58,6 +58,17 @@ Feature: Mixture and idle
         | engine/intake            | removed  |
         | fuel/carburettors        | refitted |
         | engine                   | refitted |
+        | engine/intake/air-filter | cleaned  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/intake/air-filter seen air-filter clean-and-sealed
+      And <point> was <work>
+      Then engine.air-filter is met at engine/intake/air-filter
+
+      Examples:
+        | point  | work    |
+        | engine | cleaned |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -110,13 +121,16 @@ Feature: Mixture and idle
       Then engine.intake-seal is stale at engine/intake
 
       Examples:
-        | point             | work     |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine/intake     | replaced |
-        | fuel/carburettors | removed  |
+        | point             | work      |
+        | engine/top-end    | replaced  |
+        | engine/cylinder-1 | repaired  |
+        | engine            | stripped  |
+        | engine/intake     | replaced  |
+        | fuel/carburettors | removed   |
+        | engine/mounts     | damaged   |
+        | engine/mounts     | adjusted  |
+        | fuel/carburettors | loosened  |
+        | fuel/carburettors | tightened |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -303,6 +317,7 @@ Feature: Mixture and idle
         | engine            | stripped |
         | engine/valves     | refitted |
         | engine/valves     | adjusted |
+        | ignition          | adjusted |
 
     Scenario: not asked of one carburettor
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -381,24 +396,36 @@ Feature: Mixture and idle
       Then engine.idle is stale at engine
 
       Examples:
-        | point             | work     |
-        | fuel/carburettors | stripped |
-        | fuel/carburettors | adjusted |
-        | controls/throttle | replaced |
-        | controls/throttle | adjusted |
-        | fuel/carburettors | cleaned  |
-        | ignition          | replaced |
-        | ignition          | adjusted |
-        | ignition/points   | adjusted |
-        | engine/intake     | refitted |
-        | engine/crankcase  | opened   |
-        | engine            | removed  |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine/valves     | refitted |
-        | engine/valves     | adjusted |
+        | point                    | work     |
+        | fuel/carburettors        | stripped |
+        | fuel/carburettors        | adjusted |
+        | controls/throttle        | replaced |
+        | controls/throttle        | adjusted |
+        | fuel/carburettors        | cleaned  |
+        | ignition                 | replaced |
+        | ignition                 | adjusted |
+        | ignition/points          | adjusted |
+        | engine/intake            | refitted |
+        | engine/crankcase         | opened   |
+        | engine                   | removed  |
+        | engine/head              | removed  |
+        | engine/top-end           | replaced |
+        | engine/cylinder-1        | repaired |
+        | engine                   | stripped |
+        | engine/valves            | refitted |
+        | engine/valves            | adjusted |
+        | engine/intake/air-filter | cleaned  |
+        | exhaust                  | damaged  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried idle steady
+      And <point> was <work>
+      Then engine.idle is met at engine
+
+      Examples:
+        | point  | work    |
+        | engine | cleaned |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

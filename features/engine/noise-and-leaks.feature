@@ -62,6 +62,9 @@ Feature: Noise and leaks
         | engine/crankcase  | opened   |
         | ignition          | replaced |
         | ignition          | adjusted |
+        | ignition/box      | damaged  |
+        | ignition/coils    | damaged  |
+        | ignition/points   | damaged  |
         | ignition/points   | adjusted |
         | engine            | refitted |
 
@@ -125,19 +128,25 @@ Feature: Noise and leaks
       Then engine.leak-standing is stale at engine
 
       Examples:
-        | point             | work     |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine/crankcase  | opened   |
-        | engine/valves     | refitted |
-        | engine/cooling    | opened   |
-        | oil/lines         | replaced |
-        | oil/pump          | removed  |
-        | machine           | damaged  |
-        | oil/tank          | removed  |
-        | electrics/charging/alternator | damaged |
+        | point                         | work     |
+        | engine/head                   | removed  |
+        | engine/top-end                | replaced |
+        | engine/cylinder-1             | repaired |
+        | engine                        | stripped |
+        | engine/crankcase              | opened   |
+        | engine/valves                 | refitted |
+        | engine/cooling                | opened   |
+        | oil/lines                     | replaced |
+        | oil/pump                      | removed  |
+        | machine                       | damaged  |
+        | oil/tank                      | removed  |
+        | electrics/charging/alternator | damaged  |
+        | engine/cooling                | drained  |
+        | engine/cooling                | filled   |
+        | oil/engine-oil                | drained  |
+        | transmission/clutch           | damaged  |
+        | transmission/gearbox          | drained  |
+        | controls/kick-starter         | damaged  |
 
     Scenario: a ride does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -200,20 +209,26 @@ Feature: Noise and leaks
       Then engine.leak-warm is stale at engine
 
       Examples:
-        | point             | work     |
-        | engine/head       | removed  |
-        | engine/top-end    | replaced |
-        | engine/cylinder-1 | repaired |
-        | engine            | stripped |
-        | engine/crankcase  | opened   |
-        | engine/valves     | refitted |
-        | engine/cooling    | opened   |
-        | oil/lines         | replaced |
-        | oil/pump          | removed  |
-        | machine           | damaged  |
-        | machine           | ridden   |
-        | oil/tank          | removed  |
-        | electrics/charging/alternator | damaged |
+        | point                         | work     |
+        | engine/head                   | removed  |
+        | engine/top-end                | replaced |
+        | engine/cylinder-1             | repaired |
+        | engine                        | stripped |
+        | engine/crankcase              | opened   |
+        | engine/valves                 | refitted |
+        | engine/cooling                | opened   |
+        | oil/lines                     | replaced |
+        | oil/pump                      | removed  |
+        | machine                       | damaged  |
+        | machine                       | ridden   |
+        | oil/tank                      | removed  |
+        | electrics/charging/alternator | damaged  |
+        | engine/cooling                | drained  |
+        | engine/cooling                | filled   |
+        | oil/engine-oil                | drained  |
+        | transmission/clutch           | damaged  |
+        | transmission/gearbox          | drained  |
+        | controls/kick-starter         | damaged  |
 
     Scenario: dry before it ran is another thing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -207,6 +207,7 @@ Feature: Fasteners of engine, drive and brakes
         | rear-wheel            | refitted  |
         | rear-wheel/spindle    | adjusted  |
         | machine               | damaged   |
+        | rear-wheel/spindle    | loosened  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

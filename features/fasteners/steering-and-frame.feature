@@ -453,6 +453,7 @@ Feature: Fasteners of steering, frame and springing
         | frame/sidecar-fittings | tightened |
         | frame/lugs             | repaired  |
         | machine                | damaged   |
+        | engine/mounts          | damaged   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -611,12 +612,17 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.mudguards is stale at front-mudguard
 
       Examples:
-        | point               | work     |
-        | front-mudguard      | refitted |
-        | front-wheel         | refitted |
-        | front-fork          | refitted |
-        | front-fork/left-leg | refitted |
-        | machine             | damaged  |
+        | point               | work      |
+        | front-mudguard      | refitted  |
+        | front-fork          | refitted  |
+        | front-fork/left-leg | refitted  |
+        | machine             | damaged   |
+        | front-mudguard      | adjusted  |
+        | front-mudguard      | loosened  |
+        | front-mudguard      | tightened |
+        | rear-mudguard       | adjusted  |
+        | rear-mudguard       | loosened  |
+        | rear-mudguard       | tightened |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -323,6 +323,28 @@ Feature: Ready for the first start
         | fuel/tank   | cleaned   |
         | fuel/petrol | cleaned   |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay seen flames-and-sparks none
+      And bay seen petrol-vapour none
+      And <point> was <work>
+      Then fuel.ignition-sources is met at bay
+
+      Examples:
+        | point         | work     |
+        | fuel/cap      | removed  |
+        | fuel/cap      | refitted |
+        | fuel/cap      | replaced |
+        | fuel/cap      | repaired |
+        | fuel/cap      | stripped |
+        | fuel/cap      | opened   |
+        | fuel/tank/cap | removed  |
+        | fuel/tank/cap | refitted |
+        | fuel/tank/cap | replaced |
+        | fuel/tank/cap | repaired |
+        | fuel/tank/cap | stripped |
+        | fuel/tank/cap | opened   |
+
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric

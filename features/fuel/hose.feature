@@ -108,8 +108,8 @@ Feature: Fuel hose
       Then fuel.hose-condition is stale at fuel/hose
 
       Examples:
-        | point     | work    |
-        | machine   | damaged |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -194,10 +194,10 @@ Feature: Fuel hose
       Then fuel.hose-grade is stale at fuel/hose
 
       Examples:
-        | point     | work      |
-        | fuel      | filled    |
-        | fuel      | topped-up |
-        | fuel      | drained   |
+        | point | work      |
+        | fuel  | filled    |
+        | fuel  | topped-up |
+        | fuel  | drained   |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -207,8 +207,8 @@ Feature: Fuel hose
       Then fuel.hose-grade is met at fuel/hose
 
       Examples:
-        | point     | work      |
-        | fuel/hose | removed   |
+        | point     | work    |
+        | fuel/hose | removed |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -297,6 +297,23 @@ Feature: Fuel hose
         | fuel/carburettors | opened   |
         | exhaust           | stripped |
         | machine           | damaged  |
+        | fuel/tank         | adjusted |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen hose-clips right-and-tight
+      And fuel/hose seen fuel-hose-run clear
+      And <point> was <work>
+      Then fuel.hose-run is met at fuel/hose
+
+      Examples:
+        | point         | work     |
+        | fuel/tank/cap | removed  |
+        | fuel/tank/cap | refitted |
+        | fuel/tank/cap | replaced |
+        | fuel/tank/cap | repaired |
+        | fuel/tank/cap | stripped |
+        | fuel/tank/cap | opened   |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -166,17 +166,45 @@ Feature: Petrol and leaks
         | fuel/carburettors | removed   |
         | fuel/tank         | cleaned   |
         | fuel/tap          | cleaned   |
-        | fuel/hose         | cleaned   |
         | fuel/carburettors | cleaned   |
         | fuel/tank         | adjusted  |
         | fuel/tap          | adjusted  |
         | fuel/hose         | adjusted  |
-        | fuel/carburettors | adjusted  |
         | fuel/tank         | tightened |
         | fuel/tap          | tightened |
         | fuel/hose         | tightened |
         | fuel/carburettors | tightened |
         | machine           | damaged   |
+        | fuel              | drained   |
+        | fuel/carburettors | loosened  |
+        | fuel/filter       | adjusted  |
+        | fuel/filter       | loosened  |
+        | fuel/filter       | tightened |
+        | fuel/hose         | loosened  |
+        | fuel/tank         | loosened  |
+        | fuel/tap          | loosened  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel measured watched-for 11 min ± 0.1 min
+      And fuel tried leak-at-rest dry
+      And <point> was <work>
+      Then fuel.leak is met at fuel
+
+      Examples:
+        | point         | work     |
+        | fuel/cap      | removed  |
+        | fuel/cap      | refitted |
+        | fuel/cap      | replaced |
+        | fuel/cap      | repaired |
+        | fuel/cap      | stripped |
+        | fuel/cap      | opened   |
+        | fuel/tank/cap | removed  |
+        | fuel/tank/cap | refitted |
+        | fuel/tank/cap | replaced |
+        | fuel/tank/cap | repaired |
+        | fuel/tank/cap | stripped |
+        | fuel/tank/cap | opened   |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,18 +271,45 @@ Feature: Petrol and leaks
         | fuel/carburettors | removed   |
         | fuel/tank         | cleaned   |
         | fuel/tap          | cleaned   |
-        | fuel/hose         | cleaned   |
         | fuel/carburettors | cleaned   |
         | fuel/tank         | adjusted  |
         | fuel/tap          | adjusted  |
         | fuel/hose         | adjusted  |
-        | fuel/carburettors | adjusted  |
         | fuel/tank         | tightened |
         | fuel/tap          | tightened |
         | fuel/hose         | tightened |
         | fuel/carburettors | tightened |
         | machine           | ridden    |
         | machine           | damaged   |
+        | fuel              | drained   |
+        | fuel/carburettors | loosened  |
+        | fuel/filter       | adjusted  |
+        | fuel/filter       | loosened  |
+        | fuel/filter       | tightened |
+        | fuel/hose         | loosened  |
+        | fuel/tank         | loosened  |
+        | fuel/tap          | loosened  |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried leak-after-run dry
+      And <point> was <work>
+      Then fuel.leak-after-run is met at fuel
+
+      Examples:
+        | point         | work     |
+        | fuel/cap      | removed  |
+        | fuel/cap      | refitted |
+        | fuel/cap      | replaced |
+        | fuel/cap      | repaired |
+        | fuel/cap      | stripped |
+        | fuel/cap      | opened   |
+        | fuel/tank/cap | removed  |
+        | fuel/tank/cap | refitted |
+        | fuel/tank/cap | replaced |
+        | fuel/tank/cap | repaired |
+        | fuel/tank/cap | stripped |
+        | fuel/tank/cap | opened   |
 
     Scenario: nothing that is asked before the engine runs
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -91,10 +91,11 @@ Feature: Tap, float and tank
       Examples:
         | point     | work     |
         | fuel/tap  | removed  |
-        | fuel/tank | removed  |
         | fuel/tap  | cleaned  |
         | fuel/tap  | adjusted |
         | machine   | damaged  |
+        | fuel/tank | replaced |
+        | fuel/tank | repaired |
 
     Scenario: not asked without a tap
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -152,12 +153,12 @@ Feature: Tap, float and tank
       Then fuel.tap-positions is stale at fuel/tap
 
       Examples:
-        | point       | work     |
-        | fuel/tap    | removed  |
-        | fuel/tank   | removed  |
-        | fuel/filter | refitted |
-        | fuel/tap    | cleaned  |
-        | fuel/tap    | adjusted |
+        | point     | work     |
+        | fuel/tap  | removed  |
+        | fuel/tap  | cleaned  |
+        | fuel/tap  | adjusted |
+        | fuel/tank | replaced |
+        | fuel/tank | repaired |
 
     Scenario: not asked without a tap
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -317,6 +318,8 @@ Feature: Tap, float and tank
         | fuel/carburettors | replaced |
         | fuel/tank         | replaced |
         | fuel/tank         | repaired |
+        | fuel/carburettors | cleaned  |
+        | fuel/carburettors | opened   |
 
     Scenario Outline: taken off and put back it still counts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -393,6 +396,7 @@ Feature: Tap, float and tank
         | point     | work     |
         | fuel/tank | replaced |
         | machine   | damaged  |
+        | fuel/tank | cleaned  |
 
     Scenario Outline: taken off and put back it still counts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -475,11 +479,14 @@ Feature: Tap, float and tank
       Then fuel.cap is stale at fuel/cap
 
       Examples:
-        | point     | work     |
-        | fuel/cap  | removed  |
-        | fuel/tank | replaced |
-        | fuel/tank | repaired |
-        | machine   | damaged  |
+        | point     | work      |
+        | fuel/cap  | removed   |
+        | fuel/tank | replaced  |
+        | fuel/tank | repaired  |
+        | machine   | damaged   |
+        | fuel      | filled    |
+        | fuel      | topped-up |
+        | fuel      | drained   |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -538,9 +545,11 @@ Feature: Tap, float and tank
 
       Examples:
         | point       | work     |
-        | fuel/tank   | removed  |
         | fuel/tap    | refitted |
         | fuel/hose   | replaced |
+        | fuel/filter | cleaned  |
+        | fuel/tank   | replaced |
+        | fuel/tank   | repaired |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -549,8 +558,8 @@ Feature: Tap, float and tank
       Then fuel.filter is met at fuel/filter
 
       Examples:
-        | point       | work     |
-        | fuel/filter | removed  |
+        | point       | work    |
+        | fuel/filter | removed |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -21,24 +21,24 @@ Feature: After the road test
       Then handover.ridden is stale
 
       Examples:
-        | point                 | work     |
-        | front-brake/caliper   | removed  |
-        | rear-brake/shoes      | replaced |
-        | front-brake/hydraulic | bled     |
-        | rear-wheel            | removed  |
-        | rear-wheel/tyre       | replaced |
-        | rear-fork             | repaired |
-        | front-fork                  | opened   |
-        | front-fork            | refitted |
-        | steering              | opened   |
-        | steering              | adjusted |
-        | controls/throttle     | replaced |
-        | frame                 | repaired |
-        | transmission/chain    | replaced |
-        | engine                | opened   |
-        | fuel/tank             | removed  |
-        | oil                   | opened   |
-        | machine               | damaged  |
+        | point                  | work     |
+        | front-brake/caliper    | removed  |
+        | rear-brake/shoes       | replaced |
+        | front-brake/hydraulic  | bled     |
+        | rear-wheel             | removed  |
+        | rear-wheel/tyre        | replaced |
+        | rear-fork              | repaired |
+        | front-fork             | opened   |
+        | front-fork             | refitted |
+        | steering               | opened   |
+        | steering               | adjusted |
+        | controls/throttle      | replaced |
+        | frame                  | repaired |
+        | transmission/chain     | replaced |
+        | engine                 | opened   |
+        | fuel/tank              | removed  |
+        | oil                    | opened   |
+        | machine                | damaged  |
         | frame/sidecar-fittings | adjusted |
 
     Scenario Outline: work that leaves it standing
@@ -53,6 +53,12 @@ Feature: After the road test
         | transmission/chain | lubricated |
         | machine            | cleaned    |
         | machine            | ridden     |
+        | controls/mirrors   | removed    |
+        | controls/mirrors   | refitted   |
+        | controls/mirrors   | replaced   |
+        | controls/mirrors   | repaired   |
+        | controls/mirrors   | stripped   |
+        | controls/mirrors   | opened     |
 
     Scenario Outline: only another ride shows that a fault of the ride is gone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -146,26 +152,41 @@ Feature: After the road test
       Then handover.ride-result is stale
 
       Examples:
-        | point                 | work     |
-        | machine               | ridden   |
-        | front-brake/caliper   | removed  |
-        | rear-brake/shoes      | replaced |
-        | front-brake/hydraulic | bled     |
-        | rear-wheel            | removed  |
-        | rear-wheel/tyre       | replaced |
-        | rear-fork             | repaired |
-        | front-fork                  | opened   |
-        | front-fork            | refitted |
-        | steering              | opened   |
-        | steering              | adjusted |
-        | controls/throttle     | replaced |
-        | frame                 | repaired |
-        | transmission/chain    | replaced |
-        | engine                | opened   |
-        | fuel/tank             | removed  |
-        | oil                   | opened   |
-        | machine               | damaged  |
+        | point                  | work     |
+        | machine                | ridden   |
+        | front-brake/caliper    | removed  |
+        | rear-brake/shoes       | replaced |
+        | front-brake/hydraulic  | bled     |
+        | rear-wheel             | removed  |
+        | rear-wheel/tyre        | replaced |
+        | rear-fork              | repaired |
+        | front-fork             | opened   |
+        | front-fork             | refitted |
+        | steering               | opened   |
+        | steering               | adjusted |
+        | controls/throttle      | replaced |
+        | frame                  | repaired |
+        | transmission/chain     | replaced |
+        | engine                 | opened   |
+        | fuel/tank              | removed  |
+        | oil                    | opened   |
+        | machine                | damaged  |
         | frame/sidecar-fittings | adjusted |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried road-test no-open-defect
+      And <point> was <work>
+      Then handover.ride-result is met
+
+      Examples:
+        | point            | work     |
+        | controls/mirrors | removed  |
+        | controls/mirrors | refitted |
+        | controls/mirrors | replaced |
+        | controls/mirrors | repaired |
+        | controls/mirrors | stripped |
+        | controls/mirrors | opened   |
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -231,7 +252,7 @@ Feature: After the road test
         | fuel/tank             | removed  |
         | oil                   | opened   |
         | transmission/chain    | replaced |
-        | front-fork                  | opened   |
+        | front-fork            | opened   |
         | rear-fork             | replaced |
         | front-brake/hydraulic | opened   |
         | machine               | damaged  |
@@ -281,26 +302,41 @@ Feature: After the road test
       Then handover.fasteners-after-ride is stale at machine
 
       Examples:
-        | point                 | work     |
-        | machine               | ridden   |
-        | front-brake/caliper   | removed  |
-        | rear-brake/shoes      | replaced |
-        | front-brake/hydraulic | bled     |
-        | rear-wheel            | removed  |
-        | rear-wheel/tyre       | replaced |
-        | rear-fork             | repaired |
-        | front-fork                  | opened   |
-        | front-fork            | refitted |
-        | steering              | opened   |
-        | steering              | adjusted |
-        | controls/throttle     | replaced |
-        | frame                 | repaired |
-        | transmission/chain    | replaced |
-        | engine                | opened   |
-        | fuel/tank             | removed  |
-        | oil                   | opened   |
-        | machine               | damaged  |
+        | point                  | work     |
+        | machine                | ridden   |
+        | front-brake/caliper    | removed  |
+        | rear-brake/shoes       | replaced |
+        | front-brake/hydraulic  | bled     |
+        | rear-wheel             | removed  |
+        | rear-wheel/tyre        | replaced |
+        | rear-fork              | repaired |
+        | front-fork             | opened   |
+        | front-fork             | refitted |
+        | steering               | opened   |
+        | steering               | adjusted |
+        | controls/throttle      | replaced |
+        | frame                  | repaired |
+        | transmission/chain     | replaced |
+        | engine                 | opened   |
+        | fuel/tank              | removed  |
+        | oil                    | opened   |
+        | machine                | damaged  |
         | frame/sidecar-fittings | adjusted |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried fasteners-after-ride tight
+      And <point> was <work>
+      Then handover.fasteners-after-ride is met at machine
+
+      Examples:
+        | point            | work     |
+        | controls/mirrors | removed  |
+        | controls/mirrors | refitted |
+        | controls/mirrors | replaced |
+        | controls/mirrors | repaired |
+        | controls/mirrors | stripped |
+        | controls/mirrors | opened   |
 
   @handover.chain-after-ride
   Rule: Chain or belt still runs true after the ride
@@ -356,6 +392,7 @@ Feature: After the road test
         | rear-wheel             | removed  |
         | rear-wheel/spindle     | adjusted |
         | rear-fork              | repaired |
+        | rear-wheel/spindle     | loosened |
 
     Scenario: not asked of a shaft
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -423,8 +460,8 @@ Feature: After the road test
       Then handover.spokes-after-ride is met at rear-wheel/spokes
 
       Examples:
-        | point             | work     |
-        | rear-wheel        | removed  |
+        | point      | work    |
+        | rear-wheel | removed |
 
     Scenario: not asked of cast wheels
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

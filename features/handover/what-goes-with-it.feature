@@ -83,11 +83,11 @@ Feature: What goes with it
       Then handover.papers is stale at machine
 
       Examples:
-        | point  | work     |
-        | engine | replaced |
-        | frame  | replaced |
+        | point            | work     |
+        | engine           | replaced |
+        | frame            | replaced |
         | engine/crankcase | replaced |
-        | frame/lugs | replaced |
+        | frame/lugs       | replaced |
 
   @handover.recall
   Rule: No recall is open
@@ -181,22 +181,30 @@ Feature: What goes with it
       Then handover.deviations is stale at machine
 
       Examples:
-        | point        | work     |
-        | front-brake  | replaced |
-        | rear-wheel   | replaced |
-        | rear-fork    | replaced |
-        | front-fork         | replaced |
-        | steering     | replaced |
-        | controls     | replaced |
-        | frame        | replaced |
-        | transmission | replaced |
-        | engine       | replaced |
-        | ignition     | replaced |
-        | exhaust      | replaced |
-        | fuel         | replaced |
-        | oil          | replaced |
-        | electrics    | replaced |
-        | headlamp     | replaced |
+        | point                  | work     |
+        | front-fork             | replaced |
+        | frame                  | replaced |
+        | engine                 | replaced |
+        | fuel                   | replaced |
+        | engine/crankcase       | replaced |
+        | fuel/tank              | replaced |
+        | frame/lugs             | replaced |
+        | frame/sidecar-fittings | removed  |
+        | frame/sidecar-fittings | refitted |
+        | frame/sidecar-fittings | replaced |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen deviations listed
+      And <point> was <work>
+      Then handover.deviations is met at machine
+
+      Examples:
+        | point                  | work     |
+        | engine/crankcase/seals | replaced |
+        | fuel/tank/cap          | replaced |
+        | front-fork/oil         | replaced |
+        | front-fork/spring      | replaced |
 
     Scenario: the list goes with the machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -96,11 +96,11 @@ Feature: Four-stroke oil
         | transmission/clutch | replaced  |
         | machine             | ridden    |
         | machine             | damaged   |
-        | engine/crankcase | damaged |
-        | engine/cylinder-1 | damaged |
-        | engine/head | damaged |
-        | engine/top-end | damaged |
-        | engine/valves | damaged |
+        | engine/crankcase    | damaged   |
+        | engine/cylinder-1   | damaged   |
+        | engine/head         | damaged   |
+        | engine/top-end      | damaged   |
+        | engine/valves       | damaged   |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -222,20 +222,20 @@ Feature: Four-stroke oil
       Then oil.arrives is stale at oil/pump
 
       Examples:
-        | point     | work     |
-        | oil/pump  | removed  |
-        | oil/tank  | removed  |
-        | oil/lines | removed  |
-        | oil/tank  | drained  |
-        | oil/lines | drained  |
-        | oil/tank  | filled   |
-        | oil/lines | filled   |
-        | engine    | refitted |
-        | engine/crankcase | damaged |
-        | engine/cylinder-1 | damaged |
-        | engine/head | damaged |
-        | engine/top-end | damaged |
-        | engine/valves | damaged |
+        | point             | work     |
+        | oil/pump          | removed  |
+        | oil/tank          | removed  |
+        | oil/lines         | removed  |
+        | oil/tank          | drained  |
+        | oil/lines         | drained  |
+        | oil/tank          | filled   |
+        | oil/lines         | filled   |
+        | engine            | refitted |
+        | engine/crankcase  | damaged  |
+        | engine/cylinder-1 | damaged  |
+        | engine/head       | damaged  |
+        | engine/top-end    | damaged  |
+        | engine/valves     | damaged  |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -316,18 +316,18 @@ Feature: Four-stroke oil
       Then oil.pressure-sign is stale at oil/pump
 
       Examples:
-        | point     | work     |
-        | oil/pump  | removed  |
-        | oil/tank  | removed  |
-        | oil/lines | removed  |
-        | oil/tank  | drained  |
-        | oil/lines | drained  |
-        | engine    | refitted |
-        | engine/crankcase | damaged |
-        | engine/cylinder-1 | damaged |
-        | engine/head | damaged |
-        | engine/top-end | damaged |
-        | engine/valves | damaged |
+        | point             | work     |
+        | oil/pump          | removed  |
+        | oil/tank          | removed  |
+        | oil/lines         | removed  |
+        | oil/tank          | drained  |
+        | oil/lines         | drained  |
+        | engine            | refitted |
+        | engine/crankcase  | damaged  |
+        | engine/cylinder-1 | damaged  |
+        | engine/head       | damaged  |
+        | engine/top-end    | damaged  |
+        | engine/valves     | damaged  |
 
     Scenario: not asked of a two-stroke
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -396,19 +396,19 @@ Feature: Four-stroke oil
       Then oil.drip-feed is stale at oil/pump
 
       Examples:
-        | point    | work     |
-        | oil/pump | removed  |
-        | oil/tank | removed  |
-        | oil/tank | drained  |
-        | oil/pump | drained  |
-        | oil/tank | adjusted |
-        | oil/pump | adjusted |
-        | engine   | refitted |
-        | engine/crankcase | damaged |
-        | engine/cylinder-1 | damaged |
-        | engine/head | damaged |
-        | engine/top-end | damaged |
-        | engine/valves | damaged |
+        | point             | work     |
+        | oil/pump          | removed  |
+        | oil/tank          | removed  |
+        | oil/tank          | drained  |
+        | oil/pump          | drained  |
+        | oil/tank          | adjusted |
+        | oil/pump          | adjusted |
+        | engine            | refitted |
+        | engine/crankcase  | damaged  |
+        | engine/cylinder-1 | damaged  |
+        | engine/head       | damaged  |
+        | engine/top-end    | damaged  |
+        | engine/valves     | damaged  |
 
     Scenario: not asked of a dry sump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

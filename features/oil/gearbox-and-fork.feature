@@ -199,10 +199,10 @@ Feature: Gearbox and fork oil
         | front-fork/oil | removed  |
         | front-fork     | drained  |
         | front-fork/oil | drained  |
-        | front-fork           | opened   |
-        | front-fork           | stripped |
-        | front-fork           | repaired |
-        | front-fork           | replaced |
+        | front-fork     | opened   |
+        | front-fork     | stripped |
+        | front-fork     | repaired |
+        | front-fork     | replaced |
 
     Scenario Outline: taken off and put back it still counts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

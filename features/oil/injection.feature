@@ -45,14 +45,16 @@ Feature: Two-stroke oil from a pump
       Then oil.injection-level is stale at oil/tank
 
       Examples:
-        | point     | work     |
-        | oil/tank  | removed  |
-        | oil/lines | removed  |
-        | oil/pump  | refitted |
-        | oil/tank  | drained  |
-        | oil/tank  | bled     |
-        | machine   | ridden   |
-        | machine   | damaged  |
+        | point     | work      |
+        | oil/tank  | removed   |
+        | oil/lines | removed   |
+        | oil/pump  | refitted  |
+        | oil/tank  | drained   |
+        | oil/tank  | bled      |
+        | machine   | ridden    |
+        | machine   | damaged   |
+        | oil       | filled    |
+        | oil       | topped-up |
 
     Scenario: not asked on premix
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -238,6 +240,16 @@ Feature: Two-stroke oil from a pump
         | oil/tank  | drained  |
         | oil/pump  | drained  |
 
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump was bled
+      And <point> was <work>
+      Then oil.pump-bled is met at oil/pump
+
+      Examples:
+        | point    | work     |
+        | oil/pump | adjusted |
+
     Scenario: not asked on premix
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is oiled by premix
@@ -328,9 +340,10 @@ Feature: Two-stroke oil from a pump
         | controls/throttle | adjusted |
         | fuel/carburettors | refitted |
         | fuel/carburettors | adjusted |
-        | fuel/tank         | replaced |
         | steering          | opened   |
         | machine           | damaged  |
+        | oil/lines         | damaged  |
+        | oil/tank          | damaged  |
 
     Scenario: not asked on premix
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -383,6 +396,16 @@ Feature: Two-stroke oil from a pump
         | oil/tank          | drained  |
         | oil/pump          | drained  |
         | fuel/carburettors | replaced |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump tried oil-delivery from-every-pipe
+      And <point> was <work>
+      Then oil.delivery is met at oil/pump
+
+      Examples:
+        | point    | work     |
+        | oil/pump | adjusted |
 
     Scenario: not asked on premix
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -79,6 +79,10 @@ Feature: Oil in the petrol
         | fuel/tank   | topped-up |
         | fuel/petrol | drained   |
         | fuel/tank   | drained   |
+        | oil         | drained   |
+        | oil/lines   | damaged   |
+        | oil/pump    | damaged   |
+        | oil/tank    | damaged   |
 
     Scenario: not asked on premix, which has its own check
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -132,11 +132,21 @@ Feature: The ride
       Examples:
         | point       | work      |
         | fuel/tank   | drained   |
-        | fuel/tank   | removed   |
         | fuel        | opened    |
         | fuel/petrol | drained   |
         | fuel/tank   | filled    |
         | fuel/tank   | topped-up |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride enough-and-reserve
+      And <point> was <work>
+      Then roadtest.fuel-enough is met at fuel/tank
+
+      Examples:
+        | point     | work     |
+        | fuel/tank | removed  |
+        | fuel/tank | refitted |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,15 +253,26 @@ Feature: The ride
       Then roadtest.engine-warm is stale at engine
 
       Examples:
-        | point             | work     |
-        | engine            | opened   |
-        | engine            | repaired |
-        | fuel/tank         | removed  |
-        | fuel              | repaired |
-        | oil               | opened   |
-        | ignition          | replaced |
-        | exhaust           | removed  |
-        | controls/throttle | replaced |
+        | point                    | work     |
+        | engine                   | opened   |
+        | engine                   | repaired |
+        | fuel                     | repaired |
+        | ignition                 | replaced |
+        | controls/throttle        | replaced |
+        | engine/crankcase         | damaged  |
+        | engine/head              | damaged  |
+        | engine/intake            | damaged  |
+        | engine/intake/air-filter | damaged  |
+        | engine/top-end           | damaged  |
+        | engine/valves            | damaged  |
+        | engine/cylinder-1        | damaged  |
+        | ignition                 | adjusted |
+        | ignition/box             | damaged  |
+        | ignition/coils           | damaged  |
+        | ignition/points          | damaged  |
+        | fuel/carburettors        | damaged  |
+        | fuel/carburettors        | adjusted |
+        | fuel/carburettors        | cleaned  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -411,5 +411,5 @@ Feature: On show
         | frame       | repaired |
         | front-wheel | removed  |
         | rear-fork   | removed  |
-        | front-fork        | refitted |
+        | front-fork  | refitted |
         | machine     | ridden   |

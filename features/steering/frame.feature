@@ -222,11 +222,16 @@ Feature: Frame, sidecar fittings and stands
       Then steering.stand-holds is stale at frame/stands
 
       Examples:
-        | point        | work     |
-        | frame/stands | refitted |
-        | frame/stands | adjusted |
-        | frame/lugs   | repaired |
-        | machine      | damaged  |
+        | point                  | work     |
+        | frame/stands           | refitted |
+        | frame/stands           | adjusted |
+        | frame/lugs             | repaired |
+        | machine                | damaged  |
+        | front-wheel            | damaged  |
+        | front-wheel/tyre       | replaced |
+        | rear-fork/dampers      | damaged  |
+        | rear-fork/dampers      | adjusted |
+        | frame/sidecar-fittings | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -237,7 +242,6 @@ Feature: Frame, sidecar fittings and stands
       Examples:
         | point        | work    |
         | frame/stands | torqued |
-        | rear-wheel   | removed |
 
     Scenario: it stops every gate at which the machine stands by itself
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -330,13 +334,14 @@ Feature: Frame, sidecar fittings and stands
       Then steering.stand-retracts is stale at frame/stands
 
       Examples:
-        | point        | work      |
-        | frame/stands | refitted  |
-        | frame/stands | adjusted  |
-        | frame/stands | tightened |
-        | frame/stands | torqued   |
-        | frame/lugs   | repaired  |
-        | machine      | damaged   |
+        | point            | work      |
+        | frame/stands     | refitted  |
+        | frame/stands     | adjusted  |
+        | frame/stands     | tightened |
+        | frame/stands     | torqued   |
+        | frame/lugs       | repaired  |
+        | machine          | damaged   |
+        | front-wheel/tyre | replaced  |
 
     Scenario: not asked of a machine without a stand
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -248,7 +248,10 @@ Feature: Front fork and springing
         | front-fork/oil      | topped-up |
         | machine             | ridden    |
         | machine             | damaged   |
-        | front-fork | removed |
+        | front-fork          | removed   |
+        | front-fork/oil      | drained   |
+        | front-fork/left-leg | tightened |
+        | front-fork/left-leg | loosened  |
 
     Scenario Outline: work that reaches it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -323,16 +326,20 @@ Feature: Front fork and springing
       Then steering.fork-travel is stale at front-fork
 
       Examples:
-        | point               | work      |
-        | front-fork          | refitted  |
-        | front-fork/left-leg | opened    |
-        | front-fork/oil      | filled    |
-        | front-fork/oil      | topped-up |
-        | front-fork/oil      | drained   |
-        | front-fork          | adjusted  |
-        | steering/yokes      | refitted  |
-        | front-wheel         | refitted  |
-        | machine             | damaged   |
+        | point                 | work      |
+        | front-fork            | refitted  |
+        | front-fork/left-leg   | opened    |
+        | front-fork/oil        | filled    |
+        | front-fork/oil        | topped-up |
+        | front-fork/oil        | drained   |
+        | front-fork            | adjusted  |
+        | steering/yokes        | refitted  |
+        | front-wheel           | refitted  |
+        | machine               | damaged   |
+        | steering/yokes/clamps | adjusted  |
+        | front-wheel/spindle   | adjusted  |
+        | front-wheel/spindle   | loosened  |
+        | front-wheel/spindle   | tightened |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

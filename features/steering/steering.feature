@@ -57,6 +57,10 @@ Feature: Steering
         | steering/head          | tightened |
         | steering/head/stem-nut | torqued   |
         | machine                | damaged   |
+        | steering/head/stem-nut | damaged   |
+        | steering/yokes/clamps  | damaged   |
+        | steering/yokes/clamps  | loosened  |
+        | steering/yokes/clamps  | adjusted  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -151,6 +155,14 @@ Feature: Steering
         | steering/head          | tightened |
         | steering/head/stem-nut | torqued   |
         | machine                | damaged   |
+        | steering/damper        | damaged   |
+        | steering/damper        | adjusted  |
+        | steering/handlebar     | replaced  |
+        | steering/handlebar     | stripped  |
+        | steering/head/stem-nut | damaged   |
+        | steering/yokes/clamps  | damaged   |
+        | steering/yokes/clamps  | loosened  |
+        | steering/yokes/clamps  | adjusted  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -271,17 +283,21 @@ Feature: Steering
       Then steering.tank-clearance is stale at steering/handlebar
 
       Examples:
-        | point               | work     |
-        | steering/handlebar  | replaced |
-        | steering/handlebar  | adjusted |
-        | steering/lock-stops | adjusted |
-        | steering/lock-stops | repaired |
-        | steering/yokes      | refitted |
-        | front-fork          | refitted |
-        | front-brake/control | refitted |
-        | controls/clutch     | replaced |
-        | fuel/tank           | refitted |
-        | machine             | damaged  |
+        | point                     | work     |
+        | steering/handlebar        | replaced |
+        | steering/handlebar        | adjusted |
+        | steering/lock-stops       | adjusted |
+        | steering/lock-stops       | repaired |
+        | steering/yokes            | refitted |
+        | front-fork                | refitted |
+        | front-brake/control       | refitted |
+        | controls/clutch           | replaced |
+        | fuel/tank                 | refitted |
+        | machine                   | damaged  |
+        | fuel/tank                 | adjusted |
+        | controls/levers           | damaged  |
+        | controls/levers           | adjusted |
+        | steering/handlebar/clamps | loosened |
 
   @steering.lock-to-lock
   Rule: Nothing pulls or binds from stop to stop
@@ -345,7 +361,13 @@ Feature: Steering
         | headlamp                   | refitted |
         | fuel/tank                  | refitted |
         | machine                    | damaged  |
-        | headlamp/shell | damaged |
+        | headlamp/shell             | damaged  |
+        | fuel/tank                  | adjusted |
+        | controls/levers            | damaged  |
+        | electrics/warning-lamps    | damaged  |
+        | steering/damper            | adjusted |
+        | steering/head              | adjusted |
+        | front-mudguard             | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -420,6 +442,7 @@ Feature: Steering
         | steering/yokes  | refitted  |
         | front-fork      | refitted  |
         | machine         | damaged   |
+        | steering/head   | adjusted  |
 
   @steering.handlebar
   Rule: The handlebar is straight and whole
@@ -478,8 +501,8 @@ Feature: Steering
       Then steering.handlebar is met at steering/handlebar
 
       Examples:
-        | point              | work     |
-        | steering           | refitted |
+        | point    | work     |
+        | steering | refitted |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -537,8 +560,8 @@ Feature: Steering
       Then steering.yokes is stale at steering/yokes
 
       Examples:
-        | point          | work     |
-        | machine        | damaged  |
+        | point   | work    |
+        | machine | damaged |
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

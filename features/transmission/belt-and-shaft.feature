@@ -158,6 +158,7 @@ Feature: Belt, shaft and clutch
         | engine/mounts               | refitted |
         | engine/mounts               | adjusted |
         | machine                     | damaged  |
+        | rear-wheel/spindle          | loosened |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -274,7 +275,6 @@ Feature: Belt, shaft and clutch
         | transmission/final-drive | drained   |
         | transmission/final-drive | topped-up |
         | transmission/shaft       | removed   |
-        | rear-wheel               | refitted  |
         | machine                  | ridden    |
         | machine                  | damaged   |
 
@@ -424,17 +424,19 @@ Feature: Belt, shaft and clutch
       Then transmission.clutch-drag is stale at transmission/clutch
 
       Examples:
-        | point                | work     |
-        | transmission/clutch  | opened   |
-        | transmission/clutch  | adjusted |
-        | transmission/clutch  | filled   |
-        | transmission/clutch  | drained  |
-        | controls/clutch      | replaced |
-        | controls/clutch      | adjusted |
-        | controls/clutch      | bled     |
-        | transmission/gearbox | opened   |
-        | transmission/gearbox | filled   |
-        | transmission/gearbox | drained  |
+        | point                | work      |
+        | transmission/clutch  | opened    |
+        | transmission/clutch  | adjusted  |
+        | transmission/clutch  | filled    |
+        | transmission/clutch  | drained   |
+        | controls/clutch      | replaced  |
+        | controls/clutch      | adjusted  |
+        | controls/clutch      | bled      |
+        | transmission/gearbox | opened    |
+        | transmission/gearbox | filled    |
+        | transmission/gearbox | drained   |
+        | transmission/clutch  | tightened |
+        | controls/clutch      | drained   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -251,21 +251,25 @@ Feature: Chain
       Then transmission.chain-slack is stale at transmission/chain
 
       Examples:
-        | point                       | work     |
-        | transmission/chain          | replaced |
-        | transmission/chain          | adjusted |
-        | transmission/sprockets      | replaced |
-        | transmission/sprockets/rear | replaced |
-        | rear-wheel                  | refitted |
-        | rear-wheel/spindle          | replaced |
-        | rear-wheel/spindle          | adjusted |
-        | rear-fork                   | refitted |
-        | rear-fork/dampers           | replaced |
-        | engine                      | refitted |
-        | engine/mounts               | refitted |
-        | engine/mounts               | adjusted |
-        | machine                     | ridden   |
-        | machine                     | damaged  |
+        | point                       | work      |
+        | transmission/chain          | replaced  |
+        | transmission/chain          | adjusted  |
+        | transmission/sprockets      | replaced  |
+        | transmission/sprockets/rear | replaced  |
+        | rear-wheel                  | refitted  |
+        | rear-wheel/spindle          | replaced  |
+        | rear-wheel/spindle          | adjusted  |
+        | rear-fork                   | refitted  |
+        | rear-fork/dampers           | replaced  |
+        | engine                      | refitted  |
+        | engine/mounts               | refitted  |
+        | engine/mounts               | adjusted  |
+        | machine                     | ridden    |
+        | machine                     | damaged   |
+        | rear-wheel/spindle          | loosened  |
+        | rear-wheel/spindle          | torqued   |
+        | rear-wheel/spindle          | tightened |
+        | machine/alignment           | adjusted  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -616,19 +620,23 @@ Feature: Chain
       Then transmission.chain-line is stale at transmission/sprockets
 
       Examples:
-        | point                       | work     |
-        | transmission/sprockets      | replaced |
-        | transmission/sprockets/rear | replaced |
-        | rear-wheel                  | refitted |
-        | rear-wheel/spindle          | replaced |
-        | rear-wheel/spindle          | adjusted |
-        | rear-fork                   | refitted |
-        | rear-fork/dampers           | replaced |
-        | engine                      | refitted |
-        | engine/mounts               | refitted |
-        | engine/mounts               | adjusted |
-        | transmission/chain          | adjusted |
-        | machine                     | damaged  |
+        | point                       | work      |
+        | transmission/sprockets      | replaced  |
+        | transmission/sprockets/rear | replaced  |
+        | rear-wheel                  | refitted  |
+        | rear-wheel/spindle          | replaced  |
+        | rear-wheel/spindle          | adjusted  |
+        | rear-fork                   | refitted  |
+        | rear-fork/dampers           | replaced  |
+        | engine                      | refitted  |
+        | engine/mounts               | refitted  |
+        | engine/mounts               | adjusted  |
+        | transmission/chain          | adjusted  |
+        | machine                     | damaged   |
+        | rear-wheel/spindle          | loosened  |
+        | rear-wheel/spokes           | adjusted  |
+        | rear-wheel/spokes           | tightened |
+        | rear-wheel/spokes           | torqued   |
 
     Scenario Outline: work that reaches it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -59,8 +59,8 @@ Feature: Sprockets, guard and cush drive
       Then transmission.sprockets is met at transmission/sprockets/rear
 
       Examples:
-        | point                       | work     |
-        | transmission/sprockets      | removed  |
+        | point                  | work    |
+        | transmission/sprockets | removed |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -142,6 +142,8 @@ Feature: Sprockets, guard and cush drive
         | rear-fork              | refitted |
         | rear-fork/pivot        | replaced |
         | machine                | damaged  |
+        | transmission/belt      | adjusted |
+        | transmission/chain     | adjusted |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -388,11 +388,16 @@ Feature: How a tyre is fitted
       And front-wheel/tyre was replaced
       Then tyres.valve is stale at front-wheel/tyre/valve
 
-    Scenario: the tube came out since
+    Scenario Outline: the valve is part of the tube
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre/valve seen valve sound
-      And front-wheel/tube was removed
+      And front-wheel/tube was <work>
       Then tyres.valve is stale at front-wheel/tyre/valve
+      Examples:
+        | work     |
+        | replaced |
+        | repaired |
+        | damaged  |
 
     Scenario: looked at too long ago
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -87,6 +87,36 @@ Feature: Speed, load and pressure of a tyre
         | 54H     | 450 lb ± 5 lb | met   |
         | 54H     | 468 lb ± 5 lb | fault |
 
+    Scenario Outline: work that changes the weight
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And <point> was <work>
+      Then tyres.load-index is stale at front-wheel/tyre
+      Examples:
+        | point                  | work     |
+        | engine/crankcase       | replaced |
+        | fuel/tank              | replaced |
+        | front-fork             | replaced |
+        | frame/lugs             | replaced |
+        | frame/sidecar-fittings | removed  |
+        | frame/sidecar-fittings | refitted |
+        | frame/sidecar-fittings | replaced |
+
+    Scenario Outline: work that leaves it as it is
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And <point> was <work>
+      Then tyres.load-index is met at front-wheel/tyre
+
+      Examples:
+        | point                  | work     |
+        | engine/crankcase/seals | replaced |
+        | fuel/tank/cap          | replaced |
+        | front-fork/oil         | replaced |
+        | front-fork/spring      | replaced |
+
     Scenario Outline: no marking that can be read
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen service-description <marking>
@@ -195,11 +225,13 @@ Feature: Speed, load and pressure of a tyre
       And <point> was <work>
       Then tyres.pressure is stale at front-wheel/tyre
       Examples:
-        | point                  | work     |
-        | front-wheel/tyre       | inflated |
-        | front-wheel/tyre       | replaced |
-        | front-wheel/tyre/valve | replaced |
-        | front-wheel/tube       | replaced |
+        | point                  | work      |
+        | front-wheel/tyre       | inflated  |
+        | front-wheel/tyre       | replaced  |
+        | front-wheel/tyre/valve | replaced  |
+        | front-wheel/tube       | replaced  |
+        | front-wheel/tyre/valve | tightened |
+        | front-wheel/tyre/valve | cleaned   |
 
     Scenario: soft, inflated and measured again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -358,6 +390,8 @@ Feature: Speed, load and pressure of a tyre
       And <point> was <work>
       Then tyres.pressure-outside is stale at front-wheel/tyre
       Examples:
-        | point                  | work     |
-        | front-wheel/tyre/valve | replaced |
-        | front-wheel/tube       | replaced |
+        | point                  | work      |
+        | front-wheel/tyre/valve | replaced  |
+        | front-wheel/tube       | replaced  |
+        | front-wheel/tyre/valve | tightened |
+        | front-wheel/tyre/valve | cleaned   |

@@ -69,12 +69,15 @@ Feature: The third wheel of an outfit
       And <point> was <work>
       Then tyres.third-wheel is stale
       Examples:
-        | point       | work      |
-        | third-wheel | removed   |
-        | third-wheel | torqued   |
-        | machine     | damaged   |
-        | third-wheel | adjusted  |
-        | third-wheel | tightened |
+        | point                  | work      |
+        | third-wheel            | removed   |
+        | third-wheel            | torqued   |
+        | machine                | damaged   |
+        | third-wheel            | adjusted  |
+        | third-wheel            | tightened |
+        | frame/sidecar-fittings | damaged   |
+        | frame/sidecar-fittings | damaged   |
+        | frame/sidecar-fittings | adjusted  |
 
     Scenario: a solo machine has none
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -132,7 +132,6 @@ Feature: Wheels
         | front-wheel/spokes   | tightened |
         | front-wheel/spokes   | replaced  |
         | front-wheel/bearings | replaced  |
-        | front-wheel/tyre     | replaced  |
         | front-wheel/rim      | damaged   |
         | machine              | damaged   |
         | front-wheel/spokes   | torqued   |
@@ -215,7 +214,6 @@ Feature: Wheels
         | front-wheel/spokes   | tightened |
         | front-wheel/spokes   | replaced  |
         | front-wheel/bearings | replaced  |
-        | front-wheel/tyre     | replaced  |
         | front-wheel/rim      | damaged   |
         | machine              | damaged   |
         | front-wheel/spokes   | torqued   |
@@ -440,6 +438,7 @@ Feature: Wheels
         | machine              | ridden   |
         | machine              | damaged  |
         | front-wheel/tyre     | replaced |
+        | front-wheel/spindle  | loosened |
 
     Scenario: torqued before the wheel went in is not torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -553,14 +552,28 @@ Feature: Wheels
       And <point> was <work>
       Then tyres.alignment is stale
       Examples:
-        | point               | work     |
-        | front-wheel/spindle | removed  |
-        | rear-wheel/spindle  | adjusted |
-        | rear-wheel          | removed  |
-        | rear-wheel          | adjusted |
-        | machine             | damaged  |
-        | transmission/chain  | replaced |
-        | transmission/chain  | adjusted |
+        | point                  | work      |
+        | front-wheel/spindle    | removed   |
+        | rear-wheel/spindle     | adjusted  |
+        | rear-wheel             | removed   |
+        | rear-wheel             | adjusted  |
+        | machine                | damaged   |
+        | transmission/chain     | replaced  |
+        | transmission/chain     | adjusted  |
+        | front-wheel/rim        | damaged   |
+        | front-wheel/spindle    | loosened  |
+        | front-wheel/spindle    | tightened |
+        | front-wheel/spokes     | damaged   |
+        | front-wheel/spokes     | adjusted  |
+        | front-wheel/spokes     | tightened |
+        | front-wheel/spokes     | torqued   |
+        | third-wheel            | damaged   |
+        | third-wheel            | adjusted  |
+        | frame/lugs             | repaired  |
+        | frame/lugs             | replaced  |
+        | frame/lugs             | stripped  |
+        | frame/sidecar-fittings | damaged   |
+        | frame/sidecar-fittings | adjusted  |
 
     Scenario: a tyre is not changed without its wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -134,6 +134,12 @@ public final class Assembled {
         return (work.equals("removed") || work.equals("refitted")) && assembly.units().contains(at);
     }
 
+    /** True when work here may have put right what was found there: a wheel out and in ends no fault of its brake. */
+    public boolean mayMend(String at, String place) {
+        String within = assembly.mendsOnlyItself().get(at);
+        return within == null || Entry.covers(within, place);
+    }
+
     /** True when this work counts as work on every part of the machine. */
     public boolean isEverything(String work, String at) {
         return assembly.whole().getOrDefault(at, Set.of()).contains(work);

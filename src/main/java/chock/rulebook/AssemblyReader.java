@@ -84,13 +84,15 @@ final class AssemblyReader {
         if (all != null) {
             all.keys().forEach(place -> whole.put(place, works(all, place)));
         }
+        Map<String, String> itself = new HashMap<>();
+        sheet.texts("mends-only-itself").forEach(place -> points(sheet, "mends-only-itself", place, Map.of()).forEach(point -> itself.put(point, point.replaceFirst("/.*", ""))));
         Map<String, List<Reach>> reach = new HashMap<>();
         for (Sheet row : sheet.sheets("reach")) {
             reach(row, reach);
         }
         Map<String, Kind> kinds = proofs(sheet);
         sheet.done();
-        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, reach);
+        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, itself, reach);
     }
 
     /** Works under a key; the name of a group stands for its works. */

@@ -5,16 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
-import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Machine;
-import chock.record.Machine.Cycle;
-import chock.record.Machine.Engine;
-import chock.record.Machine.Equipment;
-import chock.record.Machine.Oiling;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,51 +28,44 @@ class AssemblyTest {
     private static final Map<String, JobRecord> READY = new HashMap<>();
     private static final Map<String, Conclusions> BEFORE = new HashMap<>();
 
-    /** One row of the table: work on a machine, and the proofs it takes and leaves. */
-    private record Case(String machine, List<String> works, List<String> dies, List<String> stands) {
-        @Override
-        public String toString() {
-            return machine + ": " + String.join(", ", works);
-        }
+    /** The rows that are tried on whole records, with every rule that has a say in it. */
+    static Stream<AssemblyCases.Block> cases() throws IOException {
+        return AssemblyCases.read(AssemblyCases.FOLDER.resolve("cases.txt")).stream();
     }
 
-    static Stream<Case> cases() throws IOException {
-        List<Case> cases = new ArrayList<>();
-        String machine = null;
-        Case open = null;
-        for (String line : Files.readAllLines(Path.of("src/test/resources/assembly/cases.txt"))) {
-            String[] words = line.strip().split(" +");
-            List<String> rest = List.of(words).subList(1, words.length);
-            switch (words[0]) {
-                case "machine" -> machine = rest.get(0);
-                case "work" -> {
-                    if (open == null || !open.dies.isEmpty() || !open.stands.isEmpty()) {
-                        open = new Case(machine, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-                        cases.add(open);
-                    }
-                    open.works.add(String.join(" ", rest));
-                }
-                case "dies" -> open.dies.addAll(rest);
-                case "stands" -> open.stands.addAll(rest);
-                default -> assertThat(line).matches("#.*|\\s*");
+    /** All other rows: many, and so asked of what undoes each proof alone. */
+    static Stream<AssemblyCases.Block> rows() throws IOException {
+        List<AssemblyCases.Block> rows = new ArrayList<>();
+        try (Stream<Path> files = Files.list(AssemblyCases.FOLDER)) {
+            for (Path file : files.filter(f -> !f.endsWith("cases.txt") && !f.getFileName().toString().startsWith("undone-")).sorted().toList()) {
+                rows.addAll(AssemblyCases.read(file));
             }
         }
-        return cases.stream();
+        return rows.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("rows")
+    void eachProofDiesOfTheWorkThatTouchesItAndOfNoOther(AssemblyCases.Block row) {
+        assertThat(row.machines()).isNotEmpty();
+        assertThat(row.dies().size() + row.stands().size()).isPositive();
+        assertThat(AssemblyCases.wrong(row)).as(row.toString()).isEmpty();
     }
 
     @ParameterizedTest
     @MethodSource("cases")
-    void workTakesAwayWhatItTouchesAndNothingElse(Case one) throws IOException {
-        JobRecord ready = ready(one.machine);
-        Conclusions before = BEFORE.computeIfAbsent(one.machine, m -> Assessor.conclude(ready, Examples.BOOK, Examples.DAY));
+    void workTakesAwayWhatItTouchesAndNothingElse(AssemblyCases.Block one) throws IOException {
+        String machine = one.machines().get(0);
+        JobRecord ready = ready(machine);
+        Conclusions before = BEFORE.computeIfAbsent(machine, m -> Assessor.conclude(ready, Examples.BOOK, Examples.DAY));
         List<Entry> entries = new ArrayList<>(ready.entries());
-        for (String work : one.works) {
+        for (String work : one.works()) {
             String[] at = work.split(" ");
             entries.add(new Entry("later-" + entries.size(), ReadyMachine.ago(ready, 1), "ida", Deed.DONE, at[0], at[1], null, null, null, null, null, 0));
         }
         Conclusions after = Assessor.conclude(RandomRecords.with(ready, entries), Examples.BOOK, Examples.DAY);
         List<String> wrong = new ArrayList<>();
-        for (String proof : one.dies) {
+        for (String proof : one.dies()) {
             if (before.required(proof).isEmpty() && proof.matches("[a-z.-]+")) {
                 // Asked only since this work was done: there was nothing to take away, and it must not be met by itself.
                 assertThat(after.required(proof)).as(proof + " is asked after " + one).isNotEmpty().allMatch(r -> after.state(r).orElseThrow() != State.MET);
@@ -91,7 +79,7 @@ class AssemblyTest {
                 }
             });
         }
-        for (String proof : one.stands) {
+        for (String proof : one.stands()) {
             asked(before, proof).forEach(r -> undone(after, r, want(proof)).forEach(w -> wrong.add(r + ", " + w.name() + " is undone, and has nothing to do with it")));
         }
         assertThat(wrong).as(one.toString()).isEmpty();
@@ -117,7 +105,7 @@ class AssemblyTest {
 
     private static JobRecord ready(String name) throws IOException {
         if (!READY.containsKey(name)) {
-            READY.put(name, ReadyMachine.ready(bare(machine(name))));
+            READY.put(name, ReadyMachine.ready(bare(CaseMachines.named(name))));
         }
         return READY.get(name);
     }
@@ -125,21 +113,5 @@ class AssemblyTest {
     private static JobRecord bare(Machine machine) {
         JobRecord one = ReadyMachine.bare(machine, ZoneId.of("Europe/London"), "GB", false, ReadyMachine.Manual.WHAT_IS_NEEDED, Gate.HAND_OVER);
         return new JobRecord(one.id(), one.workshop(), one.zone(), one.territory(), one.onePerson(), GATES, one.machine(), one.maker(), one.people(), one.instruments(), one.entries(), one.claims(), one.form());
-    }
-
-    private static Machine machine(String name) throws IOException {
-        Machine m = Examples.read("merle-released.yaml").machine();
-        return switch (name) {
-            case "two-stroke" -> with(m, m.kind(), m.engine());
-            case "four-stroke" -> with(m, m.kind(), new Engine(Cycle.FOUR_STROKE, Quantity.parse("347 cc"), 2, Oiling.WET_SUMP, Machine.Ignition.POINTS, Machine.Cooling.AIR));
-            case "outfit" -> with(m, Machine.Kind.MOTORCYCLE_SIDECAR, m.engine());
-            default -> throw new IllegalArgumentException(name);
-        };
-    }
-
-    private static Machine with(Machine m, Machine.Kind kind, Engine engine) {
-        Equipment e = m.equipment();
-        return new Machine(m.marque(), m.model(), m.frameNumber(), m.engineNumber(), kind, m.built(), m.firstRegistered(), m.topSpeed(), m.seats(), engine, m.frontBrake(), m.rearBrake(),
-                m.linkedBrakes(), m.frontWheel(), m.rearWheel(), m.drive(), m.volts(), e, m.history());
     }
 }

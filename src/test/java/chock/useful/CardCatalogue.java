@@ -28,24 +28,37 @@ record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<St
     record Card(String id, String applies, String place, String needs, String holds, boolean critical, List<String> gates, List<Want> wants, List<Work> undoneBy, List<Work> clearedBy) { }
 
     /** One thing a card wants: the place is a template, as on the card. */
-    record Want(String verb, String aspect, String place, String holds, List<String> good, List<String> bad) {
+    record Want(String name, String verb, String aspect, String place, String holds, List<String> good, List<String> bad) {
         boolean isWork() {
             return verb.equals("done");
         }
     }
 
-    /** Kinds of work at a place; no kinds means any work that disturbs. */
-    record Work(List<String> kinds, String place) { }
+    /** Kinds of work at a place; no kinds means any work that disturbs, and no want all of the card. */
+    record Work(List<String> kinds, String place, String only) {
+        boolean bearsOn(Want want) {
+            return only.isEmpty() || only.equals(want.name());
+        }
+    }
 
     private static CardCatalogue read(Path rules) {
         List<Card> cards = new ArrayList<>();
         Map<String, Boolean> maker = new TreeMap<>();
+        Map<String, List<Work>> undoing = new TreeMap<>();
+        try {
+            YAML.readTree(rules.resolve("undoing.yaml").toFile()).get("undoes").forEach(row -> words(row.get("proofs")).forEach(proof -> {
+                String[] named = proof.split(" ");
+                undoing.computeIfAbsent(named[0], id -> new ArrayList<>()).add(new Work(words(row.path("work")), row.get("at").asText(), named.length == 1 ? "" : named[1]));
+            }));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         try (DirectoryStream<Path> systems = Files.newDirectoryStream(rules)) {
             List<Path> sorted = new ArrayList<>();
             systems.forEach(sorted::add);
             sorted.sort(null);
             for (Path system : sorted) {
-                rows(system.resolve("checks.yaml")).forEach(c -> cards.add(card(c)));
+                rows(system.resolve("checks.yaml")).forEach(c -> cards.add(card(c, undoing.getOrDefault(c.get("id").asText(), List.of()))));
                 rows(system.resolve("limits.yaml")).stream().filter(l -> List.of("replaces", "needed").contains(l.path("maker").asText()))
                         .forEach(l -> maker.put(l.get("id").asText(), l.get("maker").asText().equals("needed")));
             }
@@ -64,20 +77,20 @@ record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<St
         return rows;
     }
 
-    private static Card card(JsonNode c) {
+    private static Card card(JsonNode c, List<Work> undoing) {
         String place = c.path("place").asText();
         String holds = c.path("holds").asText();
         List<Want> wants = new ArrayList<>();
         c.path("wants").forEach(w -> {
             String verb = VERBS.stream().filter(w::has).findFirst().orElseThrow(() -> new IllegalStateException("no verb on " + c.get("id").asText() + ": " + w));
-            wants.add(new Want(verb, w.get(verb).asText(), w.path("place").asText(place), w.path("holds").asText(holds), words(w.path("good")), words(w.path("bad"))));
+            wants.add(new Want(w.path("name").asText(w.get(verb).asText()), verb, w.get(verb).asText(), w.path("place").asText(place), w.path("holds").asText(holds), words(w.path("good")), words(w.path("bad"))));
         });
-        return new Card(c.get("id").asText(), c.path("applies").asText(), place, c.path("needs").asText("standing"), holds, c.path("critical").asBoolean() || c.path("critical").asText().equals("yes"), words(c.path("gates")), wants, works(c.path("undone-by")), works(c.path("cleared-by")));
+        return new Card(c.get("id").asText(), c.path("applies").asText(), place, c.path("needs").asText("standing"), holds, c.path("critical").asBoolean() || c.path("critical").asText().equals("yes"), words(c.path("gates")), wants, undoing, works(c.path("cleared-by")));
     }
 
     private static List<Work> works(JsonNode rows) {
         List<Work> works = new ArrayList<>();
-        rows.forEach(r -> works.add(new Work(words(r.path("work")), r.get("place").asText())));
+        rows.forEach(r -> works.add(new Work(words(r.path("work")), r.get("place").asText(), "")));
         return works;
     }
 

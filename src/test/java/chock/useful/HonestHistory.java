@@ -54,7 +54,7 @@ final class HonestHistory {
         }
 
         private boolean isTouched(Line work, ModelSheet sheet, Predicate<Work> which) {
-            return card.undoneBy().stream().filter(which).flatMap(row -> sheet.spots(row.place()).stream())
+            return card.undoneBy().stream().filter(row -> row.bearsOn(want)).filter(which).flatMap(row -> sheet.spots(row.place()).stream())
                     .filter(spot -> end == null || spot.end() == null || spot.end().equals(end)).anyMatch(spot -> within(spot.place(), work.place()));
         }
 

@@ -101,7 +101,8 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
             return on && disturbing.contains(work.what());
         }
         if (machine.isEverything(work.what(), work.point())) {
-            return machine.takesEverywhere(work.what(), kind);
+            // Another frame is another number, though what it carries keeps its own.
+            return machine.takesEverywhere(work.what(), kind) || kind == Assembly.Kind.MARKING && work.point().equals(place) && machine.takes(work.what(), kind);
         }
         return (disturbing.contains(work.what()) ? on : work.point().equals(place)) && machine.takes(work.what(), kind);
     }
@@ -159,7 +160,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
                 return true;
             }
         }
-        return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
+        return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) && machine.mayMend(work.point(), point) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
     }
 
     /** True when the work was done at a place or on what carries it, unless that came off and went back whole. */
