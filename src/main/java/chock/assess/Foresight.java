@@ -9,6 +9,7 @@ import chock.record.Value;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Period;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +30,12 @@ import java.util.function.BinaryOperator;
  */
 public final class Foresight {
     private static final LocalDate END = LocalDate.of(2999, 12, 31);
+    /**
+     * How far ahead is looked for a first change. Nothing holds so long, and no limit of age is so long; beyond it the
+     * same date code names another century again and again, and a gate that nothing changes would be looked ahead for
+     * without end.
+     */
+    private static final Period FAR = Period.ofYears(30);
 
     private Foresight() { }
 
@@ -52,7 +59,8 @@ public final class Foresight {
         List<Gate> gates = judged.gates().stream().map(GateVerdict::gate).toList();
         Walk walk = new Walk(judged.record(), book, gates);
         walk.stand(judged.asOf(), concluded);
-        while (first.size() < gates.size() && walk.step(null)) {
+        Instant last = judged.asOf().atZone(judged.record().zone()).plus(FAR).toInstant();
+        while (first.size() < gates.size() && walk.step(last)) {
             for (Gate gate : gates) {
                 List<String> checks = walk.turned.stream().filter(t -> t.gate() == gate).map(Turn::check).distinct().toList();
                 if (!checks.isEmpty()) {
@@ -107,11 +115,11 @@ public final class Foresight {
             }
         }
 
-        /** Goes to the next change that is not later than {@code last} (null: ever); false when there is none. */
+        /** Goes to the next change that is not later than {@code last}; false when there is none. */
         boolean step(Instant last) {
             Map<Gate, Map<String, Map<String, State>>> before = states;
             for (Instant candidate : candidates()) {
-                if (last != null && candidate.isAfter(last)) {
+                if (candidate.isAfter(last)) {
                     return false;
                 }
                 go(candidate);

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The week a tyre was made, from the date code at the end of its identification number (49 CFR 574.5).
@@ -170,7 +169,11 @@ public record TyreDate(String code, List<Week> weeks) {
         int marked = Integer.parseInt(code.substring(2));
         int first = code.length() == 4 ? FIRST_FOUR_DIGIT_YEAR : FIRST_CODES.getYear();
         int last = code.length() == 4 ? asOf.getYear() : Math.min(asOf.getYear(), THREE_DIGITS_ENDED.getYear());
-        List<Integer> years = IntStream.rangeClosed(first, Math.max(first, last)).filter(year -> year % modulus == marked).boxed().toList();
+        List<Integer> years = new ArrayList<>();
+        int year = first + Math.floorMod(marked - first, modulus);
+        for (; year <= Math.max(first, last); year += modulus) {
+            years.add(year);
+        }
         return code.length() == 4 && !years.isEmpty() ? years.subList(years.size() - 1, years.size()) : years;
     }
 
