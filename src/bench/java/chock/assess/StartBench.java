@@ -28,7 +28,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class StartBench {
     @Benchmark
     public Object packedAndCompiledByTheBuild() {
-        KieSession session = RuleBook.shipped().rules().newKieSession();
+        KieSession session = RuleBook.shipped().rules().proving().newKieSession();
         session.dispose();
         return session;
     }

@@ -8,7 +8,6 @@ import chock.quantity.Unit;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
-import chock.record.UnusableInput;
 import chock.rulebook.Card;
 import chock.rulebook.LocalCode;
 import chock.rulebook.RuleBook;
@@ -24,11 +23,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.kie.api.event.rule.AgendaEventListener;
-import org.kie.api.event.rule.RuleRuntimeEventListener;
-import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.rule.ConsequenceException;
-import org.kie.api.runtime.rule.AgendaFilter;
 
 /** The one function in the middle: a record, a rule book and a moment go in, verdicts come out. Same inputs, same result. */
 public final class Assessor {
@@ -53,64 +47,35 @@ public final class Assessor {
 
     /** As {@link #assess}, for callers that keep the answer. */
     public static Judged judge(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
-        Conclusions concluded = conclude(record, book, asOf);
-        Assessment judged = judged(record, book, gates, asOf, concluded);
-        // A limit that comes into force while a release would still be good: only then is there anything to look ahead for.
-        LocalDate today = asOf.atZone(record.zone()).toLocalDate();
-        boolean coming = !book.limitsFrom(today, today.plus(book.longestRelease()).plusDays(1)).isEmpty();
-        NavigableSet<Instant> moments = Foresight.moments(record, book, concluded, asOf);
-        return new Judged(coming ? Foresight.ahead(judged, concluded, book) : judged, moments.isEmpty() ? null : moments.first());
+        try (Reasoning reasoning = Reasoning.of(record, book, asOf)) {
+            Assessment judged = judged(record, book, gates, asOf, reasoning.concluded());
+            // Only a limit that comes into force while a release would still be good makes it look ahead.
+            LocalDate today = asOf.atZone(record.zone()).toLocalDate();
+            boolean coming = !book.limitsFrom(today, today.plus(book.longestRelease()).plusDays(1)).isEmpty();
+            NavigableSet<Instant> moments = Foresight.moments(record, book, reasoning.concluded(), asOf);
+            Instant mayChange = moments.isEmpty() ? null : moments.first();
+            return new Judged(coming ? Foresight.ahead(judged, reasoning, book) : judged, mayChange);
+        }
     }
 
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
-        AsOf now = now(record, asOf);
+        AsOf now = Reasoning.moment(record, asOf);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 
-    // What goes wrong in a rule of the house is for the house to mend, and is told so.
-    private static RuntimeException ofHouse(ConsequenceException e, RuleBook book) {
-        if (e.getCause() instanceof UnusableInput refused) {
-            return refused;
-        }
-        String rule = e.getRule() == null ? "" : e.getRule().getName();
-        return rule.startsWith("house.") ? UnusableInput.of(book.house().orElseThrow().folder(), "the rule \"" + rule + "\" breaks off: " + e.getCause(), "Mend what it does after then.") : e;
-    }
-
-    private static AsOf now(JobRecord record, Instant asOf) {
-        return new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
-    }
-
     /** What the rules conclude at this moment. */
     static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf) {
-        return conclude(record, book, asOf, null);
+        try (Reasoning reasoning = Reasoning.of(record, book, asOf)) {
+            return reasoning.concluded();
+        }
     }
 
-    /** The same, with a witness to what made each rule fire, or null. */
+    /** The same, with a witness to what made each rule fire. */
     static Conclusions conclude(JobRecord record, RuleBook book, Instant asOf, Witness witness) {
-        AsOf now = now(record, asOf);
-        KieSession session = book.rules().newKieSession();
-        try {
-            if (witness != null) {
-                session.addEventListener((AgendaEventListener) witness);
-                session.addEventListener((RuleRuntimeEventListener) witness);
-            }
-            if (book.houseHasRules()) {
-                session.addEventListener(new HouseWatch(book));
-            }
-            session.insert(now);
-            List<Object> facts = Facts.of(record, book.vocabulary().fields());
-            Requirements requirements = new Requirements(book, record, now.date(), facts);
-            session.insert(requirements);
-            facts.forEach(session::insert);
-            AgendaFilter awake = book.asleep().isEmpty() ? null : match -> !book.asleep().contains(match.getRule().getName());
-            session.fireAllRules(awake);
-            return new Conclusions(requirements, session.getObjects());
-        } catch (ConsequenceException e) {
-            throw ofHouse(e, book);
-        } finally {
-            session.dispose();
+        try (Reasoning reasoning = Reasoning.before(witness, record, book, asOf)) {
+            return reasoning.concluded();
         }
     }
 

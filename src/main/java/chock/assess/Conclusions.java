@@ -10,6 +10,7 @@ import chock.assess.facts.Judgement;
 import chock.assess.facts.Lack;
 import chock.assess.facts.Misplaced;
 import chock.assess.facts.Note;
+import chock.assess.facts.NothingWritten;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
 import chock.assess.facts.RunAir;
@@ -44,9 +45,11 @@ final class Conclusions {
     private final Set<Judgement> ended = new HashSet<>();
 
     private final Requirements requirements;
+    private int settledAtOnce;
 
     Conclusions(Requirements requirements, Collection<?> facts) {
         this.requirements = requirements;
+        List<NothingWritten> unwritten = new ArrayList<>();
         for (Object fact : facts) {
             if (fact instanceof Required required) {
                 byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>()).add(required);
@@ -56,6 +59,8 @@ final class Conclusions {
                 air.add(one);
             } else if (fact instanceof RunLevel level) {
                 levels.add(level);
+            } else if (fact instanceof NothingWritten all) {
+                unwritten.add(all);
             } else {
                 keep(fact);
                 Required required = requirementOf(fact);
@@ -63,6 +68,18 @@ final class Conclusions {
                     byRequirement.computeIfAbsent(required, r -> new ArrayList<>()).add(fact);
                 }
             }
+        }
+        unwritten.forEach(all -> all.found().forEach(this::keep));
+    }
+
+    // What a rule asks because of an entry as well was reasoned about, and counts as it came out.
+    private void keep(Required required, List<Object> unwritten) {
+        List<Required> there = byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>());
+        if (!there.contains(required)) {
+            there.add(required);
+            settledAtOnce++;
+            byRequirement.put(required, unwritten);
+            unwritten.forEach(this::keep);
         }
     }
 
@@ -150,6 +167,11 @@ final class Conclusions {
     Optional<State> state(Required required) {
         List<Outcome> outcomes = of(required, Outcome.class);
         return outcomes.size() == 1 ? Optional.of(outcomes.get(0).state()) : Optional.empty();
+    }
+
+    /** How many checks nothing was written of, and no rule had to look at. */
+    int settledAtOnce() {
+        return settledAtOnce;
     }
 
     /** Point and aspect of everything any check wants. */

@@ -32,14 +32,15 @@ final class Facts {
 
     /** @param fields what the rule book makes of the fields of the description */
     static List<Object> of(JobRecord record, List<FieldRule> fields) {
-        List<Object> facts = new ArrayList<>();
-        parts(record, facts);
+        List<Object> facts = new ArrayList<>(machine(record));
         facts.addAll(Described.facts(record, fields));
         entries(record, facts);
         return facts;
     }
 
-    private static void parts(JobRecord record, List<Object> parts) {
+    /** The machine and its parts, as they are described. */
+    static List<Object> machine(JobRecord record) {
+        List<Object> parts = new ArrayList<>();
         Machine m = record.machine();
         parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed(),
                 m.history() == Machine.History.KNOWN));
@@ -66,6 +67,7 @@ final class Facts {
             String wheel = end.name() + "-wheel";
             parts.add(new WheelFact(end.name(), end.wheel().rim(), end.wheel().spoked(), end.wheel().tube(), wheel, wheel + "/tyre"));
         }
+        return parts;
     }
 
     private static void entries(JobRecord record, List<Object> facts) {

@@ -50,15 +50,17 @@ public final class Foresight {
 
     /** As {@link Assessor#assess}; and each verdict carries the first change, and a release ends before it. */
     public static Assessment assess(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf) {
-        Conclusions concluded = Assessor.conclude(record, book, asOf);
-        return ahead(Assessor.judged(record, book, gates, asOf, concluded), concluded, book);
+        try (Reasoning reasoning = Reasoning.of(record, book, asOf)) {
+            return ahead(Assessor.judged(record, book, gates, asOf, reasoning.concluded()), reasoning, book);
+        }
     }
 
-    static Assessment ahead(Assessment judged, Conclusions concluded, RuleBook book) {
+    /** @param reasoning at the moment of that judgement; it is led on */
+    static Assessment ahead(Assessment judged, Reasoning reasoning, RuleBook book) {
         Map<Gate, Changes> first = new LinkedHashMap<>();
         List<Gate> gates = judged.gates().stream().map(GateVerdict::gate).toList();
-        Walk walk = new Walk(judged.record(), book, gates);
-        walk.stand(judged.asOf(), concluded);
+        Walk walk = new Walk(judged.record(), book, gates, reasoning);
+        walk.stand(judged.asOf(), reasoning.concluded());
         Instant last = judged.asOf().atZone(judged.record().zone()).plus(FAR).toInstant();
         while (first.size() < gates.size() && walk.step(last)) {
             for (Gate gate : gates) {
@@ -74,10 +76,12 @@ public final class Foresight {
     /** Every change by itself after the one moment, up to and with the other, in order. */
     public static List<Turn> between(JobRecord record, RuleBook book, List<Gate> gates, Instant after, Instant last) {
         List<Turn> turns = new ArrayList<>();
-        Walk walk = new Walk(record, book, gates);
-        walk.go(after);
-        while (walk.step(last)) {
-            turns.addAll(walk.turned);
+        try (Reasoning reasoning = Reasoning.of(record, book, after)) {
+            Walk walk = new Walk(record, book, gates, reasoning);
+            walk.stand(after, reasoning.concluded());
+            while (walk.step(last)) {
+                turns.addAll(walk.turned);
+            }
         }
         return turns;
     }
@@ -87,19 +91,21 @@ public final class Foresight {
         private final JobRecord record;
         private final RuleBook book;
         private final List<Gate> gates;
+        private final Reasoning reasoning;
         private Instant at;
         private Conclusions concluded;
         private Map<Gate, Map<String, Map<String, State>>> states;
         private List<Turn> turned = List.of();
 
-        Walk(JobRecord record, RuleBook book, List<Gate> gates) {
+        Walk(JobRecord record, RuleBook book, List<Gate> gates, Reasoning reasoning) {
             this.record = record;
             this.book = book;
             this.gates = gates.stream().distinct().toList();
+            this.reasoning = reasoning;
         }
 
-        void go(Instant to) {
-            stand(to, Assessor.conclude(record, book, to));
+        private void go(Instant to) {
+            stand(to, reasoning.at(to));
         }
 
         void stand(Instant moment, Conclusions then) {

@@ -6,9 +6,11 @@ import chock.assess.facts.Defect;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
+import chock.assess.facts.NothingWritten;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
 import chock.assess.facts.Standing;
+import chock.assess.facts.Unwritten;
 import chock.assess.facts.Wanted;
 import chock.assess.facts.Work;
 import chock.quantity.Bounds;
@@ -55,25 +57,41 @@ public final class Requirements {
     private final List<Work> leftOff;
     private final Assembled machine;
     private final List<Work> onEverything;
-    private final Map<Required, LimitFor> limits = new HashMap<>();
+    private final AskedChecks asked;
+    private final Map<Required, LimitFor> limits;
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
     private Map<String, String> rare;
 
-    /** @param facts what the rules are told of the record */
-    Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts) {
-        this.book = book;
-        this.record = record;
-        this.day = day;
-        this.machine = book.library().assembly().of(record.machine().fields());
-        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
-        this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
-        this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
-        this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
+    /**
+     * @param facts what the rules are told of the record
+     * @param asked what is asked by the description of the machine
+     */
+    Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts, AskedChecks asked) {
+        this(book, record, day, facts, asked, asked.machine());
     }
 
     /** For questions about cards and limits alone. */
     Requirements(RuleBook book, JobRecord record, LocalDate day) {
-        this(book, record, day, List.of());
+        this(book, record, day, book.library().assembly().of(record.machine().fields()));
+    }
+
+    /** The same of a machine whose assembly is known. */
+    Requirements(RuleBook book, JobRecord record, LocalDate day, Assembled machine) {
+        this(book, record, day, List.of(), AskedChecks.NONE, machine);
+    }
+
+    private Requirements(RuleBook book, JobRecord record, LocalDate day, List<Object> facts, AskedChecks asked,
+                         Assembled machine) {
+        this.book = book;
+        this.record = record;
+        this.day = day;
+        this.asked = asked;
+        this.machine = machine;
+        this.limits = new HashMap<>(asked.limits());
+        this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
+        this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
+        this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
+        this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
 
     private static <T> List<T> every(Class<T> kind, List<Object> facts) {
@@ -117,6 +135,11 @@ public final class Requirements {
 
     /** Everything the card wants, at the places that belong to this one. */
     public List<Wanted> wantedFor(Required required) {
+        List<Wanted> known = asked.wanted(required);
+        return known != null ? known : laidOut(required);
+    }
+
+    private List<Wanted> laidOut(Required required) {
         Card card = card(required);
         LaidOut laid = book.laidOut(card, required.point());
         LimitFor limit = limitFor(required);
@@ -239,6 +262,22 @@ public final class Requirements {
     public Bounds boundsFor(Required required) {
         LimitFor limit = limitFor(required);
         return limit == null || limit.applied() == null ? null : limit.applied().bounds();
+    }
+
+    /** Every limit that was asked for so far. */
+    Map<Required, LimitFor> limits() {
+        return limits;
+    }
+
+    /** What becomes of checks of which nothing was written. */
+    public NothingWritten nothingWritten(Unwritten these) {
+        Map<Required, List<Object>> found = new HashMap<>();
+        these.checks().forEach(required -> found.put(required, asked.unwritten(required)));
+        return new NothingWritten(found);
+    }
+
+    boolean hasPartsLeftOff() {
+        return !leftOff.isEmpty();
     }
 
     /** Every limit that the checks required at these gates were held against. */

@@ -14,12 +14,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The assembly of one machine: what each work on it implies. Worked out once for a work at a place, whoever does it and how often. */
 public final class Assembled {
     private final Assembly assembly;
     private final Map<String, String> fields;
-    private final Map<String, Reached> known = new HashMap<>();
+    private final Map<String, Reached> known = new ConcurrentHashMap<>();
 
     /**
      * Work that other work implies.

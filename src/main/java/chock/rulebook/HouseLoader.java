@@ -15,7 +15,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.kie.api.KieBase;
 
 /** Holds a house book against the rule book it adds to: it may tighten and add, and never loosen, replace or take away. */
 final class HouseLoader {
@@ -72,7 +71,7 @@ final class HouseLoader {
         shipped.limits().forEach(limit -> limitIds.add(limit.id()));
         conflicts.rules(drl, cards, shipped.cards(), limitIds);
         Vocabulary vocabulary = vocabulary();
-        KieBase compiled = faults.isEmpty() && !drl.isEmpty() ? compiled(drl) : shipped.rules();
+        Rules compiled = faults.isEmpty() && !drl.isEmpty() ? compiled(drl) : shipped.rules();
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
@@ -291,7 +290,7 @@ final class HouseLoader {
         return at < 0 ? Math.max(0, wrong.line()) : (int) text.substring(0, at).lines().count();
     }
 
-    private KieBase compiled(SortedMap<String, String> drl) {
+    private Rules compiled(SortedMap<String, String> drl) {
         Map<String, String> sources = new LinkedHashMap<>();
         drl.forEach((shown, text) -> sources.put("house/" + shown.substring(shown.lastIndexOf('/') + 1), text));
         try {

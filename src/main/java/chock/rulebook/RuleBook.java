@@ -15,6 +15,7 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,6 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.kie.api.KieBase;
 
 /** All checks, limits, local codes and reasoning in force, with a version and a digest. */
 public final class RuleBook {
@@ -49,14 +49,16 @@ public final class RuleBook {
     private final Set<Gate> complete;
     private final Period reviewEvery;
     private final Period longestRelease;
-    private final Supplier<KieBase> rules;
+    private final Supplier<Rules> rules;
     private final Set<String> without;
     private final House house;
     private final Map<String, LaidOut> laidOut;
     private final Coordinates position;
     private final RegisterFile register;
+    private final Kept kept;
     private final Map<String, List<Limit>> limitsById;
     private final List<Limit> allLimits;
+    private final Map<String, Set<String>> badAnswers = new HashMap<>();
 
     /**
      * A house in force.
@@ -71,12 +73,12 @@ public final class RuleBook {
     }
 
     RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules) {
-        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null, null);
+             Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<Rules> rules) {
+        this(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, Set.of(), null, new ConcurrentHashMap<>(), null, null, new Kept());
     }
 
     private RuleBook(String version, String digest, Library library, SortedMap<String, Card> cards, List<Limit> limits, SortedMap<String, LocalCode> codes,
-                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<KieBase> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position, RegisterFile register) {
+                     Vocabulary vocabulary, RideSheet ride, RunSheet run, Set<Gate> complete, Period reviewEvery, Period longestRelease, Supplier<Rules> rules, Set<String> without, House house, Map<String, LaidOut> laidOut, Coordinates position, RegisterFile register, Kept kept) {
         this.version = version;
         this.digest = digest;
         this.library = library;
@@ -95,6 +97,9 @@ public final class RuleBook {
         this.laidOut = laidOut;
         this.position = position;
         this.register = register;
+        this.kept = kept;
+        cards.values().stream().flatMap(card -> card.wants().stream()).forEach(want ->
+                badAnswers.computeIfAbsent(want.aspect(), aspect -> new HashSet<>()).addAll(want.bad()));
         this.limitsById = limits.stream().collect(Collectors.groupingBy(Limit::id));
         // Put together here alone: a caller that does it itself forgets one kind, and a release outlives a limit.
         this.allLimits = Stream.of(limits.stream(), codes.values().stream().flatMap(code -> code.limits().stream()), tightened().stream()).flatMap(some -> some).toList();
@@ -129,7 +134,7 @@ public final class RuleBook {
     public RuleBook with(UnaryOperator<Limit> change) {
         SortedMap<String, LocalCode> changed = new TreeMap<>();
         codes.forEach((name, code) -> changed.put(name, code.with(change)));
-        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position, register);
+        return new RuleBook(version, trial(), library, cards, limits.stream().map(change).toList(), changed, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house == null ? null : house.with(change), laidOut, position, register, new Kept());
     }
 
     /**
@@ -145,7 +150,7 @@ public final class RuleBook {
     public RuleBook without(Set<String> more) {
         Set<String> asleep = new HashSet<>(without);
         asleep.addAll(more);
-        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position, register);
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, asleep, house, laidOut, position, register, new Kept());
     }
 
     /**
@@ -154,7 +159,7 @@ public final class RuleBook {
      * @param place where, or null when it is not known
      */
     public RuleBook at(Coordinates place) {
-        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place, register);
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, place, register, kept);
     }
 
     /** Where the workshop is, or null when that is not known. */
@@ -164,9 +169,9 @@ public final class RuleBook {
 
     /** This rule book at a workshop that keeps a register in this file. It changes no rule, and so not the digest. */
     public RuleBook withRegister(Path file) {
-        RegisterFile kept = new RegisterFile(file, vocabulary.instruments().keySet());
-        kept.now();
-        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, kept);
+        RegisterFile readable = new RegisterFile(file, vocabulary.instruments().keySet());
+        readable.now();
+        return new RuleBook(version, digest, library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, readable, kept);
     }
 
     /** True when there is a workshop's register at hand. */
@@ -195,9 +200,7 @@ public final class RuleBook {
 
     /** Names of all its rules, asleep or not. */
     public SortedSet<String> ruleNames() {
-        SortedSet<String> names = new TreeSet<>();
-        rules().getKiePackages().forEach(pack -> pack.getRules().forEach(rule -> names.add(rule.getName())));
-        return names;
+        return rules().names();
     }
 
     /**
@@ -213,13 +216,13 @@ public final class RuleBook {
     }
 
     /** This rule book with what the loader of a house found sound. */
-    RuleBook withHouse(House sound, SortedMap<String, Card> houseCards, List<Limit> own, Vocabulary words, KieBase compiled) {
+    RuleBook withHouse(House sound, SortedMap<String, Card> houseCards, List<Limit> own, Vocabulary words, Rules compiled) {
         SortedMap<String, Card> allCards = new TreeMap<>(cards);
         allCards.putAll(houseCards);
         List<Limit> withOwn = new ArrayList<>(limits);
         withOwn.addAll(own);
         SortedMap<String, String> digests = new TreeMap<>(Map.of("rule book", digest, "house", sound.book.digest()));
-        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position, register);
+        return new RuleBook(version, RuleBookLoader.digest(digests), library, allCards, List.copyOf(withOwn), codes, words, ride, run, complete, reviewEvery, longestRelease, () -> compiled, without, sound, new ConcurrentHashMap<>(), position, register, new Kept());
     }
 
     /** The house in force, or empty. */
@@ -329,7 +332,7 @@ public final class RuleBook {
 
     /** True when a check calls this answer bad; no answer is bad to one check and good to another. */
     public boolean isBad(String aspect, String answer) {
-        return cards.values().stream().flatMap(card -> card.wants().stream()).anyMatch(want -> want.aspect().equals(aspect) && want.bad().contains(answer));
+        return badAnswers.getOrDefault(aspect, Set.of()).contains(answer);
     }
 
     public Vocabulary vocabulary() {
@@ -357,8 +360,13 @@ public final class RuleBook {
     }
 
     /** The compiled reasoning. */
-    public KieBase rules() {
+    public Rules rules() {
         return rules.get();
+    }
+
+    /** What was worked out about descriptions of machines under this rule book. */
+    public Kept kept() {
+        return kept;
     }
 
     /** A limit under all its dates and territories, the house's own among them. */

@@ -36,9 +36,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
-import org.kie.api.definition.KiePackage;
 
 /** Reads the files of a rule book strictly, reporting everything wrong in all of them at once. */
 final class RuleBookLoader {
@@ -90,9 +88,9 @@ final class RuleBookLoader {
 
     static RuleBook shipped() {
         // Two things that do not wait for each other: the classes of the rules, and the files of cards and limits.
-        CompletableFuture<KieBase> rules = CompletableFuture.supplyAsync(RuleBookLoader::compiledRules);
+        Rules rules = comingRules();
         try (InputStream packed = RuleBookLoader.class.getClassLoader().getResourceAsStream(Packed.NAME)) {
-            return packed == null ? new RuleBookLoader().load(shippedFiles(), () -> joined(rules)) : new RuleBookLoader().unpack(Packed.read(new BufferedInputStream(packed)), () -> joined(rules));
+            return packed == null ? new RuleBookLoader().load(shippedFiles(), () -> rules) : new RuleBookLoader().unpack(Packed.read(new BufferedInputStream(packed)), () -> rules);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -131,8 +129,16 @@ final class RuleBookLoader {
         }
     }
 
-    private static KieBase compiledRules() {
-        return KieBaseBuilder.createKieBaseFromModel(models());
+    private static Rules comingRules() {
+        RuleKinds kinds = kinds();
+        CompletableFuture<List<Model>> models = CompletableFuture.supplyAsync(RuleBookLoader::models);
+        CompletableFuture<KieBase> asking = models.thenApplyAsync(all -> Rules.asking(all, kinds));
+        CompletableFuture<KieBase> proving = models.thenApplyAsync(all -> Rules.proving(all, kinds));
+        return Rules.coming(() -> joined(asking), () -> joined(proving), kinds);
+    }
+
+    static RuleKinds kinds() {
+        return RuleKinds.read(resource(RuleKinds.FILE));
     }
 
     /**
@@ -140,12 +146,12 @@ final class RuleBookLoader {
      *
      * @param house what the compiler made of the house's rules
      */
-    static KieBase rulesWith(Map<String, byte[]> house) {
+    static Rules rulesWith(Map<String, byte[]> house) {
         return rulesOf(models(), house);
     }
 
     /** Rules in one, of which some are compiled just now. */
-    static KieBase rulesOf(List<Model> models, Map<String, byte[]> house) {
+    static Rules rulesOf(List<Model> models, Map<String, byte[]> house) {
         ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
             @Override
             protected Class<?> findClass(String name) throws ClassNotFoundException {
@@ -163,7 +169,8 @@ final class RuleBookLoader {
                 throw new IllegalStateException("the rules of the house cannot be loaded: " + name, e);
             }
         });
-        return KieBaseBuilder.createKieBaseFromModel(models);
+        RuleKinds own = RuleKinds.read(new String(house.get(RuleKinds.FILE), StandardCharsets.UTF_8));
+        return Rules.of(models, kinds().and(own));
     }
 
     private static List<Model> models() {
@@ -182,7 +189,7 @@ final class RuleBookLoader {
      * @param files text by name, such as {@code brakes/limits.yaml}
      * @param compiled the compiled reasoning, asked for when the files have been read
      */
-    RuleBook load(SortedMap<String, String> files, Supplier<KieBase> compiled) {
+    RuleBook load(SortedMap<String, String> files, Supplier<Rules> compiled) {
         SortedMap<String, String> named = new TreeMap<>();
         files.forEach((name, text) -> named.put("rules/" + name, text));
         List<Fault> open = Conflicts.leftOpen(named);
@@ -190,7 +197,7 @@ final class RuleBookLoader {
             throw new UnusableInput(open);
         }
         read(files.keySet(), name -> Outline.of("rules/" + name, files.get(name), faults));
-        KieBase rules = compiled.get();
+        Rules rules = compiled.get();
         checkSense(rules);
         Conflicts conflicts = new Conflicts(faults);
         conflicts.limits(limits, codes.values(), List.of());
@@ -203,7 +210,7 @@ final class RuleBookLoader {
     }
 
     /** The rule book the build found sound and packed: not compared again, and its rules waited for only when they are wanted. */
-    private RuleBook unpack(Packed packed, Supplier<KieBase> compiled) {
+    private RuleBook unpack(Packed packed, Supplier<Rules> compiled) {
         read(packed.outlines().keySet(), packed.outlines()::get);
         return book(packed.digest(), compiled);
     }
@@ -219,7 +226,7 @@ final class RuleBookLoader {
         });
     }
 
-    private RuleBook book(String digest, Supplier<KieBase> rules) {
+    private RuleBook book(String digest, Supplier<Rules> rules) {
         if (faults.isEmpty() && renames != null) {
             checkRenames(vocabulary().points());
         }
@@ -455,7 +462,7 @@ final class RuleBookLoader {
         }
     }
 
-    private void checkSense(KieBase rules) {
+    private void checkSense(Rules rules) {
         if (version == null || version.isBlank()) {
             faults.add(new Fault("rules/book.yaml", 0, "version", "the rule book has no version", "Write version: 1."));
         }
@@ -465,10 +472,7 @@ final class RuleBookLoader {
         if (cards.isEmpty()) {
             faults.add(new Fault("rules", 0, "", "a rule book without checks decides nothing", "Add checks."));
         }
-        Set<String> ruleNames = new TreeSet<>();
-        for (KiePackage pack : rules.getKiePackages()) {
-            pack.getRules().forEach(rule -> ruleNames.add(rule.getName()));
-        }
+        Set<String> ruleNames = rules.names();
         if (ruleNames.isEmpty()) {
             faults.add(new Fault("rules", 0, "", "a rule book without rules decides nothing", "Add rules."));
         }
@@ -539,7 +543,7 @@ final class RuleBookLoader {
      * @throws UnusableInput when they are not sound; then nothing may be packed, and the program refuses them when it starts
      */
     static Packed pack(SortedMap<String, String> files) {
-        new RuleBookLoader().load(files, RuleBookLoader::compiledRules);
+        new RuleBookLoader().load(files, RuleBookLoader::comingRules);
         SortedMap<String, Outline> outlines = new TreeMap<>();
         files.forEach((name, text) -> {
             if (name.endsWith(".yaml")) {

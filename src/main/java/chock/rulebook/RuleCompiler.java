@@ -44,7 +44,7 @@ public final class RuleCompiler {
         private static final long serialVersionUID = 1L;
         private final transient List<Wrong> messages;
 
-        private NotCompiled(List<Wrong> messages) {
+        NotCompiled(List<Wrong> messages) {
             super("the rules do not compile:" + messages.stream().map(m -> "\n  " + m.file + ":" + m.line + ": " + m.text).collect(java.util.stream.Collectors.joining()));
             this.messages = messages;
         }
@@ -167,7 +167,7 @@ public final class RuleCompiler {
 
     /**
      * @param sources DRL by name, such as {@code brakes/brakes.drl}
-     * @return class files by name, and under {@link #INDEX} the names of the model classes
+     * @return class files by name, under {@link #INDEX} the names of the model classes, and what each rule is for
      * @throws IllegalArgumentException when a rule does not compile, or there is none
      */
     static Map<String, byte[]> compile(Map<String, String> sources) {
@@ -199,6 +199,7 @@ public final class RuleCompiler {
             throw new IllegalArgumentException("the rule files hold no rules");
         }
         out.put(INDEX, models.toString().getBytes(StandardCharsets.UTF_8));
+        out.put(RuleKinds.FILE, RuleReading.of(sources).text().getBytes(StandardCharsets.UTF_8));
         return out;
     }
 }

@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.drools.model.Model;
-import org.drools.modelcompiler.KieBaseBuilder;
 
 /** The shipped rule book cut down to one system and the general reasoning, without local codes: for tests that judge thousands of records. */
 public final class OneSystem {
@@ -27,7 +26,8 @@ public final class OneSystem {
                 .forEach(name -> files.put(name, change.apply(text("rules/" + name))));
         List<Model> models = new ArrayList<>();
         text(RuleCompiler.INDEX).lines().filter(name -> name.startsWith("rules." + system + ".") || name.startsWith("rules.evidence.")).forEach(name -> models.add(model(name)));
-        return new RuleBookLoader(RuleBook.shipped().vocabulary().points()).load(files, () -> KieBaseBuilder.createKieBaseFromModel(models));
+        Rules rules = Rules.of(models, RuleBookLoader.kinds());
+        return new RuleBookLoader(RuleBook.shipped().vocabulary().points()).load(files, () -> rules);
     }
 
     private static Model model(String name) {

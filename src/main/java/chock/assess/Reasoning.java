@@ -1,0 +1,135 @@
+package chock.assess;
+
+import chock.assess.facts.AsOf;
+import chock.assess.facts.Evidence;
+import chock.assess.facts.Required;
+import chock.assess.facts.Unwritten;
+import chock.record.JobRecord;
+import chock.record.UnusableInput;
+import chock.rulebook.RuleBook;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import org.kie.api.event.rule.AgendaEventListener;
+import org.kie.api.event.rule.RuleRuntimeEventListener;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.AgendaFilter;
+import org.kie.api.runtime.rule.ConsequenceException;
+import org.kie.api.runtime.rule.FactHandle;
+
+/**
+ * The rules at work on one record. Moved to a later moment they conclude anew only what rests on the moment, and the
+ * rest stands as it is.
+ */
+final class Reasoning implements AutoCloseable {
+    private final JobRecord record;
+    private final RuleBook book;
+    private KieSession session;
+    private FactHandle moment;
+    private AsOf now;
+    private Requirements requirements;
+    private Conclusions concluded;
+
+    private Reasoning(JobRecord record, RuleBook book) {
+        this.record = record;
+        this.book = book;
+    }
+
+    static Reasoning of(JobRecord record, RuleBook book, Instant asOf) {
+        Reasoning reasoning = new Reasoning(record, book);
+        reasoning.begin(asOf, null);
+        return reasoning;
+    }
+
+    /**
+     * The same before a witness, who is told of every check what the rules make of it, also where nothing was written.
+     */
+    static Reasoning before(Witness witness, JobRecord record, RuleBook book, Instant asOf) {
+        Reasoning reasoning = new Reasoning(record, book);
+        reasoning.begin(asOf, witness);
+        return reasoning;
+    }
+
+    static AsOf moment(JobRecord record, Instant asOf) {
+        return new AsOf(asOf, asOf.atZone(record.zone()).toLocalDate(), record.zone());
+    }
+
+    /** Lets every rule fire but those that sleep; null when none does. */
+    static AgendaFilter awake(RuleBook book) {
+        Set<String> asleep = book.asleep();
+        return asleep.isEmpty() ? null : match -> !asleep.contains(match.getRule().getName());
+    }
+
+    private void begin(Instant asOf, Witness witness) {
+        now = moment(record, asOf);
+        List<Object> facts = Facts.of(record, book.vocabulary().fields());
+        AskedChecks asked = witness == null ? AskedChecks.of(record, book, now.date())
+                : AskedChecks.told(record, book, now.date(), witness);
+        requirements = new Requirements(book, record, now.date(), facts, asked);
+        session = book.rules().proving().newKieSession();
+        if (witness != null) {
+            session.addEventListener((AgendaEventListener) witness);
+            session.addEventListener((RuleRuntimeEventListener) witness);
+        }
+        if (book.houseHasRules()) {
+            session.addEventListener(new HouseWatch(book));
+        }
+        moment = session.insert(now);
+        session.insert(requirements);
+        facts.forEach(session::insert);
+        if (witness != null) {
+            asked.all().forEach(session::insert);
+        } else {
+            List<Evidence> evidence = facts.stream().filter(Evidence.class::isInstance).map(Evidence.class::cast)
+                    .toList();
+            Set<Required> concerned = asked.concernedBy(evidence, requirements);
+            concerned.forEach(session::insert);
+            session.insert(new Unwritten(asked.all().stream().filter(required -> !concerned.contains(required))
+                    .toList()));
+        }
+        fire();
+    }
+
+    /** Goes on to a later moment. */
+    Conclusions at(Instant later) {
+        AsOf then = moment(record, later);
+        if (!book.limitsFrom(now.date(), then.date()).isEmpty()) {
+            session.dispose();
+            begin(later, null);
+            return concluded;
+        }
+        now = then;
+        session.update(moment, now);
+        fire();
+        return concluded;
+    }
+
+    private void fire() {
+        try {
+            session.fireAllRules(awake(book));
+            concluded = new Conclusions(requirements, session.getObjects());
+        } catch (ConsequenceException e) {
+            throw ofHouse(e, book);
+        }
+    }
+
+    // What goes wrong in a rule of the house is for the house to mend, and is told so.
+    private static RuntimeException ofHouse(ConsequenceException e, RuleBook book) {
+        if (e.getCause() instanceof UnusableInput refused) {
+            return refused;
+        }
+        String rule = e.getRule() == null ? "" : e.getRule().getName();
+        return rule.startsWith("house.") ? UnusableInput.of(book.house().orElseThrow().folder(), "the rule \"" + rule
+                + "\" breaks off: " + e.getCause(), "Mend what it does after then.") : e;
+    }
+
+    /** What the rules conclude at the moment they are at. */
+    Conclusions concluded() {
+        return concluded;
+    }
+
+    @Override
+    public void close() {
+        session.dispose();
+    }
+}
