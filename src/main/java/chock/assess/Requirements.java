@@ -20,6 +20,7 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.Moment;
 import chock.record.PlausibleDescription;
 import chock.record.RareReadings;
 import chock.record.RecordForm;
@@ -49,6 +50,9 @@ import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
 public final class Requirements {
+    private static final Comparator<Work> BY_TIME = Comparator.comparing((Work work) -> work.entry().at().earliest())
+            .thenComparing(work -> work.entry().id());
+
     private final RuleBook book;
     private final JobRecord record;
     private final LocalDate day;
@@ -60,6 +64,11 @@ public final class Requirements {
     private final AskedChecks asked;
     private final Map<Required, LimitFor> limits;
     private final Map<Wanted, List<Work>> undoing = new HashMap<>();
+    private final Map<Wanted, LatestWork<Work>> touching = new HashMap<>();
+    private final Map<Wanted, LatestWork<ImpliedWork>> implied = new HashMap<>();
+    private final Map<Wanted, LatestWork<Work>> mending = new HashMap<>();
+    private final Map<String, List<Evidence>> looks = new HashMap<>();
+    private final Map<String, List<Correction>> corrections;
     private Map<String, String> rare;
 
     /**
@@ -91,6 +100,7 @@ public final class Requirements {
         this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
         this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
         this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
+        this.corrections = every(Correction.class, facts).stream().collect(Collectors.groupingBy(Correction::corrects));
         this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
     }
 
@@ -165,22 +175,56 @@ public final class Requirements {
                 places.addAll(w.laid().points());
             }
             w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
-            List<Work> near = works.touchingOrReaching(places);
-            onEverything.stream().filter(work -> !near.contains(work)).forEach(near::add);
-            near.removeIf(work -> !w.isUndoneBy(work.entry()));
-            near.sort(Comparator.comparing((Work work) -> work.entry().at().earliest()).thenComparing(work -> work.entry().id()));
-            return near;
+            Set<Work> near = new LinkedHashSet<>(works.touchingOrReaching(places));
+            near.addAll(onEverything);
+            List<Work> found = new ArrayList<>(near.stream().filter(work -> w.isUndoneBy(work.entry())).toList());
+            found.sort(BY_TIME);
+            return found;
         });
     }
 
-    /** The part of it that was done there, or at a place the card names. */
-    public List<Work> worksTouching(Wanted wanted) {
-        return worksUndoing(wanted).stream().filter(work -> wanted.isTouchedBy(work.entry())).toList();
+    /** The last of it that was done there or at a place the card names, and that nobody withdrew. */
+    public List<Work> worksTouching(Wanted wanted, Evidence evidence) {
+        LatestWork<Work> there = touching.get(wanted);
+        if (there == null) {
+            there = new LatestWork<>(worksUndoing(wanted).stream().filter(work -> wanted.isTouchedBy(work.entry()))
+                    .toList(), work -> work);
+            touching.put(wanted, there);
+        }
+        return there.mayFollow(evidence, wanted, this::isWithdrawn);
     }
 
-    /** The rest of it: what work elsewhere implies. */
-    public List<ImpliedWork> impliedUndoing(Wanted wanted) {
-        return worksUndoing(wanted).stream().filter(work -> !wanted.isTouchedBy(work.entry())).map(work -> new ImpliedWork(work, wanted.impliedBy(work.entry()).orElseThrow())).toList();
+    /** The last of the rest: what work elsewhere implies. */
+    public List<ImpliedWork> impliedUndoing(Wanted wanted, Evidence evidence) {
+        LatestWork<ImpliedWork> elsewhere = implied.get(wanted);
+        if (elsewhere == null) {
+            elsewhere = new LatestWork<>(worksUndoing(wanted).stream().filter(work -> !wanted.isTouchedBy(work.entry()))
+                    .map(work -> new ImpliedWork(work, wanted.impliedBy(work.entry()).orElseThrow())).toList(),
+                    ImpliedWork::work);
+            implied.put(wanted, elsewhere);
+        }
+        return elsewhere.mayFollow(evidence, wanted, this::isWithdrawn);
+    }
+
+    private boolean isWithdrawn(Work work) {
+        return corrections.getOrDefault(work.entry().id(), List.of()).stream().anyMatch(one -> one.mayReplace(work));
+    }
+
+    /** The last work that ends a fault found there and certainly came after it. */
+    public List<Work> worksMendingAfter(Wanted wanted, Evidence fault) {
+        Moment found = fault.entry().at();
+        return mending(wanted).last(found.earliest(), work -> work.entry().at().surelyAfter(found)
+                && !corrections.containsKey(work.entry().id()) && wanted.isMendedBy(work.entry(), fault));
+    }
+
+    private LatestWork<Work> mending(Wanted wanted) {
+        return mending.computeIfAbsent(wanted, w -> {
+            List<String> places = new ArrayList<>();
+            places.add(w.point());
+            w.laid().undoneBy().forEach(undoer -> places.add(undoer.point()));
+            w.laid().clearedBy().forEach(cure -> places.add(cure.point()));
+            return new LatestWork<>(works.touching(places), work -> work);
+        });
     }
 
     /** All work that may end a fault found there, in order of time. */
@@ -247,9 +291,22 @@ public final class Requirements {
         return leftOff.stream().filter(off -> places.stream().anyMatch(place -> Entry.covers(off.entry().point(), place))).toList();
     }
 
-    /** All evidence about this place, about what carries it or about something it carries, in order of time. */
-    public List<Evidence> evidenceAround(String point) {
-        return evidence.touching(List.of(point));
+    /** The last look by somebody else after the work, at this part, at what carries it or at something on it. */
+    public List<Evidence> looksAgain(Work work, String part) {
+        for (Evidence look : looks.computeIfAbsent(part, this::looksAround)) {
+            if (look.entry().at().earliest().isBefore(work.entry().at().latest())) {
+                break;
+            }
+            if (!corrections.containsKey(look.id()) && look.looksAgainAt(work, part)) {
+                return List.of(look);
+            }
+        }
+        return List.of();
+    }
+
+    private List<Evidence> looksAround(String part) {
+        return evidence.touching(List.of(part)).stream().filter(Evidence::isFirstHand)
+                .sorted(Comparator.comparing((Evidence look) -> look.entry().at().earliest()).reversed()).toList();
     }
 
     /** The limit in force for a requirement, or null when its check has none. */

@@ -11,8 +11,11 @@ import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -67,12 +70,14 @@ final class Telling {
 
     private String whyStale() {
         // One reason for each piece of evidence: the latest work that undid it tells most.
-        return setAside.stream().map(s -> s.entry()).distinct().map(this::why).collect(Collectors.joining("; "));
+        Map<String, List<SetAside>> byEntry = new LinkedHashMap<>();
+        setAside.forEach(aside -> byEntry.computeIfAbsent(aside.entry(), entry -> new ArrayList<>()).add(aside));
+        return byEntry.entrySet().stream().map(one -> why(one.getKey(), one.getValue()))
+                .collect(Collectors.joining("; "));
     }
 
-    private String why(String entryId) {
+    private String why(String entryId, List<SetAside> reasons) {
         Entry entry = record.entry(entryId).orElseThrow();
-        List<SetAside> reasons = setAside.stream().filter(s -> s.entry().equals(entryId)).toList();
         String what = Judge.brief(entry) + " of " + entry.at() + " (" + entryId + ") ";
         SetAside.Reason reason = reasons.get(0).reason();
         return what + switch (reason) {

@@ -112,7 +112,7 @@ final class Testimony {
             return says(Side.FOR, e, e.what() + " " + e.at());
         }
         boolean hurt = e.what().equals("damaged") && (covers(e.point(), claim.about()) || covers(claim.about(), e.point()));
-        boolean mended = entries.stream().anyMatch(w -> w.deed() == Deed.DONE && STRIPPING.contains(w.what()) && covers(w.point(), claim.about()) && w.at().surelyAfter(e.at()));
+        boolean mended = hurt && entries.stream().anyMatch(w -> w.deed() == Deed.DONE && STRIPPING.contains(w.what()) && covers(w.point(), claim.about()) && w.at().surelyAfter(e.at()));
         return hurt && !mended ? says(Side.AGAINST, e, "damaged " + e.at() + ", and not rebuilt since") : Optional.empty();
     }
 

@@ -21,6 +21,10 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
                         Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
                         List<Entry> entries, List<Claim> claims, int form, Registered register) {
 
+    public JobRecord {
+        entries = EntryList.of(entries);
+    }
+
     /** A record that was held against no register. */
     public JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks, Machine machine, MakerFigures maker,
                      List<Person> people, List<Instrument> instruments, List<Entry> entries, List<Claim> claims, int form) {
@@ -47,7 +51,7 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
     }
 
     public Optional<Entry> entry(String entryId) {
-        return entries.stream().filter(e -> e.id().equals(entryId)).findFirst();
+        return Optional.ofNullable(((EntryList) entries).byId(entryId));
     }
 
     public String nameOf(String personId) {

@@ -88,9 +88,9 @@ public record Derived(Required required, Measured value, LocalDate made, State s
         return from.stream().map(Current::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);
     }
 
-    // Equal ones have equal hashes; sentences and numbers need not be hashed for that.
+    // Equal ones have equal hashes; sentences and numbers need not be hashed for that. One check may have thousands.
     @Override
     public int hashCode() {
-        return required.hashCode();
+        return 31 * (31 * required.hashCode() + from.hashCode()) + entries.hashCode();
     }
 }

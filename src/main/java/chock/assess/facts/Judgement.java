@@ -22,9 +22,9 @@ import java.util.List;
  */
 public record Judgement(Required required, String want, State state, String says, Measured measured, Applied applied,
                         Quantity margin, List<String> evidence, Instant lapses) {
-    // Equal ones have equal hashes; sentences and numbers need not be hashed for that.
+    // Equal ones have equal hashes; sentences and numbers need not be hashed for that. One check may have thousands.
     @Override
     public int hashCode() {
-        return 31 * required.hashCode() + state.ordinal();
+        return 31 * (31 * required.hashCode() + state.ordinal()) + evidence.hashCode();
     }
 }

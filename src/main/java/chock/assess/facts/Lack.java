@@ -16,9 +16,9 @@ public record Lack(Required required, State state, String says, List<String> ent
         this(required, state, says, List.of(entries));
     }
 
-    // Equal ones have equal hashes; the sentence need not be hashed for that.
+    // Equal ones have equal hashes; the sentence need not be hashed for that. One check may have thousands.
     @Override
     public int hashCode() {
-        return 31 * required.hashCode() + state.ordinal();
+        return 31 * (31 * required.hashCode() + state.ordinal()) + entries.hashCode();
     }
 }
