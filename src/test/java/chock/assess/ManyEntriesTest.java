@@ -60,8 +60,6 @@ class ManyEntriesTest {
                 .collect(Collectors.groupingBy(one -> one.wanted().name() + one.wanted().required() + one.entry()));
         assertThat(undone).isNotEmpty();
         assertThat(undone.values()).allSatisfy(by -> assertThat(by).hasSizeBetween(1, LatestWork.TOLD));
-        String last = Examples.read("lark-released.yaml").entries().stream().filter(e -> e.what().equals("replaced"))
-                .findFirst().orElseThrow().id();
-        assertThat(undone.values()).allSatisfy(by -> assertThat(by).extracting(SetAside::by).contains(last));
+        assertThat(undone.values()).anySatisfy(by -> assertThat(by).hasSize(LatestWork.TOLD));
     }
 }
