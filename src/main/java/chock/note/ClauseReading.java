@@ -34,6 +34,8 @@ final class ClauseReading {
     private final List<Subject> subjects;
     private final Set<String> points;
     private final Set<String> works;
+    /** While it is asked what the words could mean if they need not say front or rear, left or right. */
+    private boolean anyEnd;
 
     /**
      * A meaning, and how plainly it was named: by words for the thing itself before words for its place.
@@ -77,7 +79,14 @@ final class ClauseReading {
             return pair;
         }
         List<Meaning> all = meanings(said(words), context);
-        return all.size() == 1 && !all.get(0).guessed ? List.of(all.get(0).entry) : List.of();
+        if (all.size() != 1 || all.get(0).guessed) {
+            return List.of();
+        }
+        // "Hose replaced": of the fuel, or of either brake, had its end been said?
+        anyEnd = true;
+        boolean several = meanings(said(words), context).stream().anyMatch(other -> !other.entry.point().equals(all.get(0).entry.point()));
+        anyEnd = false;
+        return several ? List.of() : List.of(all.get(0).entry);
     }
 
     /** Of both ends, both sides or both pads, where it says so. */
@@ -258,7 +267,7 @@ final class ClauseReading {
     }
 
     /** True when the words speak of this place and of no other: the end, the side and the context go with it. */
-    private static boolean fits(String point, List<Word> words, List<Word> context, Set<String> place) {
+    private boolean fits(String point, List<Word> words, List<Word> context, Set<String> place) {
         if (!context.stream().allMatch(word -> place.contains(word.stem()))) {
             return false;
         }
@@ -267,7 +276,7 @@ final class ClauseReading {
         Set<String> said = new HashSet<>(all.stream().map(Word::stem).toList());
         boolean end = hasEnd(point);
         boolean side = point.matches(".*/(left|right)-leg(/.*)?|.*/(inner|outer)-pad|.*/(left|right)(/.*)?|.*/(left|right)-(caliper|disc)(/.*)?");
-        return (!end || said.stream().anyMatch(word -> ENDS.contains(word) && place.contains(word))) && (!side || said.stream().anyMatch(word -> SIDES.contains(word) && place.contains(word)));
+        return anyEnd || (!end || said.stream().anyMatch(word -> ENDS.contains(word) && place.contains(word))) && (!side || said.stream().anyMatch(word -> SIDES.contains(word) && place.contains(word)));
     }
 
     private boolean isNamed(String point, List<Word> words, List<Word> context) {

@@ -159,12 +159,14 @@ public final class NoteReading {
         for (String part : parts) {
             context = part.isBlank() ? context : one(part.strip(), heading, context, split);
         }
-        if (whole.hedges()) {
+        // Parts that are all understood to their last word hold no hedge, though "clean" is one elsewhere.
+        boolean hedged = whole.hedges() && split.stream().anyMatch(part -> part.plain.isEmpty());
+        if (hedged) {
             // "Last winter the shoes were replaced and the brake was bled" speaks twice of last winter.
             split.forEach(part -> part.isOnlyAsked(whole.isPast()));
         }
-        boolean some = whole.hedges() || split.stream().anyMatch(part -> !part.plain.isEmpty());
-        if (some && split.stream().allMatch(part -> !part.plain.isEmpty() || part.isAbout() && (whole.hedges() || !part.hedges()))) {
+        boolean some = hedged || split.stream().anyMatch(part -> !part.plain.isEmpty());
+        if (some && split.stream().allMatch(part -> !part.plain.isEmpty() || part.isAbout() && (hedged || !part.hedges()))) {
             into.remove(into.size() - 1);
             into.addAll(split);
             return context;
@@ -201,7 +203,9 @@ public final class NoteReading {
     private static List<List<Word>> contexts(List<Word> heading, List<Word> before, List<Word> words) {
         Set<List<Word>> all = new LinkedHashSet<>();
         all.add(before.isEmpty() ? heading : before);
-        all.add(heading);
+        if (!heading.isEmpty()) {
+            all.add(heading);
+        }
         all.add(before.stream().filter(NoteReading::isEnd).toList());
         if (words.stream().anyMatch(NoteReading::isEnd)) {
             // "Rear tyre 28 psi, front 26 psi" is about two tyres.
