@@ -27,6 +27,21 @@ Feature: What work reaches
 
   Rule: Implied work proves nothing and mends nothing
 
+    Scenario: a bolt tightened elsewhere mends no brake
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak
+      And front-wheel/spindle was tightened
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: a clip tightened on the part mends its leak
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried leak-at-rest weeps 3 days ago
+      And fuel/hose was tightened 2 days ago
+      And fuel measured watched-for 12 min ± 1 min
+      And fuel tried leak-at-rest dry
+      Then fuel.leak is met
+
     Scenario: taking the wheel out for its tube mends no stop lamp, though it sets the rod
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/stop-lamp-switch tried stop-lamp dark

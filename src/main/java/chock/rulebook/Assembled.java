@@ -135,10 +135,10 @@ public final class Assembled {
         return (work.equals("removed") || work.equals("refitted")) && assembly.units().contains(at);
     }
 
-    /** True when work here may have put right what was found there: a wheel out and in ends no fault of its brake. */
-    public boolean mayMend(String at, String place) {
+    /** True when work here may have put right what was found there: a wheel out and in ends no fault of its brake, nor does a bolt tightened elsewhere. */
+    public boolean mayMend(String work, String at, String place) {
         String within = assembly.mendsOnlyItself().get(at);
-        return within == null || Entry.covers(within, place);
+        return (within == null || Entry.covers(within, place)) && (!assembly.mendsInPlace().contains(work) || Entry.covers(place, at));
     }
 
     /** True when this work counts as work on every part of the machine. */

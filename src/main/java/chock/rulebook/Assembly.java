@@ -19,13 +19,14 @@ import java.util.Set;
  * @param units parts taken off and put back whole: what is inside is not touched by that
  * @param whole works at a place that are work on every part of the machine
  * @param mendsOnlyItself places where work ends no fault but those of what lies within, and within which part that is
+ * @param mendsInPlace works that end a fault only of the part they are done on, or of what carries that part
  * @param reach rows of implied work, by the place they start from
  */
 public record Assembly(Map<String, Kind> kinds, Map<String, Set<Kind>> takes, Map<Level, Set<Kind>> acts, Map<Level, Set<String>> actsLike, Map<String, Level> like,
-                       Set<String> units, Map<String, Set<String>> whole, Map<String, String> mendsOnlyItself, Map<String, List<Reach>> reach) {
+                       Set<String> units, Map<String, Set<String>> whole, Map<String, String> mendsOnlyItself, Set<String> mendsInPlace, Map<String, List<Reach>> reach) {
 
     /** A rule book without a word on how machines are put together. */
-    static final Assembly NONE = new Assembly(Map.of(), Map.of(), new EnumMap<>(Level.class), new EnumMap<>(Level.class), Map.of(), Set.of(), Map.of(), Map.of(), Map.of());
+    static final Assembly NONE = new Assembly(Map.of(), Map.of(), new EnumMap<>(Level.class), new EnumMap<>(Level.class), Map.of(), Set.of(), Map.of(), Map.of(), Set.of(), Map.of());
 
     /** What a proof is a proof of. */
     public enum Kind {

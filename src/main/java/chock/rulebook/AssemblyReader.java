@@ -86,13 +86,14 @@ final class AssemblyReader {
         }
         Map<String, String> itself = new HashMap<>();
         sheet.texts("mends-only-itself").forEach(place -> points(sheet, "mends-only-itself", place, Map.of()).forEach(point -> itself.put(point, point.replaceFirst("/.*", ""))));
+        Set<String> inPlace = works(sheet, "mends-in-place");
         Map<String, List<Reach>> reach = new HashMap<>();
         for (Sheet row : sheet.sheets("reach")) {
             reach(row, reach);
         }
         Map<String, Kind> kinds = proofs(sheet);
         sheet.done();
-        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, itself, reach);
+        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, itself, inPlace, reach);
     }
 
     /** Works under a key; the name of a group stands for its works. */

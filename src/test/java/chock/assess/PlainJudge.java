@@ -265,7 +265,9 @@ final class PlainJudge {
                 return true;
             }
         }
-        boolean there = names(work, wanted) || wanted.disturbing().contains(work.what()) && onOrIn(work, wanted.point());
+        String within = ASSEMBLY.mendsOnlyItself().get(work.point());
+        boolean elsewhere = within != null && !carries(within, wanted.point()) || ASSEMBLY.mendsInPlace().contains(work.what()) && !carries(wanted.point(), work.point());
+        boolean there = names(work, wanted) && !elsewhere || wanted.disturbing().contains(work.what()) && onOrIn(work, wanted.point());
         return !wanted.mendsNothing().contains(work.what()) && !spares(work.what(), work.point(), wanted) && there;
     }
 

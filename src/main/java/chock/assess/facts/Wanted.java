@@ -160,7 +160,7 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
                 return true;
             }
         }
-        return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) && machine.mayMend(work.point(), point) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
+        return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) && machine.mayMend(work.what(), work.point(), point) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
     }
 
     /** True when the work was done at a place or on what carries it, unless that came off and went back whole. */
