@@ -113,6 +113,17 @@ Feature: Who is in the room, and what watches the air
       Then air.background is stale
       And air.other-engines is stale
 
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen other-engines none-running
+      And <place> was <work>
+      Then air.other-engines is stale
+
+      Examples:
+        | place | work       |
+        | room  | aired      |
+        | room  | run-beside |
+
     Scenario: it was stopped and the room aired
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen other-engines running
@@ -256,6 +267,12 @@ Feature: Who is in the room, and what watches the air
   @air.background
   Rule: The meter reads clean air before the run
 
+    Scenario: another engine was run in the room since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument measured background 0 ppm ± 1 ppm
+      And room was run-beside
+      Then air.background is stale
+
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/co-instrument measured background <reading>
@@ -307,6 +324,13 @@ Feature: Who is in the room, and what watches the air
 
   @air.measured-run
   Rule: A run that was measured stayed under the level at which a run ends
+
+    Scenario: another engine was run in the room since a good run
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 20 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      And room was run-beside
+      Then air.measured-run is stale
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

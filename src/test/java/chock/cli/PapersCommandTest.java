@@ -81,7 +81,7 @@ class PapersCommandTest {
                 }
             }
         }
-        assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).contains("held by 11: 10 stale, 1 missing", "- and 1 more: see the work sheet");
+        assertThat(Run.of("tag", "docs/examples/lark-worked-on-after.yaml").out()).contains("held by 12: 11 stale, 1 missing", "- and 2 more: see the work sheet");
     }
 
     @Test
