@@ -134,7 +134,7 @@ Feature: After the road test
       And machine tried road-test no-open-defect
       Then handover.ride-result is fault
 
-    Scenario: nobody wrote what the ride showed
+    Scenario: no record of what the ride showed
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden
       Then handover.ride-result is missing

@@ -92,7 +92,7 @@ Feature: Two-stroke oil from a pump
         | 730 | met   |
         | 731 | fault |
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record of the work
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.injection-age is missing at oil/tank
 
@@ -222,7 +222,7 @@ Feature: Two-stroke oil from a pump
       And oil/pump was bled
       Then oil.pump-bled is met at oil/pump
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record of the work
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.pump-bled is missing at oil/pump
 

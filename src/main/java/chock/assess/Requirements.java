@@ -242,7 +242,7 @@ public final class Requirements {
     public boolean changedBetween(Standing older, Standing newer) {
         Entry before = older.evidence().entry();
         return worksMending(older.wanted(), older.evidence()).stream().map(Work::entry)
-                .anyMatch(work -> Entry.shared(work.point(), before.point()) > 0 && work.at().surelyAfter(before.at()) && newer.evidence().entry().at().surelyAfter(work.at()));
+                .anyMatch(work -> !corrections.containsKey(work.id()) && Entry.shared(work.point(), before.point()) > 0 && work.at().surelyAfter(before.at()) && newer.evidence().entry().at().surelyAfter(work.at()));
     }
 
     /** True of a fault that was worked out from readings of parts. */
