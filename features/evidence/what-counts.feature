@@ -538,6 +538,55 @@ Feature: What of the record counts
         | 24  | met     |
         | 25  | missing |
 
+    Scenario Outline: what they showed bad does not mend with time
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K <ago> months ago
+      And ignition/cylinder-1/coil measured primary-resistance <winding> Ω ± 0.2 Ω <ago> months ago
+      And the maker says electrics.coil-primary at least 4.0 Ω
+      Then electrics.coil-primary is <state>
+
+      Examples:
+        | winding | ago | state |
+        | 4.5     | 12  | met   |
+        | 4.5     | 13  | stale |
+        | 3.5     | 12  | fault |
+        | 3.5     | 13  | fault |
+
+    Scenario: one that was taken bad, long ago, and one good reading without its companion
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 13 months ago
+      And ignition/cylinder-1/coil measured primary-resistance 3.5 Ω ± 0.2 Ω 13 months ago
+      And ignition/cylinder-1/coil measured primary-resistance 3.5 Ω ± 0.2 Ω
+      And the maker says electrics.coil-primary at least 4.0 Ω
+      Then electrics.coil-primary is fault
+
+    Scenario: another coil, which has not been read yet
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 3 days ago
+      And ignition/cylinder-1/coil measured primary-resistance 3.5 Ω ± 0.2 Ω 3 days ago
+      And ignition/cylinder-1/coil was replaced 2 days ago
+      And the maker says electrics.coil-primary at least 4.0 Ω
+      Then electrics.coil-primary is stale
+
+    Scenario Outline: a weak cylinder does not mend with time
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 measured compression 1000 kPa ± 10 kPa <ago> months ago
+      And engine/cylinder-2 measured compression 600 kPa ± 10 kPa <ago> months ago
+      Then engine.compression-spread is fault at engine/cylinder-2
+      And engine.compression-spread is <other> at engine/cylinder-1
+
+      Examples:
+        | ago | other |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario: one pad that wore much faster, measured long ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.9 mm ± 0.1 mm 13 months ago
+      And front-brake/caliper/outer-pad measured thickness 2.0 mm ± 0.1 mm 13 months ago
+      Then brakes.pad-difference is fault at front-brake/caliper
+
     Scenario: a run whose minutes were not written
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 10 ppm ± 5 ppm 3 hours ago

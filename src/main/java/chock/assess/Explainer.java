@@ -22,7 +22,6 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
-import java.util.stream.Collectors;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
@@ -33,6 +32,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tells how checks came to their findings. It judges nothing anew: it reads what the rules concluded, with a witness beside them. */
 public final class Explainer {
@@ -106,10 +107,13 @@ public final class Explainer {
         String says = (e.is() == null ? e.what() : e.deed() == Deed.DONE ? e.what() + " to " + e.is() : e.is().toString()) + ", " + e.deed().key() + " " + e.at() + " by " + record.nameOf(e.by()) + (e.with() == null ? "" : " with " + e.with());
         List<String> aside = concluded.of(required, SetAside.class).stream().filter(s -> s.wanted().equals(wanted) && s.entry().equals(e.id())).map(s -> aside(s, evidence)).distinct().sorted().toList();
         boolean decides = concluded.of(required, Current.class).stream().anyMatch(c -> c.wanted().equals(wanted) && c.id().equals(e.id()));
-        if (decides) {
+        boolean stands = concluded.of(required, Standing.class).stream().anyMatch(s -> s.wanted().equals(wanted) && s.evidence().id().equals(e.id()));
+        if (decides && stands) {
             return new Considered(e.id(), Fate.DECIDES, says, List.of());
         }
-        boolean stands = concluded.of(required, Standing.class).stream().anyMatch(s -> s.wanted().equals(wanted) && s.evidence().id().equals(e.id()));
+        if (decides) {
+            return new Considered(e.id(), Fate.SET_ASIDE, says, Stream.concat(aside.stream(), Stream.of("what it shows bad counts all the same")).toList());
+        }
         return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of(wanted.countsTogether() ? "not taken together with the newest that belong together" : "a newer one decides") : aside);
     }
 

@@ -143,9 +143,14 @@ final class Planner {
         }
     }
 
-    /** Of readings that count only together, none is proven while they were not taken together. */
+    /** Of readings that count only together, none is proven while they were not taken together, or one of them is spent. */
     private static boolean belongs(Conclusions concluded, Wanted wanted) {
-        return !wanted.countsTogether() || concluded.of(wanted.required(), Current.class).stream().anyMatch(c -> c.wanted().equals(wanted));
+        if (!wanted.countsTogether()) {
+            return true;
+        }
+        List<Current> deciding = concluded.of(wanted.required(), Current.class).stream().filter(c -> c.wanted().countsTogether()).toList();
+        return deciding.stream().anyMatch(c -> c.wanted().equals(wanted))
+                && deciding.stream().allMatch(c -> concluded.standing().contains(new Standing(c.wanted(), c.evidence())));
     }
 
     private static boolean firstHand(Standing standing) {
@@ -277,11 +282,16 @@ final class Planner {
         } else if (!named.isEmpty()) {
             Touch touch = named.get(0);
             putRight(open, touch.point(), touch.works().stream().limit(1).toList(), fault);
-        } else if (want.holds().sameDay()) {
+        } else if (want.holds().sameDay() && want.card().endsBy() != Card.EndsBy.WORK) {
             again(open, List.of(entry.id()), fault.says());
         } else {
-            somewhere(want).forEach(point -> putRight(open, point, MENDED, fault));
+            somewhere(want).forEach(point -> putRight(open, point, endsBy(want, point), fault));
         }
+    }
+
+    /** Mending, or where that leaves what is wrong as it is, such as the date on a part, another part. */
+    private static List<String> endsBy(Wanted want, String point) {
+        return MENDED.stream().anyMatch(work -> undoes(want, point, work)) || !undoes(want, point, "replaced") ? MENDED : List.of("replaced");
     }
 
     /** Where any work can cure it: at the place itself; of the machine as a whole, at the parts whose work bears on it, where the card names them. */

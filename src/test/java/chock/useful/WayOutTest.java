@@ -17,13 +17,13 @@ import org.junit.jupiter.api.Test;
 /**
  * Whatever was found, honest work leads on: the program's own order, carried out, opens every gate that one bad result closes,
  * or two of one system. Taking back an entry that was true is no step. A share is tried in every build, all with
- * {@code -Dchock.ways=single} and {@code -Dchock.ways=pairs}.
+ * {@code -Dchock.ways=single} and {@code -Dchock.ways=pairs}; {@code -Dchock.pairs=25} tries every 25th pair.
  */
 @Tag("slow")
 class WayOutTest {
     private static final String WAYS = System.getProperty("chock.ways", "");
     private static final int OF_SINGLE = WAYS.equals("single") ? 1 : 40;
-    private static final int OF_PAIRS = WAYS.equals("pairs") ? 1 : 1500;
+    private static final int OF_PAIRS = Integer.getInteger("chock.pairs", WAYS.equals("pairs") ? 1 : 1500);
 
     private static final List<SingleFaults.Fault> FAULTS = UsefulNumbers.faults();
 

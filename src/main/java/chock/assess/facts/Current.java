@@ -46,6 +46,11 @@ public record Current(Wanted wanted, Evidence evidence) {
         return wanted.card().critical() && evidence.hasOpenNote() && !wanted.faulty(evidence);
     }
 
+    /** True unless the card wants its readings taken together, and these were taken too far apart. */
+    public boolean takenWith(Current other) {
+        return new Standing(wanted, evidence).takenWith(new Standing(other.wanted, other.evidence));
+    }
+
     public Moment moment() {
         return evidence.entry().at();
     }

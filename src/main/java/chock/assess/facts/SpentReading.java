@@ -1,6 +1,6 @@
 package chock.assess.facts;
 
-/** A reading that proves nothing any more for its age or its instrument, and shows a fault all the same where others are put with it. */
+/** A reading that proves nothing any more for its age, its instrument or work since, and shows a fault all the same where others are put with it. */
 public record SpentReading(Wanted wanted, Evidence evidence) {
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.
     @Override

@@ -51,6 +51,13 @@ public record TakenTogether(Required required, List<Standing> readings, List<Sta
         return new TakenTogether(required, List.of(), byWant.values().stream().map(all -> all.get(0)).toList());
     }
 
+    /** The newest readings that were once taken together, of those that stand and those that are spent. */
+    public static List<Standing> once(Required required, Collection<Standing> standing, Collection<SpentReading> spent) {
+        List<Standing> all = new ArrayList<>(standing);
+        spent.forEach(reading -> all.add(new Standing(reading.wanted(), reading.evidence())));
+        return newest(required, all).readings();
+    }
+
     private static boolean surelyApart(Standing one, Standing other, Duration most) {
         return surelyApart(one.evidence().entry().at(), other.evidence().entry().at(), most);
     }
