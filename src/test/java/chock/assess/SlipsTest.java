@@ -19,6 +19,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,15 +28,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Every number of the released examples with every common slip of the pen: it is refused when it is written, or it blocks a
- * gate that was released. What stays released is listed in docs/safety.md. That list may only shrink.
+ * gate that was released. What stays released is listed in docs/safety.md. That list may only shrink. A share is tried in
+ * every build, all with {@code -Dchock.whole=true}, and only then can the list be renewed.
  */
 @Tag("slow")
 class SlipsTest {
+    private static final boolean WHOLE = Boolean.getBoolean("chock.whole");
+    private static final int EVERY = WHOLE ? 1 : 6;
     private static final Path SAFETY = Path.of("docs/safety.md");
     private static final String FROM = "<!-- slips -->";
     private static final String TO = "<!-- end of slips -->";
@@ -45,19 +51,31 @@ class SlipsTest {
 
     private final SortedMap<String, Set<String>> stays = new TreeMap<>();
     private final Set<String> tried = new HashSet<>();
-    private int slips;
-    private int refused;
-    private int blocked;
+    private final List<Slip> slips = new ArrayList<>();
+    private final AtomicInteger refused = new AtomicInteger();
+    private final AtomicInteger blocked = new AtomicInteger();
+
+    /** One slip in one file: the answers at these entries, and what is written instead. */
+    private record Slip(String example, ObjectNode file, String aspect, String name, List<Integer> at, List<String> instead) { }
 
     @Test
     void aSlipIsRefusedOrBlocksOrIsListed() throws IOException {
         for (String example : Examples.RELEASED) {
             slipsOf(example);
         }
-        assertThat(slips).as("slips tried").isGreaterThan(1000);
-        assertThat(refused).isGreaterThan(slips / 4);
-        assertThat(blocked).isPositive();
+        assertThat(slips).as("slips of the pen").hasSizeGreaterThan(1000);
+        List<Slip> some = IntStream.range(0, slips.size()).filter(i -> i % EVERY == 0).mapToObj(slips::get).toList();
+        List<Slip> unnoticed = some.parallelStream().filter(this::staysReleased).toList();
+        unnoticed.forEach(slip -> stays.computeIfAbsent(slip.aspect(), a -> new LinkedHashSet<>()).add(slip.name()));
+        assertThat(refused.get()).isGreaterThan(some.size() / 4);
+        assertThat(blocked.get()).isPositive();
         String page = Files.readString(SAFETY);
+        if (!WHOLE) {
+            assertThat(unnoticed).isNotEmpty();
+            assertThat(stays.entrySet().stream().flatMap(what -> what.getValue().stream().map(which -> words(what.getKey()) + ": " + which)))
+                    .as("slips that nothing notices; the list may only shrink").isSubsetOf(listed(page));
+            return;
+        }
         String now = page.substring(0, page.indexOf(FROM) + FROM.length()) + "\n" + table() + page.substring(page.indexOf(TO));
         if (Boolean.getBoolean("chock.approve")) {
             Files.writeString(SAFETY, now);
@@ -65,9 +83,21 @@ class SlipsTest {
         assertThat(now).as("slips that nothing notices; the list may only shrink").isEqualTo(Files.readString(SAFETY));
     }
 
+    /** What the page lists, {@code background: a part in 10}. */
+    private static Set<String> listed(String page) {
+        Set<String> listed = new HashSet<>();
+        page.substring(page.indexOf(FROM), page.indexOf(TO)).lines().filter(line -> line.startsWith("| ")).map(line -> line.split(" ?\\| ?"))
+                .forEach(cells -> List.of(cells[2].split(", ")).forEach(which -> listed.add(cells[1] + ": " + which)));
+        return listed;
+    }
+
+    private static String words(String aspect) {
+        return aspect.replace('-', ' ');
+    }
+
     private String table() {
         StringBuilder table = new StringBuilder("| what is read | slips that can stay unnoticed |\n|---|---|\n");
-        stays.forEach((what, which) -> table.append("| ").append(what.replace('-', ' ')).append(" | ").append(String.join(", ", which)).append(" |\n"));
+        stays.forEach((what, which) -> table.append("| ").append(words(what)).append(" | ").append(String.join(", ", which)).append(" |\n"));
         return table.toString();
     }
 
@@ -82,7 +112,7 @@ class SlipsTest {
                 String is = entries.get(i).get("is").asText();
                 for (Map.Entry<String, String> slip : slips(is).entrySet()) {
                     if (tried.add(record.seeks() + entry.point() + entry.what() + is + slip.getKey())) {
-                        tryOut(example, file, entry.what(), slip.getKey(), List.of(i), List.of(slip.getValue()));
+                        slips.add(new Slip(example, file, entry.what(), slip.getKey(), List.of(i), List.of(slip.getValue())));
                     }
                 }
                 exchange(example, file, record, i);
@@ -103,8 +133,8 @@ class SlipsTest {
         for (int j = 0; other != null && j < record.entries().size(); j++) {
             Entry two = record.entries().get(j);
             if (two.point() != null && two.point().equals(one.point()) && other.equals(two.what())) {
-                tryOut(example, file, one.what(), "exchanged with " + other.replace('-', ' '), List.of(i, j),
-                        List.of(file.get("entries").get(j).get("is").asText(), file.get("entries").get(i).get("is").asText()));
+                slips.add(new Slip(example, file, one.what(), "exchanged with " + other.replace('-', ' '), List.of(i, j),
+                        List.of(file.get("entries").get(j).get("is").asText(), file.get("entries").get(i).get("is").asText())));
             }
         }
     }
@@ -132,24 +162,22 @@ class SlipsTest {
         return value.stripTrailingZeros().toPlainString() + " " + unit.symbol();
     }
 
-    private void tryOut(String example, ObjectNode file, String aspect, String slip, List<Integer> at, List<String> instead) {
-        ObjectNode changed = file.deepCopy();
-        for (int i = 0; i < at.size(); i++) {
-            ((ObjectNode) changed.get("entries").get(at.get(i))).put("is", instead.get(i));
+    private boolean staysReleased(Slip slip) {
+        ObjectNode changed = slip.file().deepCopy();
+        for (int i = 0; i < slip.at().size(); i++) {
+            ((ObjectNode) changed.get("entries").get(slip.at().get(i))).put("is", slip.instead().get(i));
         }
-        slips++;
         byte[] bytes = changed.toString().getBytes(StandardCharsets.UTF_8);
         try {
-            JobRecord record = RecordReader.read(example, bytes, Examples.BOOK.vocabulary(), Examples.DAY, ReadAs.WRITTEN);
-            if (Examples.judge(record).gates().stream().allMatch(GateVerdict::released)) {
-                stays.computeIfAbsent(aspect, a -> new LinkedHashSet<>()).add(slip);
-            } else {
-                blocked++;
-            }
+            JobRecord record = RecordReader.read(slip.example(), bytes, Examples.BOOK.vocabulary(), Examples.DAY, ReadAs.WRITTEN);
+            boolean released = Examples.judge(record).gates().stream().allMatch(GateVerdict::released);
+            blocked.addAndGet(released ? 0 : 1);
+            return released;
         } catch (UnusableInput e) {
-            refused++;
+            refused.incrementAndGet();
             // What is refused when it is written and was stored all the same must not release either.
-            assertThat(storedReleases(example, bytes)).as(example + " " + aspect + " " + instead + ": " + e.getMessage()).isFalse();
+            assertThat(storedReleases(slip.example(), bytes)).as(slip.example() + " " + slip.aspect() + " " + slip.instead() + ": " + e.getMessage()).isFalse();
+            return false;
         }
     }
 
