@@ -11,6 +11,7 @@ import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -32,16 +33,22 @@ record AsOf(Instant instant, LocalDateTime local) {
      * or with {@code [Europe/London]}. Years 1900 to 2999.
      */
     static AsOf parse(String text) {
+        return read(text).orElseThrow(() -> new TypeConversionException("'" + text
+                + "' is not a date and time; write 2026-11-25T12:00, with +01:00 or [Europe/London] behind it when it is not on the workshop's clock"));
+    }
+
+    /** The same; empty when it is not a date and time. */
+    static Optional<AsOf> read(String text) {
         try {
             TemporalAccessor read = WRITTEN.parseBest(text.strip().replaceFirst("(?<=\\d) (?=\\d)", "T"), ZonedDateTime::from, LocalDateTime::from);
             LocalDateTime local = LocalDateTime.from(read);
             if (local.getYear() >= 1900 && local.getYear() <= 2999) {
-                return read instanceof ZonedDateTime zoned ? new AsOf(zoned.toInstant(), null) : new AsOf(null, local);
+                return Optional.of(read instanceof ZonedDateTime zoned ? new AsOf(zoned.toInstant(), null) : new AsOf(null, local));
             }
         } catch (DateTimeException e) {
-            // falls through to the one message that says what to write
+            return Optional.empty();
         }
-        throw new TypeConversionException("'" + text + "' is not a date and time; write 2026-11-25T12:00, with +01:00 or [Europe/London] behind it when it is not on the workshop's clock");
+        return Optional.empty();
     }
 
     /** The moment, on the clock of this workshop when no zone was given. */

@@ -98,6 +98,25 @@ final class AssessCommand implements Callable<Integer> {
         this.bench = bench;
     }
 
+    /**
+     * What a plain line asks for.
+     *
+     * @param gates null for those that the record seeks
+     * @param asOf null for now
+     */
+    record Asked(List<String> files, List<Gate> gates, AsOf asOf, Format format) { }
+
+    /** As it is asked for on a plain line, with nothing else of what may stand there. */
+    AssessCommand(Bench bench, Asked asked) {
+        this.bench = bench;
+        this.files = asked.files;
+        this.gates = asked.gates;
+        this.asOf = asked.asOf;
+        this.format = asked.format;
+        this.house = new HouseOption();
+        this.shop = new ShopOption();
+    }
+
     @Override
     public Integer call() {
         if (files.stream().filter("-"::equals).count() > 1) {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -63,7 +64,8 @@ public final class Chock implements Runnable {
     static int run(Bench bench, String... args) {
         int status;
         try {
-            status = line(bench, args).execute(args);
+            Optional<AssessCommand> plain = PlainLine.of(bench, args);
+            status = plain.isPresent() ? plain(bench, plain.get()) : line(bench, args).execute(args);
         } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
             status = bench.failed(e);
         }
@@ -72,6 +74,20 @@ public final class Chock implements Runnable {
         }
         bench.err().flush();
         return status;
+    }
+
+    private static int plain(Bench bench, AssessCommand command) {
+        try {
+            return command.call();
+        } catch (RuntimeException e) {
+            return ended(bench, e);
+        }
+    }
+
+    /** The status of a command that came to no result, once it is said why. */
+    private static int ended(Bench bench, Exception e) {
+        return e instanceof UnusableInput input ? bench.refuse(input)
+                : e instanceof NotSigned why ? bench.notSigned(why.getMessage()) : bench.failed(e);
     }
 
     private static Map<String, Supplier<Object>> commands(Bench bench) {
@@ -113,8 +129,7 @@ public final class Chock implements Runnable {
                 .setOut(new PrintWriter(bench.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(bench.err(), true, StandardCharsets.UTF_8))
                 .setParameterExceptionHandler((e, rest) -> misused(e, bench))
-                .setExecutionExceptionHandler((e, command, result) -> e instanceof UnusableInput input ? bench.refuse(input)
-                        : e instanceof NotSigned why ? bench.notSigned(why.getMessage()) : bench.failed(e));
+                .setExecutionExceptionHandler((e, command, result) -> ended(bench, e));
     }
 
     private static int misused(ParameterException e, Bench bench) {

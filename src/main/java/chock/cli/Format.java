@@ -2,6 +2,7 @@ package chock.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -9,9 +10,16 @@ import picocli.CommandLine.TypeConversionException;
 enum Format {
     TEXT, JSON, HTML, CSV;
 
+    private static final List<Format> REPORTS = List.of(TEXT, JSON, HTML);
+
     private static Format of(String word, List<Format> known) {
         return known.stream().filter(f -> f.word().equals(word)).findFirst().orElseThrow(() -> new TypeConversionException(
                 "'" + word + "' is not one of " + String.join(", ", known.stream().map(Format::word).toList())));
+    }
+
+    /** The format of a report; empty when the word is none. */
+    static Optional<Format> ofReport(String word) {
+        return REPORTS.stream().filter(f -> f.word().equals(word)).findFirst();
     }
 
     private String word() {
@@ -22,7 +30,7 @@ enum Format {
     static final class OfReport implements ITypeConverter<Format> {
         @Override
         public Format convert(String word) {
-            return of(word, List.of(TEXT, JSON, HTML));
+            return of(word, REPORTS);
         }
     }
 
