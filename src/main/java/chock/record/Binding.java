@@ -26,25 +26,13 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.hibernate.validator.messageinterpolation.ParameterMessageInterpolator;
 
 /** Puts what is written into its places ({@link Raw}) and says what has no place and what is not there. */
 final class Binding {
-    // The library greets on standard error when it is first used, which is for messages about the record.
-    private static final Logger LIBRARY = Logger.getLogger("org.hibernate.validator");
-
-    static {
-        LIBRARY.setLevel(Level.WARNING);
-    }
-
-    // The message of a constraint is used as it stands, so no expression language is wanted on the class path.
-    private static final Validator VALIDATOR = Validation.byDefaultProvider().configure().ignoreXmlConfiguration()
-            .messageInterpolator(new ParameterMessageInterpolator()).buildValidatorFactory().getValidator();
-
-    private static final ObjectReader READER = reader();
-
     private final Faults faults;
     private final Map<String, Integer> lines;
 
@@ -53,18 +41,44 @@ final class Binding {
         this.lines = lines;
     }
 
+    /** The libraries that find what is wrong, made ready only for a record with something wrong in it. */
+    private static final class Libraries {
+        // One of them greets on standard error when it is first used, which is for messages about the record.
+        private static final Logger GREETING = Logger.getLogger("org.hibernate.validator");
+
+        static {
+            GREETING.setLevel(Level.WARNING);
+        }
+
+        // The message of a constraint is used as it stands, so no expression language is wanted on the class path.
+        private static final Validator VALIDATOR = Validation.byDefaultProvider().configure().ignoreXmlConfiguration()
+                .messageInterpolator(new ParameterMessageInterpolator()).buildValidatorFactory().getValidator();
+
+        private static final ObjectReader READER = reader();
+    }
+
     /** The record with every value a text or null; null when nothing could be put in its place. */
     Raw.Job bind(JsonNode written) {
+        Optional<Raw.Job> straight = StraightBinding.job(written);
+        if (straight.isPresent()) {
+            RecordForm.refuseLaterKeys(straight.get().chock(), lines, faults);
+            return straight.get();
+        }
+        return bindAndCheck(written);
+    }
+
+    /** The same, with everything said that is wrong. */
+    Raw.Job bindAndCheck(JsonNode written) {
         Raw.Job job;
         try {
-            job = READER.withAttribute(Faults.class, faults).readValue(written);
+            job = Libraries.READER.withAttribute(Faults.class, faults).readValue(written);
         } catch (JsonMappingException e) {
             faults.add(pathOf(e), "this cannot stand here", "Compare with the record that 'chock new record' prints");
             return null;
         } catch (IOException e) {
             throw new java.io.UncheckedIOException("reading from memory", e);
         }
-        VALIDATOR.validate(job).forEach(this::report);
+        Libraries.VALIDATOR.validate(job).forEach(this::report);
         RecordForm.refuseLaterKeys(job.chock(), lines, faults);
         refuseEmpty("", written);
         return job;

@@ -15,9 +15,9 @@ import java.util.Map;
  * record brought is marked {@link Since}.
  */
 final class Raw {
-    private static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
+    static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
     private static final String ID_ADVICE = "Write a short id of letters, figures, dots and dashes, such as e1";
-    private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+    static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
 
     private Raw() { }
 

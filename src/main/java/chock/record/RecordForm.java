@@ -16,9 +16,14 @@ public final class RecordForm {
     public static final int NEWEST = 2;
 
     private static final String NAME = "job-record/";
-    private static final SortedMap<String, Integer> SINCE = Collections.unmodifiableSortedMap(since("", Raw.Job.class, new TreeMap<>()));
 
     private RecordForm() { }
+
+    /** Put together when it is asked for: a record of the newest form never asks. */
+    private static final class Later {
+        private static final SortedMap<String, Integer> KEYS =
+                Collections.unmodifiableSortedMap(since("", Raw.Job.class, new TreeMap<>()));
+    }
 
     /** The first line of a file of a form says {@code chock: } and this. */
     public static String name(int form) {
@@ -37,7 +42,7 @@ public final class RecordForm {
 
     /** The keys that a form after the first brought, as paths without numbers ({@code entries[].seq}), each with that form. */
     static SortedMap<String, Integer> keysSince() {
-        return SINCE;
+        return Later.KEYS;
     }
 
     /** Refuses what a later form brought in a file of an earlier one: its author may not know what it means there. */
@@ -55,7 +60,7 @@ public final class RecordForm {
     private static int since(String path) {
         String key = path.substring(path.lastIndexOf('.') + 1);
         // Most keys of a file are of the first form; their paths need not be taken apart.
-        return SINCE.keySet().stream().noneMatch(known -> known.endsWith(key)) ? 1 : SINCE.getOrDefault(path.replaceAll("\\[\\d+]", "[]"), 1);
+        return Later.KEYS.keySet().stream().noneMatch(known -> known.endsWith(key)) ? 1 : Later.KEYS.getOrDefault(path.replaceAll("\\[\\d+]", "[]"), 1);
     }
 
     private static SortedMap<String, Integer> since(String above, Class<?> part, SortedMap<String, Integer> into) {
