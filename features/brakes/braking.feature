@@ -48,17 +48,34 @@ Feature: What the brakes do
         | 1974-01-02 | 1     | fault |
         | 1974-01-02 | 2     | met   |
 
-    Scenario Outline: where the code gives no number, one is asked for
+    Scenario Outline: no code of that country is loaded, and the Union leaves it open; none is bad by any law
       Given a motorcycle with a cable drum in front and a rod drum behind
-      And the territory is FR
+      And the territory is <territory>
       And machine tried separate-controls <count> times
       Then brakes.separate-controls is <state>
 
       # one control: common practice
       Examples:
-        | count | state |
-        | 0     | fault |
-        | 1     | met   |
+        | territory | count | state   |
+        | FR        | 0     | fault   |
+        | FR        | 1     | missing |
+        | IT        | 1     | missing |
+        | IT        | 2     | missing |
+
+    Scenario Outline: Germany, of any age
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is DE
+      And the machine is first registered <registered>
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is <state>
+
+      # StVZO § 41 (1), read in a copy
+      Examples:
+        | registered | count | state |
+        | 1925-01-01 | 1     | fault |
+        | 1925-01-01 | 2     | met   |
+        | 1990-01-01 | 1     | fault |
+        | 1990-01-01 | 2     | met   |
 
     Scenario: no local code is loaded
       Given a motorcycle with a cable drum in front and a rod drum behind

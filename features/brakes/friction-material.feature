@@ -87,9 +87,22 @@ Feature: Friction material
         | 1.59 mm ± 0.1 mm | doubt |
         | 1.8 mm ± 0.1 mm  | met   |
 
-    Scenario: the Union sets no number
+    Scenario Outline: the Union sets no number, and what the law there sets is not known
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is FR
+      And front-brake/caliper/inner-pad measured thickness <thickness>
+      Then brakes.pad-thickness is <state> at front-brake/caliper/inner-pad
+
+      # 1.5 mm: common practice
+      Examples:
+        | thickness       | state   |
+        | 1.5 mm ± 0.1 mm | missing |
+        | 1.3 mm ± 0.1 mm | fault   |
+        | 1.7 mm ± 0.1 mm | missing |
+
+    Scenario: Germany names linings and gives no number
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is DE
       And front-brake/caliper/inner-pad measured thickness 1.7 mm ± 0.1 mm
       Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
       And the limit came from "common practice"

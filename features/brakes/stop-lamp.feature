@@ -167,8 +167,8 @@ Feature: Stop lamp
         | US-VA     | 1     | met   |
         | US-MD     | 0     | fault |
         | US-MD     | 1     | met   |
-        | FR        | 0     | fault |
-        | FR        | 1     | met   |
+        | DE        | 0     | fault |
+        | DE        | 1     | met   |
 
     Scenario: no local code is loaded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

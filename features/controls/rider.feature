@@ -419,11 +419,12 @@ Feature: What the rider holds, stands on and looks into
       And the equipment has mirrors 0
       Then controls.mirrors is not applicable
 
-    Scenario: not asked in a territory whose code sets no number
+    Scenario: asked where the Union sets no number and the law there is not known
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has mirrors 0
-      And the territory is FR
-      Then controls.mirrors is not applicable
+      And the territory is IT
+      Then controls.mirrors is missing
+      And it says "no local code for it in this rule book (territory IT)"
 
     Scenario: counted twice, and differently
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

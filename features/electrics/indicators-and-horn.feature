@@ -26,7 +26,8 @@ Feature: Direction indicators and horn
         | DE        | 1986-12-31 | 2     | met   |
         | DE        | 1987-01-01 | 3     | fault |
         | DE        | 1987-01-01 | 4     | met   |
-        | FR        | 1986-08-01 | 0     | met   |
+        | IT        | 1986-08-01 | 0     | missing |
+        | IT        | 1986-08-01 | 4     | missing |
 
     Scenario Outline: older than the law asks
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -36,7 +36,7 @@ Feature: Lamps
       Then electrics.headlamps-fitted is <state>
 
       # Virginia 19VAC30-70-360 A 1, read; Maryland Transp. 22-203 and StVZO § 50 from memory;
-      # where the code gives no number, one: common practice
+      # where the law there is not known, none is bad by any: common practice
       Examples:
         | territory | lamps | count | state |
         | US-VA     | yes   | 1     | met   |
@@ -45,7 +45,7 @@ Feature: Lamps
         | US-MD     | no    | 0     | fault |
         | DE        | yes   | 1     | met   |
         | DE        | no    | 0     | fault |
-        | FR        | yes   | 1     | met   |
+        | FR        | yes   | 1     | missing |
         | FR        | no    | 0     | fault |
 
     Scenario: no local code is loaded

@@ -223,6 +223,31 @@ Feature: What of the record counts
       Then tyres.load-index is missing at front-wheel/tyre
       And it says "gives no load index and speed symbol"
 
+    Scenario Outline: no law of that country is in the rule book; what is bad by all that is known is bad all the same
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is JP
+      And front-brake/caliper/inner-pad measured thickness <thickness> mm ± 0.1 mm
+      Then brakes.pad-thickness is <state> at front-brake/caliper/inner-pad
+
+      Examples:
+        | thickness | state   |
+        | 1.0       | fault   |
+        | 1.5       | missing |
+        | 4.0       | missing |
+
+    Scenario Outline: the same of a value that was worked out
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is JP
+      And front-brake/control measured braking-force <force> N ± 10 N
+      And rear-brake/control measured braking-force 200 N ± 10 N
+      And machine measured mass-with-rider 246 kg ± 1 kg
+      Then brakes.efficiency-both is <state>
+
+      Examples:
+        | force | state   |
+        | 300   | fault   |
+        | 1500  | missing |
+
   Rule: A value is held against its limit with its uncertainty
 
     Scenario Outline: one reading

@@ -110,6 +110,35 @@ Feature: Is it the machine the papers speak of?
       Then record.territory is missing
       And it says "this rule book holds no local code for JP"
 
+    Scenario Outline: the law of a union is not the law of its parts
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      Then record.territory is missing
+      And it says "this rule book holds no local code for <territory>, only that of <union>"
+
+      Examples:
+        | territory | union               |
+        | IT        | European Union (EU) |
+        | AT        | European Union (EU) |
+        | US-OH     | United States (US)  |
+        | US        | United States (US)  |
+
+    Scenario: Northern Ireland has regulations of its own
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB-NIR
+      Then record.territory is missing
+      And it says "this rule book holds no local code for GB-NIR"
+
+    Scenario Outline: parts of a country whose law is loaded
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      Then record.territory is met
+
+      Examples:
+        | territory |
+        | GB-SCT    |
+        | DE-BY     |
+
     Scenario Outline: a code that is no country's
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is <code>

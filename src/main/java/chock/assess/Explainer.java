@@ -68,7 +68,7 @@ public final class Explainer {
         Witness.Ground ground = witness.of(required);
         State state = concluded.of(required, Outcome.class).stream().map(Outcome::state).findFirst().orElse(State.MISSING);
         LimitFor limit = new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).limitFor(required);
-        boolean applied = limit != null && limit.applied() != null;
+        boolean applied = limit != null && !limit.lacks();
         List<Wanted> wanted = concluded.of(required, Wanted.class).stream().sorted(Comparator.comparing(w -> card.wants().indexOf(w.want()))).toList();
         return new AtPlace(required.point(), state, ground == null ? card.id() : ground.rule(), ground == null ? List.of() : ground.facts().stream().map(f -> FactWords.of(f, record)).filter(w -> !w.isEmpty()).toList(),
                 wanted.stream().map(w -> wanted(required, w)).toList(), applied ? limit.applied().words() : null, applied ? limit.applied().others() : List.of(),

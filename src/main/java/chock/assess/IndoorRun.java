@@ -21,7 +21,7 @@ public record IndoorRun(RunSheet sheet, RunAir air, Map<RunLevel.Name, Applied> 
 
     static IndoorRun of(RunSheet sheet, Conclusions concluded) {
         Map<RunLevel.Name, Applied> levels = new TreeMap<>();
-        concluded.levels().stream().filter(level -> level.limit().applied() != null).forEach(level -> levels.put(level.name(), level.limit().applied()));
+        concluded.levels().stream().filter(level -> !level.limit().lacks()).forEach(level -> levels.put(level.name(), level.limit().applied()));
         RunAir air = worst(concluded.air());
         return new IndoorRun(sheet, air == null || air.peak().isEmpty() ? null : air, levels);
     }

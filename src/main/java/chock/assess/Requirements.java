@@ -1,8 +1,10 @@
 package chock.assess;
 
+import chock.assess.facts.AsOf;
 import chock.assess.facts.Correction;
 import chock.assess.facts.Current;
 import chock.assess.facts.Defect;
+import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
@@ -318,7 +320,7 @@ public final class Requirements {
     /** The range in force for a requirement, or null when nothing is in force: a rule that takes its value from it then stays silent. */
     public Bounds boundsFor(Required required) {
         LimitFor limit = limitFor(required);
-        return limit == null || limit.applied() == null ? null : limit.applied().bounds();
+        return limit == null || limit.lacks() ? null : limit.applied().bounds();
     }
 
     /** Every limit that was asked for so far. */
@@ -517,6 +519,11 @@ public final class Requirements {
         return book.codesOf(record.territory()).stream().map(c -> c.name() + " (" + c.code() + ")").collect(Collectors.joining(", "));
     }
 
+    /** True when one of them is the law of that place itself, not of a union which leaves things open to its parts. */
+    public boolean hasLocalCode() {
+        return book.codesOf(record.territory()).stream().anyMatch(code -> !code.union());
+    }
+
     /** True when the card of a check says that this work undoes that evidence: for a check asked only while such evidence stands. */
     public boolean undone(String check, String point, Work work, Evidence evidence) {
         return wantedFor(new Required(check, point)).stream().anyMatch(wanted -> wanted.key().equals(evidence.key()) && work.undoes(wanted, evidence)
@@ -528,9 +535,23 @@ public final class Requirements {
         return book.exemptByRegistration(limit, record);
     }
 
+    /** True when what a rule worked out is a fault, though its limit is not known whole: by itself, or outside of what is known. */
+    public boolean isFaultAllTheSame(Derived derived, AsOf now) {
+        LimitFor limit = limitFor(derived.required());
+        return derived.state() == State.FAULT
+                || derived.state() == null && limit != null && limit.applied() != null && Judge.derived(derived, limit, now).state() == State.FAULT;
+    }
+
+    /** True of what can be judged by itself: while its limit is not known whole, only what is bad by all that is known. */
+    public boolean isJudged(Current current) {
+        LimitFor limit = limitFor(current.required());
+        return limit == null || !limit.lacks() || current.wanted().faulty(current.evidence())
+                && (current.answer() != null || current.measured() != null && limit.applied() != null);
+    }
+
     public boolean lacksLimit(Required required) {
         LimitFor limit = limitFor(required);
-        return limit != null && limit.applied() == null;
+        return limit != null && limit.lacks();
     }
 
     /** What its limit lacks, in a sentence; empty when it has one or needs none. */

@@ -10,22 +10,28 @@ import java.util.function.UnaryOperator;
  *
  * @param code ISO 3166 code
  * @param name the territory in words
+ * @param union whether its parts make law beside it: what a union leaves open, the law of a part may settle
  * @param members territories it covers besides its own
+ * @param except parts of its own territory where it does not hold
  * @param limits numbers it sets
  * @param setsNone limits it was searched for without finding a number, with the source searched
  */
-public record LocalCode(String code, String name, List<String> members, List<Limit> limits, Map<String, Source> setsNone) {
+public record LocalCode(String code, String name, boolean union, List<String> members, List<String> except, List<Limit> limits,
+                        Map<String, Source> setsNone) {
 
     /** True for the territory itself, a part of it, or a member. */
     public boolean covers(String territory) {
         int dash = territory.indexOf('-');
         String country = dash < 0 ? territory : territory.substring(0, dash);
+        if (except.contains(territory)) {
+            return false;
+        }
         return code.equals(territory) || code.equals(country) || members.contains(territory) || members.contains(country);
     }
 
-    /** True when this code has been searched for that limit, whether or not it sets a number. */
-    public boolean speaksOf(String limit) {
-        return setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
+    /** True when this code settles that limit: by a number, or by having none where nobody else could set it. */
+    public boolean settles(String limit) {
+        return !union && setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
     }
 
     /** What it says of this limit on a day, for a machine first registered on another; of one document, the latest. */
@@ -35,6 +41,6 @@ public record LocalCode(String code, String name, List<String> members, List<Lim
     }
 
     LocalCode with(UnaryOperator<Limit> change) {
-        return new LocalCode(code, name, members, limits.stream().map(change).toList(), setsNone);
+        return new LocalCode(code, name, union, members, except, limits.stream().map(change).toList(), setsNone);
     }
 }

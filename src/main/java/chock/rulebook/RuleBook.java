@@ -404,9 +404,7 @@ public final class RuleBook {
         local.forEach(code -> rests.addAll(code.inForce(id, record.machine().firstRegistered(), day)));
         Optional<Limit> houses = latest(tightened(), id, day);
         houses.ifPresent(rests::add);
-        if (base.local() && local.stream().noneMatch(c -> c.speaksOf(id))) {
-            return new LimitFor(null, "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector", rests);
-        }
+        boolean lawKnown = !base.local() || local.stream().anyMatch(code -> code.settles(id));
         Optional<MakerFigure> maker = record.maker().figure(id, point);
         if (base.maker() != Limit.Maker.NONE && maker.isEmpty()) {
             if (!record.maker().saysNone(id, point)) {
@@ -429,7 +427,8 @@ public final class RuleBook {
         }
         rests.stream().filter(l -> l.territory() != null).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
         houses.ifPresent(h -> candidates.add(new Candidate(h.sense() == Limit.Sense.WITHIN ? makersBounds(h, maker.orElseThrow()) : h.bounds(), h.source())));
-        return new LimitFor(strictest(id, base.sense(), candidates, others), null, rests);
+        String gap = lawKnown ? null : "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector";
+        return new LimitFor(strictest(id, base.sense(), candidates, others), gap, rests);
     }
 
     private static Optional<Limit> latest(List<Limit> limits, String id, LocalDate day) {

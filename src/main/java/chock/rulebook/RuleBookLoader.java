@@ -439,7 +439,9 @@ final class RuleBookLoader {
         }
         String code = sheet.text("code");
         String name = sheet.text("name");
+        boolean union = sheet.yesOr("union", false);
         List<String> members = sheet.texts("members");
+        List<String> except = sheet.texts("except");
         List<Limit> own = new ArrayList<>();
         for (Sheet item : sheet.sheets("limits")) {
             Limit limit = LimitReader.local(item, code);
@@ -458,7 +460,7 @@ final class RuleBookLoader {
         }
         sheet.done();
         if (code != null) {
-            codes.put(code, new LocalCode(code, name, members, own, none));
+            codes.put(code, new LocalCode(code, name, union, members, except, own, none));
         }
     }
 
