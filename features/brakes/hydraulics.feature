@@ -305,7 +305,7 @@ Feature: Hydraulics
       Then brakes.master-cylinder is not applicable
 
   @brakes.fluid-grade
-  Rule: The fluid is of the grade marked on the reservoir, and silicone never meets glycol
+  Rule: The fluid is of the grade marked on the reservoir or one that boils later, and silicone never meets glycol
 
     Scenario Outline: marked and filled
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -320,8 +320,18 @@ Feature: Hydraulics
         | DOT-5   | DOT-5   | met   |
         | DOT-5.1 | DOT-5.1 | met   |
         | DOT-4   | DOT-3   | fault |
+        | DOT-3   | DOT-4   | met   |
+        | DOT-3   | DOT-5.1 | met   |
+        | DOT-4   | DOT-5.1 | met   |
+        | DOT-5.1 | DOT-4   | fault |
+        | DOT-5.1 | DOT-3   | fault |
         | DOT-4   | DOT-5   | fault |
         | DOT-5   | DOT-5.1 | fault |
+        | DOT-5.1 | DOT-5   | fault |
+        | DOT-3-or-DOT-4 | DOT-3   | met   |
+        | DOT-3-or-DOT-4 | DOT-4   | met   |
+        | DOT-3-or-DOT-4 | DOT-5.1 | met   |
+        | DOT-3-or-DOT-4 | DOT-5   | fault |
         | unknown | DOT-4   | fault |
         | DOT-4   | unknown | fault |
         | unknown | unknown | fault |

@@ -154,6 +154,33 @@ Feature: Stop lamp
       And machine tried controls-lighting-stop-lamp 0 times
       Then brakes.stop-lamp-controls is fault
 
+    Scenario Outline: Germany, no switch fitted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is DE
+      And the machine is first registered <registered>
+      And the top speed is <speed>
+      And the front brake has no stop lamp switch
+      And the rear brake has no stop lamp switch
+      And machine tried controls-lighting-stop-lamp 0 times
+      Then brakes.stop-lamp-controls is <state>
+
+      # none before 1988, from memory; none up to 50 km/h: StVZO § 53 (2), read in a copy
+      Examples:
+        | registered | speed    | state          |
+        | 1955-04-01 | 110 km/h | not applicable |
+        | 1987-12-31 | 110 km/h | not applicable |
+        | 1988-01-01 | 110 km/h | fault          |
+        | 1988-01-01 | 50 km/h  | not applicable |
+        | 1988-01-01 | 51 km/h  | fault          |
+
+    Scenario: GB, a trials machine without lamps
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has lamps no
+      And the front brake has no stop lamp switch
+      And the rear brake has no stop lamp switch
+      Then brakes.stop-lamp-controls is not applicable
+      And electrics.daylight-only is missing
+
     Scenario Outline: where the code gives no number, one is asked for
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is <territory>

@@ -3,6 +3,14 @@ Feature: Can the readings be relied on?
   @record.instrument-calibrated
   Rule: Every reading is taken with an instrument inside its calibration, or taken again
 
+    Scenario: a tyre gauge outside its calibration closes no first start
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the calibration of the instrument ran out 2 days ago
+      And front-wheel/tyre measured pressure 180 kPa ± 5 kPa 1 day ago
+      Then record.instrument-calibrated is stale
+      And the first-start is not closed by record.instrument-calibrated
+      And it is cleared by "Measure again, or torque again, with an instrument that is inside its calibration."
+
     Scenario: inside its calibration
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm

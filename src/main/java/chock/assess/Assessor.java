@@ -105,7 +105,7 @@ public final class Assessor {
                 places.add(telling.place());
                 lapses = Judge.earlier(telling.lapses(), lapses);
             }
-            findings.add(finding(card, places, lapses));
+            findings.add(finding(card, places, lapses, concluded));
         }
         findings.sort(Comparator.comparing(Finding::state).thenComparing((Finding f) -> !f.critical()).thenComparing(Finding::check));
         if (!book.gates().contains(gate)) {
@@ -131,7 +131,7 @@ public final class Assessor {
             if (!places.isEmpty()) {
                 List<String> dangers = concluded.dangers(card.id(), gate);
                 List<String> words = book.library().dangers().words(dangers);
-                Finding found = finding(card, places, null);
+                Finding found = finding(card, places, null, concluded);
                 closedBy.add(new ClosedBy(found.saying(found.says() + ClosedBy.why(gate, words)), dangers, words, card.gates().stream().sorted().toList()));
             }
         }
@@ -146,14 +146,16 @@ public final class Assessor {
                 .filter(j -> book.closings(book.cards().get(j.required().check())).stream().anyMatch(row -> row.gates().contains(gate))).map(Judgement::lapses);
     }
 
-    private static Finding finding(Card card, List<Finding.AtPlace> places, Instant lapses) {
+    private static Finding finding(Card card, List<Finding.AtPlace> places, Instant lapses, Conclusions concluded) {
         places.sort(Comparator.comparing(Finding.AtPlace::state).thenComparing(Finding.AtPlace::point));
         Finding.AtPlace worst = places.get(0);
         boolean met = worst.state() == State.MET;
+        String remedy = concluded.required(card.id()).stream().filter(required -> required.point().equals(worst.point())).findFirst()
+                .map(required -> FirstToDo.about(card, worst.state(), required, concluded)).orElse(met ? null : card.remedy());
         List<String> notes = places.stream().flatMap(p -> p.notes().stream()).distinct().toList();
         Set<String> evidence = new TreeSet<>();
         places.forEach(p -> evidence.addAll(p.evidence()));
-        return new Finding(card.id(), worst.state(), worst.says(), worst.measured(), worst.limit(), worst.margin(), met ? null : card.remedy(),
+        return new Finding(card.id(), worst.state(), worst.says(), worst.measured(), worst.limit(), worst.margin(), remedy,
                 card.caution(), notes, List.copyOf(evidence), card.critical(), List.copyOf(places), met ? lapses : null);
     }
 

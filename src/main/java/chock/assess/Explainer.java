@@ -61,7 +61,9 @@ public final class Explainer {
 
     private Explanation explain(Card card) {
         List<AtPlace> places = concluded.required(card.id()).stream().map(r -> place(card, r)).sorted(Comparator.comparing(AtPlace::state).thenComparing(AtPlace::point)).toList();
-        return new Explanation(card.id(), card.question(), card.applies(), places, card.remedy());
+        String remedy = places.isEmpty() ? card.remedy() : concluded.required(card.id()).stream().filter(r -> r.point().equals(places.get(0).point())).findFirst()
+                .map(worst -> FirstToDo.about(card, places.get(0).state(), worst, concluded)).orElse(card.remedy());
+        return new Explanation(card.id(), card.question(), card.applies(), places, remedy);
     }
 
     private AtPlace place(Card card, Required required) {

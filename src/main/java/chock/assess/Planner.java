@@ -186,7 +186,7 @@ final class Planner {
     private void open(Open open, Set<String> standing) {
         Set<String> before = Set.copyOf(tasks.keySet());
         open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
-        new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap));
+        new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap, Character.toUpperCase(gap.charAt(0)) + gap.substring(1) + "."));
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
         open.judged(State.DOUBT).forEach(j -> again(open, j.evidence().stream().allMatch(open::isAsked) ? j.evidence() : List.of(), j.says()));
         open.judged(State.MISSING).forEach(j -> again(open, j.evidence(), j.says()));
@@ -231,9 +231,13 @@ final class Planner {
     }
 
     private void settle(Open open, String why) {
+        settle(open, why, open.card().remedy());
+    }
+
+    private void settle(Open open, String why, String says) {
         Task task = tasks.computeIfAbsent("settle " + open.card().id() + " " + open.required().point(), k -> new Task(Kind.SETTLE, open.required().point(), null, List.of()));
         told(task, open.card());
-        task.remedies.add(open.card().remedy());
+        task.remedies.add(says);
         task.because.add(why);
     }
 

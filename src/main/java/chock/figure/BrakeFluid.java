@@ -49,6 +49,20 @@ public enum BrakeFluid {
     }
 
     /**
+     * Whether it may be filled where another grade is marked: the same family, and boiling no sooner, fresh or wet. So DOT 5.1
+     * serves for DOT 4 and DOT 4 for DOT 3, never the other way round, and DOT 5 for nothing else (common practice, from the
+     * boiling points of 49 CFR 571.116).
+     */
+    public boolean servesFor(BrakeFluid marked) {
+        return mayMeet(marked) && leastDry.compareTo(marked.leastDry) >= 0 && leastWet.compareTo(marked.leastWet) >= 0;
+    }
+
+    /** The grade that a mark asks for at least: of {@code DOT-3-or-DOT-4} the lower. */
+    public static BrakeFluid marked(String text) {
+        return read(text.replaceFirst("-or-.*", ""));
+    }
+
+    /**
      * The grade written so: {@code DOT 4}, {@code dot4}, {@code 5.1}, {@code DOT-5.1}.
      *
      * @throws BadFigureInput for any other text

@@ -10,6 +10,11 @@ import java.util.List;
  * @param rests the limits of the rule book, local codes and house that were held against each other
  */
 public record LimitFor(Applied applied, String gap, List<Limit> rests) {
+    /** What has to be known before anything can be good by it: {@code The record gives no maker's figure for ...}. */
+    public String toKnow() {
+        return Character.toUpperCase(gap.charAt(0)) + gap.substring(1) + ".";
+    }
+
     /** True when nothing can be good by it: something that must be known is lacking. */
     public boolean lacks() {
         return gap != null;

@@ -1,0 +1,77 @@
+package chock.assess;
+
+import chock.assess.facts.Required;
+import chock.assess.facts.Standing;
+import chock.assess.facts.Wanted;
+import chock.record.Deed;
+import chock.rulebook.Card;
+import chock.rulebook.LimitFor;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What to do first about a check that is open. A fault is put right. What is only missing, stale or doubtful is looked at, tried,
+ * measured or looked up first: nobody fits new pads because nobody measured the old ones.
+ */
+final class FirstToDo {
+    private FirstToDo() { }
+
+    /** What clears a check in this state at the worst of its places, or null when it is met. */
+    static String about(Card card, State state, Required worst, Conclusions concluded) {
+        return switch (state) {
+            case MET -> null;
+            case FAULT -> card.remedy();
+            default -> Optional.of(before(card, worst, concluded)).filter(first -> !first.isEmpty()).map(first -> first + " Where it is not good: " + card.remedy()).orElse(card.remedy());
+        };
+    }
+
+    private static String before(Card card, Required worst, Conclusions concluded) {
+        List<Wanted> wanted = concluded.of(worst, Wanted.class);
+        List<String> first = new ArrayList<>();
+        wanted.stream().map(Wanted::limit).filter(limit -> limit != null && limit.lacks()).map(LimitFor::toKnow).findFirst().ifPresent(first::add);
+        // Where only work is wanted, the work is what is to be done.
+        if (card.wants().stream().anyMatch(want -> want.weakest() == Deed.DONE)) {
+            return String.join(" ", first);
+        }
+        List<String> proven = concluded.of(worst, Standing.class).stream().map(standing -> standing.wanted().name()).toList();
+        List<Wanted> open = wanted.stream().filter(want -> !proven.contains(want.name())).toList();
+        // Whatever stands is not good enough, such as two readings that differ: all of it again.
+        looks(open.isEmpty() && first.isEmpty() ? wanted : open).ifPresent(first::add);
+        return String.join(" ", first);
+    }
+
+    /** {@code Look at the date mark; measure the gap at rest and the gap when on; write down what you find.} */
+    private static Optional<String> looks(List<Wanted> open) {
+        Map<String, List<String>> byVerb = new LinkedHashMap<>();
+        open.forEach(want -> {
+            String what = "the " + want.want().aspect().replace('-', ' ');
+            List<String> named = byVerb.computeIfAbsent(verb(want.want().weakest()), verb -> new ArrayList<>());
+            if (!named.contains(what)) {
+                named.add(what);
+            }
+        });
+        if (byVerb.isEmpty()) {
+            return Optional.empty();
+        }
+        String all = byVerb.entrySet().stream().map(verb -> verb.getKey() + " " + list(verb.getValue())).collect(Collectors.joining("; "));
+        return Optional.of(Character.toUpperCase(all.charAt(0)) + all.substring(1) + "; write down what you find.");
+    }
+
+    private static String list(List<String> named) {
+        int last = named.size() - 1;
+        return last == 0 ? named.get(0) : String.join(", ", named.subList(0, last)) + " and " + named.get(last);
+    }
+
+    private static String verb(Deed weakest) {
+        return switch (weakest) {
+            case MEASURED -> "measure";
+            case TRIED -> "try";
+            case SEEN -> "look at";
+            default -> "find out";
+        };
+    }
+}
