@@ -132,6 +132,31 @@ class PackagedProgramIT {
         }
     }
 
+    @Test
+    void anArchiveIsMadeWhereTheProgramWasMovedTo(@TempDir Path elsewhere) throws IOException, InterruptedException {
+        assumeThat(run(List.of(java(), "-Xshare:on", "-version")).status()).as("this JVM shares classes").isZero();
+        Path moved = Files.createDirectories(elsewhere.resolve("a place of its own"));
+        for (String file : List.of("chock", "chock.jar")) {
+            Files.copy(Path.of("target").resolve(file), moved.resolve(file));
+        }
+        Files.createSymbolicLink(moved.resolve("lib"), Path.of("target/lib").toAbsolutePath());
+        String launcher = moved.resolve("chock").toString();
+        List<String> assess = List.of(launcher, "assess", "--as-of", "2026-11-25T12:00", "docs/examples/lark-faults.yaml");
+        assertThat(run(List.of(launcher, "--version", "--verbose")).out()).contains("class archive: none that fits");
+        assertThat(run(List.of(launcher, "assess", "no-such-record.yaml")).status()).isEqualTo(2);
+        assertThat(moved.resolve("chock.jsa")).as("after a run that judged nothing").doesNotExist();
+        Ended first = run(assess);
+        assertThat(first.status()).isEqualTo(1);
+        assertThat(first.err()).isEmpty();
+        assertThat(run(List.of(launcher, "--version", "--verbose")).out()).contains("class archive: in use, ");
+        Object made = Files.getLastModifiedTime(moved.resolve("chock.jsa"));
+        assertThat(run(assess).out()).isEqualTo(first.out());
+        assertThat(Files.getLastModifiedTime(moved.resolve("chock.jsa"))).as("made once").isEqualTo(made);
+        try (Stream<Path> left = Files.list(moved)) {
+            assertThat(left.map(file -> file.getFileName().toString())).containsExactlyInAnyOrder("chock", "chock.jar", "lib", "chock.jsa", "chock.jsa.for");
+        }
+    }
+
     /** Another country, clock, alphabet and character set of the machine it runs on. */
     @Test
     void theSameBytesOnEveryMachine() throws IOException, InterruptedException {
