@@ -15,7 +15,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.Optional;
@@ -60,7 +62,8 @@ public final class Assessor {
 
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
         AsOf now = Reasoning.moment(record, asOf);
-        List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded)).toList();
+        Map<Required, Told> told = new HashMap<>();
+        List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded, told)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
@@ -79,7 +82,15 @@ public final class Assessor {
         }
     }
 
-    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Conclusions concluded) {
+    /** What is told of a requirement, and until when it holds: the same at every gate that asks for it. */
+    private record Told(Finding.AtPlace place, Instant lapses) {
+        static Told of(Telling telling) {
+            return new Told(telling.place(), telling.lapses());
+        }
+    }
+
+    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Conclusions concluded,
+            Map<Required, Told> told) {
         List<Finding> findings = new ArrayList<>();
         List<GateVerdict.NotApplicable> notAsked = new ArrayList<>();
         List<String> faults = new ArrayList<>();
@@ -101,9 +112,10 @@ public final class Assessor {
                     places.add(new Finding.AtPlace(required.point(), State.MISSING, Points.title(required.point()) + ": the rule book could not evaluate this", null, null, null, List.of(), List.of()));
                     continue;
                 }
-                Telling telling = new Telling(required, state.get(), card, concluded, record);
-                places.add(telling.place());
-                lapses = Judge.earlier(telling.lapses(), lapses);
+                Told here = told.computeIfAbsent(required,
+                        r -> Told.of(new Telling(r, state.get(), card, concluded, record)));
+                places.add(here.place);
+                lapses = Judge.earlier(here.lapses, lapses);
             }
             findings.add(finding(card, places, lapses, concluded));
         }

@@ -43,6 +43,7 @@ final class Conclusions {
     private final List<SetAside> setAside = new ArrayList<>();
     private final List<Closing> closings = new ArrayList<>();
     private final Set<Judgement> ended = new HashSet<>();
+    private final Set<Required> closed = new HashSet<>();
 
     private final Requirements requirements;
     private int settledAtOnce;
@@ -104,6 +105,8 @@ final class Conclusions {
             closings.add(one);
         } else if (fact instanceof Ended one) {
             ended.add(one.fault());
+        } else if (fact instanceof Closed one) {
+            closed.add(one.required());
         }
     }
 
@@ -145,7 +148,11 @@ final class Conclusions {
 
     /** Where a known fault of this check closes a gate that does not ask for it; empty when it does not. */
     List<Required> closing(String check, Gate gate) {
-        return required(check).stream().filter(required -> of(required, Closed.class).stream().anyMatch(closed -> closed.gate() == gate)).toList();
+        if (closed.isEmpty()) {
+            return List.of();
+        }
+        return required(check).stream().filter(closed::contains)
+                .filter(required -> of(required, Closed.class).stream().anyMatch(one -> one.gate() == gate)).toList();
     }
 
     /** True of a fault worked out from several readings that work has ended since. */
@@ -160,7 +167,15 @@ final class Conclusions {
 
     /** What was concluded about a requirement, of one kind, in no order. */
     <T> List<T> of(Required required, Class<T> kind) {
-        return byRequirement.getOrDefault(required, List.of()).stream().filter(kind::isInstance).map(kind::cast).toList();
+        List<T> found = null;
+        for (Object fact : byRequirement.getOrDefault(required, List.of())) {
+            if (kind.isInstance(fact)) {
+                // Of most kinds there is nothing to say of a check, or one thing.
+                found = found == null ? new ArrayList<>(2) : found;
+                found.add(kind.cast(fact));
+            }
+        }
+        return found == null ? List.of() : found;
     }
 
     /** What became of a requirement; empty when the rules gave no outcome or several. */

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** Tells the outcome of one requirement as a colleague would. */
@@ -36,13 +37,22 @@ final class Telling {
         this.state = state;
         this.record = record;
         // Order of conclusion is the engine's; order of telling is ours.
-        List<String> wants = card.wants().stream().map(Card.Want::name).toList();
-        this.judgements = concluded.of(required, Judgement.class).stream()
-                .sorted(Comparator.comparing(Judgement::state).thenComparing(j -> wants.indexOf(j.want())).thenComparing(j -> String.join(" ", j.evidence())).thenComparing(Judgement::says)).toList();
-        this.lacks = concluded.of(required, Lack.class).stream().sorted(Comparator.comparing(Lack::state).thenComparing(Lack::says)).toList();
-        this.setAside = concluded.of(required, SetAside.class).stream().filter(SetAside::wasProof)
-                .sorted(Comparator.comparing(SetAside::reason).thenComparing(SetAside::entry).thenComparing(s -> String.valueOf(s.by()))).toList();
+        this.judgements = inOrder(concluded.of(required, Judgement.class), () -> inOrderOf(card));
+        this.lacks = inOrder(concluded.of(required, Lack.class), () -> Comparator.comparing(Lack::state).thenComparing(Lack::says));
+        this.setAside = inOrder(concluded.of(required, SetAside.class).stream().filter(SetAside::wasProof).toList(),
+                () -> Comparator.comparing(SetAside::reason).thenComparing(SetAside::entry).thenComparing(s -> String.valueOf(s.by())));
         this.notes = concluded.of(required, Note.class).stream().map(n -> Points.title(required.point()) + ": " + n.text()).sorted().toList();
+    }
+
+    private static Comparator<Judgement> inOrderOf(Card card) {
+        List<String> wants = card.wants().stream().map(Card.Want::name).toList();
+        return Comparator.comparing(Judgement::state).thenComparing(j -> wants.indexOf(j.want()))
+                .thenComparing(j -> String.join(" ", j.evidence())).thenComparing(Judgement::says);
+    }
+
+    /** Of most requirements there is one thing to tell, or nothing. */
+    private static <T> List<T> inOrder(List<T> told, Supplier<Comparator<T>> order) {
+        return told.size() < 2 ? told : told.stream().sorted(order.get()).toList();
     }
 
     Finding.AtPlace place() {
