@@ -71,6 +71,8 @@ public final class Requirements {
     private final Map<Wanted, LatestWork<Work>> mending = new HashMap<>();
     private final Map<String, List<Evidence>> looks = new HashMap<>();
     private final Map<String, List<Correction>> corrections;
+    private final List<Evidence> statements;
+    private Map<String, List<Evidence>> byKey;
     private Map<String, String> rare;
 
     /**
@@ -103,7 +105,9 @@ public final class Requirements {
         this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
         this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
         this.corrections = every(Correction.class, facts).stream().collect(Collectors.groupingBy(Correction::corrects));
-        this.evidence = new Places<>(every(Evidence.class, facts), one -> one.entry().point());
+        List<Evidence> all = every(Evidence.class, facts);
+        this.statements = all.stream().filter(Evidence::isStatement).toList();
+        this.evidence = new Places<>(all, one -> one.entry().point());
     }
 
     private static <T> List<T> every(Class<T> kind, List<Object> facts) {
@@ -206,6 +210,32 @@ public final class Requirements {
             implied.put(wanted, elsewhere);
         }
         return elsewhere.mayFollow(evidence, wanted, this::isWithdrawn);
+    }
+
+    /** The last reading, certainly later, that cannot have been taken while this was closed; putting one's own slip right is no reading. */
+    public List<Evidence> openedSince(Wanted wanted, Evidence closed) {
+        List<Evidence> last = new ArrayList<>();
+        for (String key : wanted.openedFor()) {
+            for (Evidence reading : byKey().getOrDefault(key, List.of())) {
+                boolean later = reading.laterThan(closed) && (last.isEmpty() || reading.newerThan(last.get(0)));
+                if (later && wanted.isOpenedFor(reading) && !isOwnSlip(reading)) {
+                    last = List.of(reading);
+                }
+            }
+        }
+        return last;
+    }
+
+    private boolean isOwnSlip(Evidence reading) {
+        String first = reading.entry().corrects();
+        return first != null && record.entry(first).filter(entry -> entry.by().equals(reading.entry().by())).isPresent();
+    }
+
+    private Map<String, List<Evidence>> byKey() {
+        if (byKey == null) {
+            byKey = statements.stream().collect(Collectors.groupingBy(Evidence::key));
+        }
+        return byKey;
     }
 
     private boolean isWithdrawn(Work work) {

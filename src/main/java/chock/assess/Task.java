@@ -83,9 +83,10 @@ final class Task {
         return !works.isEmpty();
     }
 
-    /** True when this step must come first: its work takes away what the other proves, or is what the other looks at. */
+    /** True when this step must come first: its work takes away what the other proves, or is what the other looks at, or what the other closes is open for it. */
     boolean comesBefore(Task other) {
         return other.follows.contains(this) || this != other && works.stream().map(this::done).anyMatch(work -> other.wanted.stream().anyMatch(w -> w.isUndoneBy(work)))
+                || this != other && !isWork() && other.wanted.stream().anyMatch(w -> w.openedFor().contains(Entry.key(point, what)))
                 || kind == Kind.PUT_RIGHT && other.kind == Kind.PUT_TOGETHER && Entry.covers(other.point, point);
     }
 

@@ -97,6 +97,11 @@ final class Telling {
                 String untimed = work.at().date().equals(entry.at().date()) && (work.at().time() == null || entry.at().time() == null) ? "; write times to show which came first" : "";
                 yield "was undone when " + record.nameOf(work.by()) + " wrote '" + work.what() + "' on " + Points.words(work.point()) + " " + work.at() + " (" + work.id() + ")" + ImpliedWork.words(reasons.get(0).wanted(), work) + untimed;
             }
+            case OPENED -> {
+                Entry reading = record.entry(reasons.get(0).by()).orElseThrow();
+                yield "came before " + Judge.brief(reading) + " of " + reading.at() + " at " + Points.words(reading.point()) + " (" + reading.id() + "), which cannot be had with this closed; if it was, correct it with a remark that begins '"
+                        + reasons.get(0).wanted().laid().readAssembled() + "' and says how";
+            }
             case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words() + (reasons.get(0).wanted().holds().hours() != null && entry.at().time() == null ? "; write the time of day with it" : "");
             case OUT_OF_CALIBRATION -> "was " + used(entry) + " with " + entry.with() + " outside its calibration";
             case INSTRUMENT_FOUND_OUT -> "was " + used(entry) + " with " + entry.with() + ", later found out of tolerance (" + reasons.get(0).by() + ")";

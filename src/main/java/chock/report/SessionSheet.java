@@ -12,6 +12,7 @@ import chock.rulebook.RuleBook;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -39,9 +40,20 @@ public final class SessionSheet {
      * Steps of one session.
      *
      * @param phase what must be allowed, in words
-     * @param work whether they are work; looking comes in a session of its own, since another person may do it
+     * @param turn what kind of steps
      */
-    private record Round(String phase, boolean work, List<Step> steps) { }
+    private record Round(String phase, Turn turn, List<Step> steps) { }
+
+    /** Looking comes in a session of its own, since another person may do it; first while parts are apart, before the work that closes them. */
+    private enum Turn {
+        MENDING("work that mends and puts together."), APART("what is measured, tried and seen while it is apart."), WORK("work."), LOOKING("what is measured, tried and seen.");
+
+        private final String words;
+
+        Turn(String words) {
+            this.words = words;
+        }
+    }
 
     private SessionSheet(OrderOfWork order, RuleBook book) {
         this.order = order;
@@ -75,20 +87,34 @@ public final class SessionSheet {
         return step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
     }
 
-    /** Within what must be allowed: first the work, in its order, then everything that is looked at. */
+    /** Within what must be allowed: first the work, in its order, with what is read between, then everything else that is looked at. */
     private List<Round> rounds() {
-        Map<Card.Needs, List<Round>> rounds = new LinkedHashMap<>();
+        Map<Card.Needs, Map<Turn, Round>> rounds = new LinkedHashMap<>();
+        List<Step> apart = order.steps().stream().filter(step -> isLine(step) && isReadApart(step)).toList();
         for (Step step : order.steps()) {
             if (isLine(step)) {
-                List<Round> both = rounds.computeIfAbsent(step.needs(), needs -> List.of(new Round(OrderReport.phase(needs, order.gate()), true, new ArrayList<>()), new Round(OrderReport.phase(needs, order.gate()), false, new ArrayList<>())));
-                both.get(isWork(step) ? 0 : 1).steps.add(step);
+                rounds.computeIfAbsent(step.needs(), needs -> new EnumMap<>(Turn.class))
+                        .computeIfAbsent(turn(step, apart), turn -> new Round(OrderReport.phase(step.needs(), order.gate()), turn, new ArrayList<>())).steps.add(step);
             }
         }
-        return rounds.values().stream().flatMap(List::stream).filter(round -> !round.steps.isEmpty()).toList();
+        return rounds.values().stream().flatMap(turns -> turns.values().stream()).toList();
+    }
+
+    private Turn turn(Step step, List<Step> apart) {
+        if (!isWork(step)) {
+            return isReadApart(step) ? Turn.APART : Turn.LOOKING;
+        }
+        // A pivot is torqued before its play is read, and the dampers are put back after that.
+        boolean before = apart.stream().anyMatch(reading -> reading.point().equals(step.point()) && reading.number() > step.number());
+        return !apart.isEmpty() && (step.kind() != Kind.DO || before) ? Turn.MENDING : Turn.WORK;
+    }
+
+    private boolean isReadApart(Step step) {
+        return !isWork(step) && step.checks().stream().map(check -> book.cards().get(check)).filter(Objects::nonNull).anyMatch(card -> book.library().assembly().isReadApart(card, step.what()));
     }
 
     private void round(Round round) {
-        comment("  ", round.phase + (round.work ? ": work." : ": what is measured, tried and seen."));
+        comment("  ", round.phase + ": " + round.turn.words);
         text.append("  - id: ").append(stem).append((char) ('a' + number++)).append("\n    at:   # ").append(LocalDateTime.ofInstant(order.asOf(), order.record().zone()).toString(), 0, 10)
                 .append(" hh:mm\n    by:   # ").append(String.join(", ", order.record().people().stream().map(person -> person.id()).toList())).append("\n    in-order: yes\n");
         with(round);

@@ -21,12 +21,14 @@ import java.util.Set;
  * @param mendsOnlyItself places where work ends no fault but those of what lies within, and within which part that is
  * @param mendsInPlace works that end a fault only of the part they are done on, or of what carries that part
  * @param reach rows of implied work, by the place they start from
+ * @param apart readings that cannot be taken assembled, by the proof that was opened for them
+ * @param readAssembled how a remark begins that says how such a reading was taken assembled all the same
  */
 public record Assembly(Map<String, Kind> kinds, Map<String, Set<Kind>> takes, Map<Level, Set<Kind>> acts, Map<Level, Set<String>> actsLike, Map<String, Level> like,
-                       Set<String> units, Map<String, Set<String>> whole, Map<String, String> mendsOnlyItself, Set<String> mendsInPlace, Map<String, List<Reach>> reach) {
+                       Set<String> units, Map<String, Set<String>> whole, Map<String, String> mendsOnlyItself, Set<String> mendsInPlace, Map<String, List<Reach>> reach, Map<String, List<ReadApart>> apart, String readAssembled) {
 
     /** A rule book without a word on how machines are put together. */
-    static final Assembly NONE = new Assembly(Map.of(), Map.of(), new EnumMap<>(Level.class), new EnumMap<>(Level.class), Map.of(), Set.of(), Map.of(), Map.of(), Set.of(), Map.of());
+    static final Assembly NONE = new Assembly(Map.of(), Map.of(), new EnumMap<>(Level.class), new EnumMap<>(Level.class), Map.of(), Set.of(), Map.of(), Map.of(), Set.of(), Map.of(), Map.of(), "");
 
     /** What a proof is a proof of. */
     public enum Kind {
@@ -64,6 +66,26 @@ public record Assembly(Map<String, Kind> kinds, Map<String, Set<Kind>> takes, Ma
         boolean fits(Map<String, String> fields) {
             return when.entrySet().stream().allMatch(field -> field.getValue().contains(fields.getOrDefault(field.getKey(), "")));
         }
+    }
+
+    /**
+     * A reading for which a part had to be apart.
+     *
+     * @param place where it is read
+     * @param aspect what is read
+     * @param only answers of which that is so; empty means all
+     */
+    public record ReadApart(Place place, String aspect, Set<String> only) { }
+
+    /** Readings for which this proof had to be opened. */
+    List<ReadApart> apart(String check, String want) {
+        return apart.getOrDefault(check + " " + want, apart.getOrDefault(check, List.of()));
+    }
+
+    /** True when what a card asks to be read under this aspect cannot be read assembled. */
+    public boolean isReadApart(Card card, String aspect) {
+        return card.wants().stream().filter(want -> want.aspect().equals(aspect)).map(want -> want.place() == null ? card.place() : want.place())
+                .anyMatch(place -> apart.values().stream().flatMap(List::stream).anyMatch(row -> row.aspect().equals(aspect) && row.place().equals(place)));
     }
 
     /** The kind of a proof, or null where the rule book names none, as for the checks of a house. */

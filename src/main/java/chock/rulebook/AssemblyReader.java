@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.rulebook.Assembly.Kind;
 import chock.rulebook.Assembly.Level;
+import chock.rulebook.Assembly.ReadApart;
 import chock.rulebook.Assembly.Reach;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -15,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads how machines are put together: strictly, and against the words, places and checks of the rule book. */
 final class AssemblyReader {
@@ -92,8 +94,13 @@ final class AssemblyReader {
             reach(row, reach);
         }
         Map<String, Kind> kinds = proofs(sheet);
+        Map<String, List<ReadApart>> apart = new HashMap<>();
+        String assembled = sheet.has("apart") ? sheet.text("read-assembled") : "";
+        for (Sheet row : sheet.sheets("apart")) {
+            apart(row, apart);
+        }
         sheet.done();
-        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, itself, inPlace, reach);
+        return new Assembly(kinds, takes, acts, actsLike, like, Set.copyOf(units), whole, itself, inPlace, reach, apart, assembled);
     }
 
     /** Works under a key; the name of a group stands for its works. */
@@ -205,6 +212,38 @@ final class AssemblyReader {
         if (plain && points != null && !points.contains(place)) {
             sheet.fault(key, "'" + place + "' is not a place", "Write a place that a card asks at, or list it under points in rules/evidence/words.yaml.");
         }
+    }
+
+    /** One row of readings that cannot be taken assembled, with what is closed once more after them. */
+    private void apart(Sheet row, Map<String, List<ReadApart>> apart) {
+        Set<String> only = new LinkedHashSet<>(row.texts("only"));
+        List<ReadApart> read = new ArrayList<>();
+        for (String proof : row.texts("read")) {
+            for (Card.Want want : wants(row, "read", proof)) {
+                Card card = cards.get(proof.split(" ", 2)[0]);
+                if (!only.isEmpty() && !Stream.concat(want.good().stream(), want.bad().stream()).toList().containsAll(only)) {
+                    row.fault("only", "'" + proof + "' is never all of " + only, "Write answers of its card.");
+                }
+                read.add(new ReadApart(want.place() == null ? card.place() : want.place(), want.aspect(), only));
+            }
+        }
+        for (String proof : row.texts("closes")) {
+            if (!wants(row, "closes", proof).isEmpty()) {
+                apart.computeIfAbsent(proof, p -> new ArrayList<>()).addAll(read);
+            }
+        }
+        row.done();
+    }
+
+    /** The wants behind a check, or behind a check and the name of one of them. */
+    private List<Card.Want> wants(Sheet row, String key, String proof) {
+        String[] words = proof.split(" ", 2);
+        Card card = cards.get(words[0]);
+        List<Card.Want> wants = card == null ? List.of() : card.wants().stream().filter(w -> words.length == 1 || w.name().equals(words[1])).toList();
+        if (wants.isEmpty() && points != null) {
+            row.fault(key, "'" + proof + "' is not a proof", "Write the id of a check, and behind a blank the name of one of its wants.");
+        }
+        return wants;
     }
 
     /** Every proof has one kind: a check names the kind of all its wants, or of each by its name. */

@@ -10,6 +10,7 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.NoteIs;
 import chock.record.Value;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Assembly;
@@ -29,6 +30,7 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -102,7 +104,7 @@ final class PlainJudge {
                 boolean corrected = isCorrected(e, wanted, limit);
                 boolean weak = tooWeak(e, want) && (!faulty(e, want, limit) || all.stream().anyMatch(o -> !tooWeak(o, want) && o.at().surelyAfter(e.at())));
                 boolean bad = faulty(e, want, limit);
-                boolean undone = bad ? isMended(e, wanted, all, limit) : isUndone(e, wanted);
+                boolean undone = bad ? isMended(e, wanted, all, limit) : isUndone(e, wanted) || wasOpenedToRead(e, wanted);
                 boolean old = isTooOld(e, wanted, limit) && (!bad || wanted.card().endsBy() == Card.EndsBy.TIME || wanted.latestDecides());
                 boolean dead = undone || old || !bad && (wasOutOfCalibration(e) || wasFoundOut(e));
                 boolean settled = bad && isSettled(e, wanted, all, limit);
@@ -239,6 +241,25 @@ final class PlainJudge {
         return false;
     }
 
+    /** Something was read later that nobody can read with this closed, and no remark says how. */
+    private boolean wasOpenedToRead(Entry closed, Wanted wanted) {
+        List<Assembly.ReadApart> rows = ASSEMBLY.apart().getOrDefault(wanted.card().id() + " " + wanted.name(), ASSEMBLY.apart().getOrDefault(wanted.card().id(), List.of()));
+        Map<String, String> named = wanted.card().place().match(wanted.required().point(), Examples.BOOK.library().places()).orElseThrow();
+        for (Assembly.ReadApart row : rows) {
+            for (String place : row.place().points(named, Examples.BOOK.library().places())) {
+                for (Entry read : evidence.getOrDefault(place + " " + row.aspect(), List.of())) {
+                    boolean such = row.only().isEmpty() || row.only().contains(String.valueOf(read.is()));
+                    boolean slip = record.entries().stream().anyMatch(first -> first.id().equals(read.corrects()) && first.by().equals(read.by()));
+                    boolean told = read.note() != null && read.noteIs() != NoteIs.DEFECT && read.note().strip().toLowerCase(Locale.ROOT).matches(ASSEMBLY.readAssembled() + "[\\s,;:.-]+\\w.*");
+                    if (such && !slip && !told && read.deed().atLeast(Deed.SEEN) && !(read.is() instanceof Value.Impossible) && read.at().surelyAfter(closed.at())) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
     /** A fault: work that mends came certainly later; or the times leave it open, and it was found good since. */
     private boolean isMended(Entry e, Wanted wanted, List<Entry> all, LimitFor limit) {
         for (Entry work : works) {
@@ -273,7 +294,7 @@ final class PlainJudge {
 
     /** Good evidence that counts by itself. */
     private List<Entry> goodSince(Wanted wanted, List<Entry> all, LimitFor limit) {
-        return all.stream().filter(o -> !faulty(o, wanted.want(), limit) && !isCorrected(o, wanted, limit) && !tooWeak(o, wanted.want()) && !isUndone(o, wanted) && !isTooOld(o, wanted, limit)
+        return all.stream().filter(o -> !faulty(o, wanted.want(), limit) && !isCorrected(o, wanted, limit) && !tooWeak(o, wanted.want()) && !isUndone(o, wanted) && !wasOpenedToRead(o, wanted) && !isTooOld(o, wanted, limit)
                 && !wasOutOfCalibration(o) && !wasFoundOut(o)).toList();
     }
 

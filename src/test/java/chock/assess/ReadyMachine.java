@@ -47,6 +47,8 @@ final class ReadyMachine {
     private static final List<String> TURNS = List.of("drained", "filled", "bled", "heat-cycled", "ridden", "torqued");
     /** Minutes before the moment of judgement at which everything was looked at and measured. */
     static final int PROVEN = 10;
+    /** Minutes before it at which was read what cannot be read assembled: before the work that closes it. */
+    private static final int APART = 58;
     private static final int ROUNDS = 5;
     private static final int KEPT = 200;
     private static final Map<JobRecord, JobRecord> READY = new LinkedHashMap<>(16, 0.75f, true) {
@@ -128,6 +130,11 @@ final class ReadyMachine {
         return record;
     }
 
+    private static boolean isReadApart(Wanted wanted) {
+        return wanted.card().wants().stream().filter(want -> want.aspect().equals(wanted.aspect()) || wanted.countsTogether())
+                .anyMatch(want -> Examples.BOOK.library().assembly().isReadApart(wanted.card(), want.aspect()));
+    }
+
     private static Map<String, List<Wanted>> wanted(JobRecord record) {
         Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY);
         Map<String, List<Wanted>> byKey = new TreeMap<>();
@@ -147,7 +154,7 @@ final class ReadyMachine {
         Value good = good(record.machine(), wanted);
         String with = deed == Deed.MEASURED && good instanceof Value.Amount amount ? instrument(amount.measured().value()).orElse(null) : null;
         Value is = good instanceof Value.Amount amount ? new Value.Amount(new Measured(amount.measured().value(), with == null ? null : least(with, amount.measured().value()))) : good;
-        return new Entry(id, ago(record, PROVEN), record.people().get(record.onePerson() ? 0 : 1).id(), deed, first.point(), aspect, is, with, null, null, null, 0);
+        return new Entry(id, ago(record, wanted.stream().anyMatch(ReadyMachine::isReadApart) ? APART : PROVEN), record.people().get(record.onePerson() ? 0 : 1).id(), deed, first.point(), aspect, is, with, null, null, null, 0);
     }
 
     /** So many minutes before the moment of judgement, as the clock of the workshop shows it. */

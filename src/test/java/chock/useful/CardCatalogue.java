@@ -18,8 +18,9 @@ import java.util.TreeMap;
  * @param cards in the order of their files
  * @param makerLimits ids of the limits that a maker's figure replaces, with whether nothing passes without one
  * @param instruments kinds of instrument
+ * @param apart what is read while a part is apart, and what closes it again
  */
-record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<String> instruments) {
+record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<String> instruments, List<Apart> apart) {
     private static final YAMLMapper YAML = new YAMLMapper();
     private static final List<String> VERBS = List.of("measured", "tried", "seen", "told", "done");
     static final CardCatalogue SHIPPED = read(Path.of("rules"));
@@ -41,11 +42,16 @@ record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<St
         }
     }
 
+    /** Proofs, each a check or a check and a want, with the answers of which it is so; none means all. */
+    record Apart(List<String> read, List<String> only, List<String> closes) { }
+
     private static CardCatalogue read(Path rules) {
         List<Card> cards = new ArrayList<>();
         Map<String, Boolean> maker = new TreeMap<>();
         Map<String, List<Work>> undoing = new TreeMap<>();
+        List<Apart> apart = new ArrayList<>();
         try {
+            YAML.readTree(rules.resolve("assembly.yaml").toFile()).get("apart").forEach(row -> apart.add(new Apart(words(row.get("read")), words(row.path("only")), words(row.get("closes")))));
             YAML.readTree(rules.resolve("undoing.yaml").toFile()).get("undoes").forEach(row -> words(row.get("proofs")).forEach(proof -> {
                 String[] named = proof.split(" ");
                 undoing.computeIfAbsent(named[0], id -> new ArrayList<>()).add(new Work(words(row.path("work")), row.get("at").asText(), named.length == 1 ? "" : named[1]));
@@ -63,10 +69,25 @@ record CardCatalogue(List<Card> cards, Map<String, Boolean> makerLimits, List<St
                         .forEach(l -> maker.put(l.get("id").asText(), l.get("maker").asText().equals("needed")));
             }
             List<String> kinds = rows(rules.resolve("evidence/instruments.yaml")).stream().map(k -> k.get("kind").asText()).toList();
-            return new CardCatalogue(List.copyOf(cards), maker, kinds);
+            return new CardCatalogue(List.copyOf(cards), maker, kinds, List.copyOf(apart));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** True when this is read while the part is apart. */
+    boolean isReadApart(Card card, Want want) {
+        return apart.stream().anyMatch(row -> names(row.read(), card, want));
+    }
+
+    /** The wants whose reading means that this was opened. */
+    List<Want> opening(Card closing, Want closed, String answer) {
+        return apart.stream().filter(row -> names(row.closes(), closing, closed) && (row.only().isEmpty() || row.only().contains(answer)))
+                .flatMap(row -> cards.stream().flatMap(card -> card.wants().stream().filter(want -> names(row.read(), card, want)))).toList();
+    }
+
+    private static boolean names(List<String> proofs, Card card, Want want) {
+        return proofs.contains(card.id()) || proofs.contains(card.id() + " " + want.name());
     }
 
     static List<JsonNode> rows(Path file) throws IOException {

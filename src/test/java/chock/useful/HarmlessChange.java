@@ -82,7 +82,7 @@ enum HarmlessChange {
                 yield later(record, List.of(work(tyre, "inflated"), look(record, tyre, "pressure")));
             }
             case TOPPED_UP -> toppedUp(record, random);
-            case BETTER_READING -> later(record, List.of(better(one(record.lines().stream().filter(l -> l.verb().equals("measured")).toList(), record, random))));
+            case BETTER_READING -> later(record, List.of(better(one(record.lines().stream().filter(l -> l.verb().equals("measured") && !apart(record, l)).toList(), record, random))));
             case PART_CHANGED -> partChanged(record, random);
             case WITHDRAWN -> withdrawn(record, random);
         };
@@ -129,7 +129,12 @@ enum HarmlessChange {
     }
 
     private static List<Line> looks(HonestRecord record) {
-        return record.lines().stream().filter(l -> l.verb().equals("seen") || l.verb().equals("tried")).toList();
+        return record.lines().stream().filter(l -> l.verb().equals("seen") || l.verb().equals("tried")).filter(l -> !apart(record, l)).toList();
+    }
+
+    /** Reading it once more takes the machine apart once more: no harmless change. */
+    private static boolean apart(HonestRecord record, Line line) {
+        return HonestHistory.wanted(record.sheet(), record.gates()).stream().anyMatch(i -> i.key().equals(line.key()) && CardCatalogue.SHIPPED.isReadApart(i.card(), i.want()));
     }
 
     static Measured amount(Line line) {
@@ -238,7 +243,7 @@ enum HarmlessChange {
 
     /** The wrong answer, and five minutes later the right one: by the other person, or where one works alone by the same, both numbered by the program. */
     private static HonestRecord withdrawn(HonestRecord record, Random random) {
-        Item slip = one(HonestHistory.wanted(record.sheet(), record.gates()).stream().filter(i -> !i.want().bad().isEmpty() && !i.want().verb().equals("told")).toList(), random);
+        Item slip = one(HonestHistory.wanted(record.sheet(), record.gates()).stream().filter(i -> !i.want().bad().isEmpty() && !i.want().verb().equals("told") && !CardCatalogue.SHIPPED.isReadApart(i.card(), i.want())).toList(), random);
         Line right = Catalogued.line(record.sheet(), record.gates(), slip.place(), slip.want().aspect());
         LocalDateTime at = record.asOf().plusMinutes(1);
         Line wrong = right.by("ida").named("x1").at(at).saying(one(slip.want().bad(), random)).and("seq", "1");

@@ -24,7 +24,8 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Writes the complete record of an honest shop for one machine: work first, then everything looked at and measured, then the run
+ * Writes the complete record of an honest shop for one machine, as a fitter goes about it: what is read while parts are apart, the
+ * work that closes them, then everything else looked at and measured, then the run
  * and the ride where they are sought, what these undo once more, and on the day itself what holds for a day only.
  */
 final class HonestHistory {
@@ -56,6 +57,12 @@ final class HonestHistory {
         private boolean isTouched(Line work, ModelSheet sheet, Predicate<Work> which) {
             return card.undoneBy().stream().filter(row -> row.bearsOn(want)).filter(which).flatMap(row -> sheet.spots(row.place()).stream())
                     .filter(spot -> end == null || spot.end() == null || spot.end().equals(end)).anyMatch(spot -> within(spot.place(), work.place()));
+        }
+
+        /** A reading for which this had to be opened, on the same end of the machine. */
+        boolean isOpenedFor(Line reading, ModelSheet sheet) {
+            return CardCatalogue.SHIPPED.opening(card, want, reading.is()).stream().filter(read -> read.aspect().equals(reading.what())).flatMap(read -> sheet.spots(read.place()).stream())
+                    .filter(spot -> end == null || spot.end() == null || spot.end().equals(end)).anyMatch(spot -> spot.place().equals(reading.place()));
         }
 
         private static boolean within(String part, String place) {
@@ -110,6 +117,11 @@ final class HonestHistory {
     private HonestRecord written() {
         items.addAll(wanted(sheet, intent.gates()));
         clock = DAY.minusDays(8).atTime(9, 0);
+        List<Item> apart = of(i -> !i.want().isWork() && i.card().wants().stream().anyMatch(want -> CardCatalogue.SHIPPED.isReadApart(i.card(), want)));
+        of(i -> i.want().isWork() && i.card().needs().equals("standing") && (i.want().aspect().equals("replaced") || apart.stream().anyMatch(read -> read.isUndoneBy(line("", clock, i), sheet))))
+                .forEach(i -> write(i, 6));
+        looks(apart);
+        clock = clock.plusMinutes(30);
         List<Item> work = of(i -> i.want().isWork() && i.card().needs().equals("standing"));
         work.sort(Comparator.comparingInt(i -> TURNS.indexOf(i.want().aspect())));
         work.forEach(i -> write(i, 6));
@@ -185,7 +197,7 @@ final class HonestHistory {
             }
         }
         int since = last;
-        return last >= 0 && lines.subList(since + 1, lines.size()).stream().anyMatch(l -> l.isWork() && !l.key().equals(item.key()) && item.isUndoneBy(l, sheet));
+        return last >= 0 && lines.subList(since + 1, lines.size()).stream().anyMatch(l -> !l.key().equals(item.key()) && (l.isWork() ? item.isUndoneBy(l, sheet) : item.isOpenedFor(l, sheet)));
     }
 
     private void write(Item item, int minutes) {

@@ -92,6 +92,12 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
         return entry.note() != null && !entry.note().isBlank();
     }
 
+    /** True when a note on it that is no defect begins with these words and goes on. */
+    public boolean saysHow(String beginning) {
+        String note = entry.note() == null ? "" : entry.note().strip();
+        return !isNotedAsDefect() && note.regionMatches(true, 0, beginning, 0, beginning.length()) && note.substring(beginning.length()).matches("[\\s,;:.-]+\\w.*");
+    }
+
     /** True when the writer measured, tried or saw it. */
     public boolean isFirstHand() {
         return entry.deed().atLeast(Deed.SEEN);

@@ -8,13 +8,13 @@ import java.util.Objects;
  * @param wanted the want
  * @param entry id of the entry set aside
  * @param reason why
- * @param by id of the entry that undid or corrected it, or null
+ * @param by id of the entry that undid or corrected it, or of the reading it was opened for, or null
  */
 public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     /** Why evidence does not count. */
     public enum Reason {
-        CORRECTED, TOO_WEAK, INSTRUMENT_NOT_NAMED, IMPOSSIBLE, MISPLACED, UNDONE, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT, EXAMINED, SETTLED;
+        CORRECTED, TOO_WEAK, INSTRUMENT_NOT_NAMED, IMPOSSIBLE, MISPLACED, UNDONE, OPENED, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT, EXAMINED, SETTLED;
 
         /** True when it proved something once. */
         public boolean wasProof() {
@@ -29,7 +29,7 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     /** True when it takes away what the evidence proved, and does not say that it was wrong. */
     public boolean leavesFaults() {
-        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT || reason == Reason.UNDONE;
+        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT || reason == Reason.UNDONE || reason == Reason.OPENED;
     }
 
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.

@@ -20,6 +20,7 @@ import chock.rulebook.Touch;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -161,6 +162,21 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
             }
         }
         return !mendsNothing.contains(work.what()) && !isSpared(work) && (isNamed(work) && machine.mayMend(work.what(), work.point(), point) || disturbing.contains(work.what()) && (isDone(work, point) || countsTogether() && others().anyMatch(i -> isDone(work, laid.points().get(i)))));
+    }
+
+    /** Keys of the readings that cannot be taken while this is closed. */
+    public List<String> openedFor() {
+        return opened().stream().map(LaidOut.Opened::key).toList();
+    }
+
+    /** True when this had to be opened for a reading, and its remark does not say how it was taken assembled. */
+    public boolean isOpenedFor(Evidence reading) {
+        return reading.isFirstHand() && !reading.impossible() && !reading.saysHow(laid.readAssembled())
+                && opened().stream().anyMatch(one -> one.key().equals(reading.key()) && (one.only().isEmpty() || one.only().contains(reading.says())));
+    }
+
+    private List<LaidOut.Opened> opened() {
+        return laid.opened().get(card.wants().indexOf(want));
     }
 
     /** True when the work was done at a place or on what carries it, unless that came off and went back whole. */
