@@ -1,6 +1,7 @@
 package chock.rehearse;
 
 import chock.record.Fault;
+import chock.record.Spelling;
 import chock.record.UnusableInput;
 import chock.rulebook.RuleBook;
 import io.cucumber.core.feature.FeatureParser;
@@ -27,6 +28,8 @@ import java.util.stream.Stream;
 public final class Rehearsal {
     private static final int THREADS = Math.max(1, java.lang.Runtime.getRuntime().availableProcessors());
     private static final Pattern UNREADABLE = Pattern.compile("\\((\\d+):\\d+\\): (.*)");
+
+    private static final Pattern CHECK = Pattern.compile("[a-z]+\\.[a-z0-9-]+");
 
     private Rehearsal() { }
 
@@ -75,7 +78,7 @@ public final class Rehearsal {
     }
 
     private static Rehearsed run(RuleBook book, List<FeatureFile> files, RuntimeOptionsBuilder options, Form form, OutputStream to) {
-        List<Feature> features = parsed(files);
+        List<Feature> features = parsed(book, files);
         BenchMaker benches = new BenchMaker(book);
         Prompter prompter = new Prompter(benches);
         List<Plugin> plugins = new ArrayList<>(List.of(prompter));
@@ -91,7 +94,7 @@ public final class Rehearsal {
         return prompter.rehearsed(files.size());
     }
 
-    private static List<Feature> parsed(List<FeatureFile> files) {
+    private static List<Feature> parsed(RuleBook book, List<FeatureFile> files) {
         FeatureParser parser = new FeatureParser(UUID::randomUUID);
         List<Feature> features = new ArrayList<>();
         List<Fault> faults = new ArrayList<>();
@@ -99,6 +102,7 @@ public final class Rehearsal {
             try {
                 parser.parseResource(file).ifPresent(features::add);
                 faults.addAll(lostSteps(file));
+                faults.addAll(strangeTags(book, file));
             } catch (FeatureParserException unreadable) {
                 faults.addAll(faults(file, unreadable.getMessage()));
             }
@@ -107,6 +111,22 @@ public final class Rehearsal {
             throw new UnusableInput(faults);
         }
         return features;
+    }
+
+    // A tag of another form is anybody's own; one of the form of a check's id that is none would hide the scenario from its check.
+    private static List<Fault> strangeTags(RuleBook book, FeatureFile file) {
+        List<Fault> faults = new ArrayList<>();
+        List<String> lines = file.text().lines().map(String::strip).toList();
+        for (int i = 0; i < lines.size(); i++) {
+            for (String tag : lines.get(i).startsWith("@") ? lines.get(i).split("\\s+") : new String[0]) {
+                String id = tag.substring(Math.min(1, tag.length()));
+                if (CHECK.matcher(id).matches() && !book.cards().containsKey(id) && !(id.startsWith(Scope.OF_A_HOUSE) && book.house().isEmpty())) {
+                    List<String> near = Spelling.nearest(id, book.cards().keySet());
+                    faults.add(new Fault(file.name(), i + 1, "", "the tag '" + tag + "' names no check", near.isEmpty() ? "'chock rules' lists the checks" : "Did you mean @" + near.get(0) + "?"));
+                }
+            }
+        }
+        return faults;
     }
 
     // What stands between the name of a scenario and its first step is a description: a step without its keyword would be lost there.

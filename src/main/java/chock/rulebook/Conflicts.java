@@ -3,6 +3,7 @@ package chock.rulebook;
 import chock.quantity.Bounds;
 import chock.record.Entry;
 import chock.record.Fault;
+import chock.record.Spelling;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -152,7 +153,7 @@ final class Conflicts {
      * @param others cards they may look at, and ask nothing for
      * @param limits ids of limits they may name
      */
-    void rules(SortedMap<String, String> files, Map<String, Card> cards, Map<String, Card> others, Set<String> limits) {
+    void rules(SortedMap<String, String> files, Map<String, Card> cards, Map<String, Card> others, Set<String> limits, Map<String, List<String>> places) {
         Set<String> named = new HashSet<>();
         files.forEach((file, text) -> {
             int number = 0;
@@ -166,6 +167,7 @@ final class Conflicts {
                     }
                 }
                 about(file, number, line, "new Required(\"", cards, others, limits);
+                place(file, number, line, cards, places);
                 about(file, number, line, "check == \"", cards, others, limits);
             }
         });
@@ -184,6 +186,41 @@ final class Conflicts {
                 faults.add(new Fault(file, number, "", "the rule asks for '" + id + "', a check of the rule book (" + other.file() + ":" + other.line() + ")", "A rule of a house asks for checks of the house only."));
             } else if (other == null && !cards.containsKey(id)) {
                 faults.add(new Fault(file, number, "", "the rule speaks of '" + id + "', which has no card", ("Write the card in checks.yaml, or mend the id. " + near(id, cards)).strip()));
+            }
+        }
+    }
+
+    /** A place that a rule spells out has to be one of the card: otherwise the program fails on the first machine that is asked. */
+    private void place(String file, int number, String line, Map<String, Card> cards, Map<String, List<String>> places) {
+        String words = "new Required(\"";
+        for (int at = line.indexOf(words); at >= 0; at = line.indexOf(words, at + 1)) {
+            Card card = cards.get(quoted(line, at));
+            int comma = line.indexOf("\", \"", at);
+            if (card == null || comma < 0 || comma != line.indexOf('"', at + words.length())) {
+                continue;
+            }
+            String place = quoted(line, comma + 1);
+            int end = comma + "\", \"".length() + place.length() + 1;
+            boolean whole = end < line.length() && (line.charAt(end) == ')' || line.charAt(end) == ',');
+            if (whole && card.place().match(place, places).isEmpty()) {
+                List<String> near = Spelling.nearest(place, card.place().points(Map.of(), places));
+                faults.add(new Fault(file, number, "", "the rule asks for " + card.id() + " at '" + place + "', and its card at " + card.place() + " (" + card.file() + ":" + card.line() + ")",
+                        near.isEmpty() ? "Write a place of the card." : "Did you mean " + near.get(0) + "?"));
+            }
+        }
+    }
+
+    /** A reading that can never be compared with the limit of its check. */
+    void units(Collection<Card> cards, Collection<Limit> limits) {
+        for (Card card : cards) {
+            for (Card.Want want : card.wants()) {
+                if (!want.judged() || want.unit() == null) {
+                    continue;
+                }
+                limits.stream().filter(limit -> limit.id().equals(card.limit()) && limit.sense() != Limit.Sense.WITHIN && limit.sense() != Limit.Sense.MAKER_ONLY)
+                        .filter(limit -> limit.value().unit().dimension() != want.unit().dimension()).findFirst()
+                        .ifPresent(limit -> faults.add(new Fault(card.file(), card.line(), "", card.id() + ": " + want.name() + " is wanted in " + want.unit() + ", and the limit "
+                                + limit.id() + " is " + limit.value() + " (" + at(limit) + ")", "Write unit: " + limit.value().unit() + ", or name the limit that is meant.")));
             }
         }
     }

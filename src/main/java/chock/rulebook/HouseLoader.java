@@ -69,7 +69,10 @@ final class HouseLoader {
         conflicts.undoRows(cards.values(), known, places, "Mend the place; 'chock rules CHECK' names the places of a check.");
         Set<String> limitIds = own.stream().map(Limit::id).collect(Collectors.toCollection(TreeSet::new));
         shipped.limits().forEach(limit -> limitIds.add(limit.id()));
-        conflicts.rules(drl, cards, shipped.cards(), limitIds);
+        conflicts.rules(drl, cards, shipped.cards(), limitIds, places);
+        List<Limit> every = new ArrayList<>(own);
+        every.addAll(shipped.limits());
+        conflicts.units(cards.values(), every);
         Vocabulary vocabulary = vocabulary();
         Rules compiled = faults.isEmpty() && !drl.isEmpty() ? compiled(drl) : shipped.rules();
         if (!faults.isEmpty()) {

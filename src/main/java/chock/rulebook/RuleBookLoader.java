@@ -152,6 +152,12 @@ final class RuleBookLoader {
 
     /** Rules in one, of which some are compiled just now. */
     static Rules rulesOf(List<Model> models, Map<String, byte[]> house) {
+        models.addAll(modelsOf(house));
+        return Rules.of(models, kinds().and(RuleKinds.read(new String(house.get(RuleKinds.FILE), StandardCharsets.UTF_8))));
+    }
+
+    /** What the compiler made just now of some rules, without the others. */
+    static List<Model> modelsOf(Map<String, byte[]> house) {
         ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
             @Override
             protected Class<?> findClass(String name) throws ClassNotFoundException {
@@ -162,6 +168,7 @@ final class RuleBookLoader {
                 return defineClass(name, bytes, 0, bytes.length);
             }
         };
+        List<Model> models = new ArrayList<>();
         new String(house.get(RuleCompiler.INDEX), StandardCharsets.UTF_8).lines().forEach(name -> {
             try {
                 models.add((Model) inMemory.loadClass(name).getDeclaredConstructor().newInstance());
@@ -169,11 +176,10 @@ final class RuleBookLoader {
                 throw new IllegalStateException("the rules of the house cannot be loaded: " + name, e);
             }
         });
-        RuleKinds own = RuleKinds.read(new String(house.get(RuleKinds.FILE), StandardCharsets.UTF_8));
-        return Rules.of(models, kinds().and(own));
+        return models;
     }
 
-    private static List<Model> models() {
+    static List<Model> models() {
         List<Model> models = new ArrayList<>();
         for (String name : resource(RuleCompiler.INDEX).lines().toList()) {
             try {
@@ -201,7 +207,8 @@ final class RuleBookLoader {
         checkSense(rules);
         Conflicts conflicts = new Conflicts(faults);
         conflicts.limits(limits, codes.values(), List.of());
-        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()));
+        conflicts.rules(shownRules(files), cards, Map.of(), limits.stream().map(Limit::id).collect(Collectors.toSet()), places);
+        conflicts.units(cards.values(), limits);
         Set<String> known = Conflicts.known(cards.values(), morePoints, places);
         known.addAll(elsewhere);
         conflicts.undoRows(cards.values(), known, places,

@@ -222,16 +222,26 @@ class RefusedRuleBookTest {
 
     @Test
     void rulesWithoutCardsAndLimitsAreRefused() {
-        String rule = "package rules.x;\n\nrule \"record.licensed-inspection\"\nwhen\nthen\n  insertLogical(new Required(\"record.licensed-inspection\", \"machine\"));\nend\n";
+        String rule = "package rules.x;\n\nrule \"record.licensed-inspection\"\nwhen\nthen\n  insertLogical(new Required(\"record.licensed-inspection\", \"front-brake/pad\"));\nend\n";
         assertThat(load(LIMIT, CARD, null, rule).cards()).hasSize(1);
         assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("rule \"record.licensed-inspection", "rule \"record.licenced-inspection")))
                 .hasMessage("rules/x/x.drl:3: the rule \"record.licenced-inspection\" belongs to no check. Name it after the check's id, with a dash and a word where there are several; or write the card. "
                         + "The cards of this system stand in rules/x/checks.yaml.");
         assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("Required(\"record.licensed-inspection", "Required(\"record.licenced-inspection")))
                 .hasMessageContaining("rules/x/x.drl:6: the rule speaks of 'record.licenced-inspection', which has no card");
-        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("\"machine\"", "\"machine\", \"record.other\"")))
+        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("/pad\"", "/pad\", \"record.other\"")))
                 .hasMessageContaining("rules/x/x.drl:6: the rule asks for the limit 'record.other', which no limits.yaml has");
+        assertThatThrownBy(() -> load(LIMIT, CARD, null, rule.replace("front-brake/pad", "front-brake/pads")))
+                .hasMessage("rules/x/x.drl:6: the rule asks for record.licensed-inspection at 'front-brake/pads', and its card at {end}-brake/pad (rules/x/checks.yaml:1). Did you mean front-brake/pad?");
         assertThatThrownBy(() -> load(LIMIT, CARD.replace("id: record.licensed-inspection", "id: no.rule"), null))
                 .hasMessageContaining("Add rule \"no.rule\" to rules/x/x.drl.");
+    }
+
+    @Test
+    void aUnitThatTheLimitDoesNotHaveIsRefused() {
+        assertThatThrownBy(() -> load(LIMIT, CARD.replace("unit: mm", "unit: psi"), null))
+                .hasMessage("rules/x/checks.yaml:1: record.licensed-inspection: thickness is wanted in psi, and the limit record.licensed-inspection is 1.5 mm (rules/x/limits.yaml:1). "
+                        + "Write unit: mm, or name the limit that is meant.");
+        assertThat(load(LIMIT, CARD.replace("unit: mm", "unit: in"), null).cards()).hasSize(1);
     }
 }
