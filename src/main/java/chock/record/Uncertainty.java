@@ -95,7 +95,7 @@ final class Uncertainty {
     }
 
     /** A percentage is of the reading, except for readings that are percentages themselves. */
-    private static Quantity forReading(Quantity uncertainty, Quantity value) {
+    static Quantity forReading(Quantity uncertainty, Quantity value) {
         if (uncertainty.unit().dimension() != Unit.Dimension.RATIO || value.unit().dimension() == Unit.Dimension.RATIO) {
             return uncertainty;
         }

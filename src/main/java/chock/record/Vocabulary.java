@@ -4,6 +4,7 @@ import chock.quantity.Unit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -67,5 +68,10 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
     public record Tooled(String work, String with, Unit unit, LocalDate from, String noneFound) { }
 
     /** @param leastUncertainty least expanded uncertainty (k = 2) for each kind of unit it can measure, as a quantity or a percentage */
-    public record InstrumentKind(String name, Map<Unit.Dimension, chock.quantity.Quantity> leastUncertainty) { }
+    public record InstrumentKind(String name, Map<Unit.Dimension, chock.quantity.Quantity> leastUncertainty) {
+        /** The least expanded uncertainty (k = 2) of this reading, or empty when such an instrument cannot take it. */
+        public Optional<chock.quantity.Quantity> leastOf(chock.quantity.Quantity value) {
+            return Optional.ofNullable(leastUncertainty.get(value.unit().dimension())).map(table -> Uncertainty.forReading(table, value));
+        }
+    }
 }

@@ -4,10 +4,12 @@ import chock.rulebook.RuleBook;
 import io.cucumber.core.backend.ObjectFactory;
 import io.cucumber.core.runtime.ObjectFactorySupplier;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Hands the runner of scenarios a fresh bench for each, over one rule book; several threads may run side by side. */
 final class BenchMaker implements ObjectFactorySupplier {
     private final RuleBook book;
+    private final Map<String, Ready> readyBefore = new ConcurrentHashMap<>();
     private final ThreadLocal<OneAtATime> here = ThreadLocal.withInitial(OneAtATime::new);
 
     BenchMaker(RuleBook book) {
@@ -30,7 +32,7 @@ final class BenchMaker implements ObjectFactorySupplier {
 
         @Override
         public void start() {
-            bench = new Bench(book);
+            bench = new Bench(book, readyBefore);
             steps = Map.of(BenchSteps.class, new BenchSteps(bench), StepWords.class, new StepWords());
         }
 

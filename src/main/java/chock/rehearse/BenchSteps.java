@@ -5,11 +5,14 @@ import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Machine;
 import chock.record.NoteIs;
+import chock.rulebook.Card;
 import chock.rulebook.Coordinates;
 import io.cucumber.java.en.Given;
 import io.cucumber.java.en.Then;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.List;
+import java.util.Set;
 
 /** The steps in which a scenario speaks. Each is one sentence an inspector would say; {@link StepWords} are its words in braces. */
 public final class BenchSteps {
@@ -264,6 +267,18 @@ public final class BenchSteps {
         open().makerGivesNone(id);
     }
 
+    @Given("a machine ready for {gates}")
+    @Explained(value = "The machine described so far, or the usual one, with a good result for everything that these gates ask of it. Nothing else may have been written before.", example = "a machine ready for first-start, road-test")
+    public void ready(Set<Gate> gates) {
+        open().ready(List.copyOf(gates));
+    }
+
+    @Given("nothing is written for {check}")
+    @Explained(value = "Everything written so far that this check asks for is taken out of the record.", example = "nothing is written for brakes.pad-thickness")
+    public void nothingWritten(String check) {
+        open().takeAway(check);
+    }
+
     @Given("a licensed inspector {thing} it{ago}")
     @Explained(value = "A licensed inspection that passed or refused the machine.", example = "a licensed inspector refused it 2 months ago")
     public void inspected(String result, Ago ago) {
@@ -405,6 +420,56 @@ public final class BenchSteps {
     @Explained(value = "The last minute in which that finding stays met if nobody touches the machine.", example = "it holds until 2026-11-25 at 13:59")
     public void holdsUntil(LocalDate day, LocalTime minute) {
         bench.expectOfTheSame(check -> new Expected.HoldsUntil(check, day, minute));
+    }
+
+    @Then("it does not lapse by itself")
+    @Explained(value = "That finding stays met until somebody works on the machine.", example = "it does not lapse by itself")
+    public void neverLapses() {
+        bench.expectOfTheSame(Expected.NeverLapsing::new);
+    }
+
+    @Then("it holds {gates} and no other gate")
+    @Explained(value = "The gates at which that check keeps the machine: those that ask for it, and those that its known fault closes.", example = "it holds road-test, hand-over and no other gate")
+    public void holdsGates(Set<Gate> gates) {
+        bench.expectOfTheSame(check -> new Expected.Holding(check, gates));
+    }
+
+    @Then("it holds no gate")
+    @Explained(value = "That check keeps the machine at no gate.", example = "it holds no gate")
+    public void holdsNoGate() {
+        bench.expectOfTheSame(check -> new Expected.Holding(check, Set.of()));
+    }
+
+    @Then("it is safety-critical")
+    @Explained(value = "Somebody gets hurt when that check is wrong.", example = "it is safety-critical")
+    public void critical() {
+        bench.expectOfTheSame(check -> new Expected.Critical(check, true));
+    }
+
+    @Then("it is not safety-critical")
+    @Explained(value = "Nobody gets hurt when that check is wrong.", example = "it is not safety-critical")
+    public void notCritical() {
+        bench.expectOfTheSame(check -> new Expected.Critical(check, false));
+    }
+
+    @Then("for {gate} nothing but {checks} is proven {needs}")
+    @Explained(value = "All the checks of the remaining work for a gate that can be proven only so: with the engine running, or by riding.", example = "for hand-over nothing but brakes.bedded, handover.ridden is proven by riding")
+    public void onlyNeeding(Gate gate, Set<String> checks, Card.Needs needs) {
+        checks.forEach(bench::known);
+        bench.expect(new Expected.OnlyNeeding(gate, checks, needs));
+    }
+
+    @Then("the {gate} is blocked by {check} alone")
+    @Explained(value = "That check keeps the machine at the gate, and nothing else does.", example = "the road-test is blocked by brakes.pad-thickness alone")
+    public void blockedAlone(Gate gate, String check) {
+        bench.known(check);
+        bench.expect(new Expected.Alone(gate, check));
+    }
+
+    @Then("the first step to {gate} is {string}")
+    @Explained(value = "Words in the first step of the remaining work for a gate.", example = "the first step to road-test is \"Measure thickness\"")
+    public void firstStep(Gate gate, String part) {
+        bench.expect(new Expected.FirstStep(gate, part));
     }
 
     @Then("the run ends at {quantity}")

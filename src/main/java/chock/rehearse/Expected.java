@@ -3,11 +3,14 @@ package chock.rehearse;
 import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
+import chock.assess.OrderOfWork;
 import chock.assess.State;
 import chock.assess.facts.RunLevel;
 import chock.quantity.Quantity;
 import chock.record.Gate;
 import chock.rulebook.Applied;
+import chock.rulebook.Card;
+import chock.rulebook.RuleBook;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -15,7 +18,10 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a scenario expects of the judgement on its record. It can be asked again of another judgement. */
 sealed interface Expected {
@@ -25,6 +31,11 @@ sealed interface Expected {
 
     /** What was found instead, in a sentence; empty when it is as expected. */
     Optional<String> otherwise(Assessment judged);
+
+    /** The same, where the judgement alone does not show it and the rule book has to be asked besides. */
+    default Optional<String> otherwise(Assessment judged, RuleBook book) {
+        return otherwise(judged);
+    }
 
     private static Optional<Finding> finding(Assessment judged, String check) {
         return judged.gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(check)).findFirst();
@@ -152,6 +163,92 @@ sealed interface Expected {
             boolean unasked = found.closedBy().stream().anyMatch(c -> c.check().equals(check));
             return unless((asked || unasked) == closes, asked ? check + " is asked there, and is fault" : unasked ? "a known fault of " + check + " closes it" : "no known fault of " + check + " closes it");
         }
+    }
+
+    /**
+     * The gates at which a check holds the machine: asked for there, or closed by its known fault. At every other gate it holds nothing.
+     *
+     * @param gates those gates; all of them have to be judged
+     */
+    record Holding(String check, Set<Gate> gates) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Set<Gate> found = new TreeSet<>();
+            judged.gates().stream().filter(g -> blockers(g).contains(check)).forEach(g -> found.add(g.gate()));
+            return unless(found.equals(gates), found.isEmpty() ? "it holds no gate" : "it holds " + found.stream().map(Gate::id).collect(Collectors.joining(", ")));
+        }
+    }
+
+    /** That one check holds a gate and no other does. */
+    record Alone(Gate gate, String check) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            GateVerdict found = at(judged, gate);
+            return unless(!found.released() && found.ruleBookFaults().isEmpty() && blockers(found).equals(Set.of(check)), found.verdict() + Verdict.blockers(found));
+        }
+    }
+
+    /** Whether somebody gets hurt when a check is wrong. */
+    record Critical(String check, boolean critical) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Boolean found = finding(judged, check).map(Finding::critical).orElse(null);
+            return unless(found != null && found == critical, found == null ? "the check is not asked of this machine" : found ? "it is safety-critical" : "it is not safety-critical");
+        }
+    }
+
+    /** That a finding changes only when somebody works on the machine. */
+    record NeverLapsing(String check) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Finding found = finding(judged, check).orElse(null);
+            return unless(found != null && found.state() == State.MET && found.lapses() == null, found == null ? "the check is not asked of this machine"
+                    : found.lapses() == null ? "it is " + found.state().id() : "it lapses at " + found.lapses().atZone(judged.record().zone()).toLocalDateTime());
+        }
+    }
+
+    /** All the checks that the remaining work for a gate can prove only so. */
+    record OnlyNeeding(Gate gate, Set<String> checks, Card.Needs needs) implements Expected {
+        @Override
+        public String check() {
+            return null;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            throw new IllegalStateException("the order of work is asked of the rule book");
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged, RuleBook book) {
+            Set<String> found = OrderOfWork.of(judged.record(), book, gate, judged.asOf()).steps().stream().filter(step -> step.needs() == needs)
+                    .flatMap(step -> step.checks().stream()).collect(Collectors.toCollection(TreeSet::new));
+            return unless(found.equals(checks), "it is " + (found.isEmpty() ? "nothing" : String.join(", ", found)));
+        }
+    }
+
+    /** What is to be done first for a gate. */
+    record FirstStep(Gate gate, String part) implements Expected {
+        @Override
+        public String check() {
+            return null;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            throw new IllegalStateException("the order of work is asked of the rule book");
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged, RuleBook book) {
+            List<OrderOfWork.Step> steps = OrderOfWork.of(judged.record(), book, gate, judged.asOf()).steps();
+            return unless(!steps.isEmpty() && steps.get(0).says().contains(part), steps.isEmpty() ? "there is nothing left to do" : steps.get(0).says());
+        }
+    }
+
+    /** The checks that hold a gate, by a finding of its own or by a known fault. */
+    private static Set<String> blockers(GateVerdict found) {
+        return Stream.concat(found.open().stream().map(Finding::check), found.closedBy().stream().map(c -> c.check())).collect(Collectors.toCollection(TreeSet::new));
     }
 
     /**

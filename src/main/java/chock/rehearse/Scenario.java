@@ -40,7 +40,17 @@ record Scenario(String place, String name, JobRecord record, Instant asOf, Coord
         } catch (RuntimeException broken) {
             return true;
         }
-        return expected.stream().anyMatch(e -> e.otherwise(judged).isPresent());
+        return expected.stream().anyMatch(e -> e.otherwise(judged, book).isPresent());
+    }
+
+    /** True when it stands with the general reasoning about evidence, and not with one system. */
+    boolean isOfGeneralReasoning() {
+        return place.startsWith("features/evidence/");
+    }
+
+    /** True when it says of the remaining work what has to be allowed before. */
+    boolean isAboutNeeds() {
+        return expected.stream().anyMatch(Expected.OnlyNeeding.class::isInstance);
     }
 
     boolean isAbout(String check) {
@@ -49,7 +59,7 @@ record Scenario(String place, String name, JobRecord record, Instant asOf, Coord
 
     /** True when it expects something of a gate, to which every check may matter. */
     boolean isAboutAGate() {
-        return expected.stream().anyMatch(e -> e.check() == null);
+        return expected.stream().anyMatch(e -> e.check() == null || e instanceof Expected.Alone);
     }
 
     // Each is one of its kind; comparing whole records would only take time.

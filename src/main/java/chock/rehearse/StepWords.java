@@ -4,11 +4,16 @@ import chock.quantity.Quantity;
 import chock.quantity.UnreadableQuantity;
 import chock.record.Deed;
 import chock.record.Gate;
+import chock.rulebook.Card;
 import io.cucumber.java.ParameterType;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The words in braces of {@link BenchSteps}: what may stand there, and what it becomes. */
 public final class StepWords {
@@ -36,6 +41,30 @@ public final class StepWords {
     @Explained(value = "a gate", example = "road-test")
     public Gate gate(String id) {
         return Gate.of(id).orElseThrow();
+    }
+
+    @ParameterType("(?:first-start|indoor-run|road-test|on-show|hand-over|non-runner)(?:, (?:first-start|indoor-run|road-test|on-show|hand-over|non-runner))*")
+    @Explained(value = "one or more gates, with commas between them", example = "road-test, hand-over")
+    public Set<Gate> gates(String ids) {
+        Set<Gate> gates = EnumSet.noneOf(Gate.class);
+        Arrays.stream(ids.split(", ")).map(this::gate).forEach(gates::add);
+        return gates;
+    }
+
+    @ParameterType("[a-z]+\\.[a-z0-9-]+(?:, [a-z]+\\.[a-z0-9-]+)*")
+    @Explained(value = "the ids of one or more checks, with commas between them", example = "brakes.bedded, handover.ridden")
+    public Set<String> checks(String ids) {
+        return new TreeSet<>(Arrays.asList(ids.split(", ")));
+    }
+
+    @ParameterType("standing|with the engine running|by riding")
+    @Explained(value = "standing, with the engine running, or by riding", example = "with the engine running")
+    public Card.Needs needs(String words) {
+        return switch (words) {
+            case "standing" -> Card.Needs.STANDING;
+            case "by riding" -> Card.Needs.RIDING;
+            default -> Card.Needs.ENGINE_RUNNING;
+        };
     }
 
     @ParameterType("[a-z0-9/-]+")

@@ -19,7 +19,8 @@ public record ToldScenario(Set<String> checks, List<String> steps) {
     /** A step that expects a state of a check. */
     public static final Pattern OUTCOME = Pattern.compile("([a-z]+\\.[a-z0-9-]+) is (met|fault|doubt|stale|missing|not applicable)(?: at [a-z0-9/-]+)?");
     /** Steps that only look at the outcome. */
-    public static final Pattern LOOKS = Pattern.compile("^it (?:says|notes|holds|is cleared) |^the limit came |^the [a-z-]+ is (?:released|blocked|closed|not closed)");
+    public static final Pattern LOOKS = Pattern.compile("^it (?:says|notes|holds|is cleared) |^it does not lapse |^it is (?:not )?safety-critical|^the limit came |^the [a-z-]+ is (?:released|blocked|closed|not closed)"
+            + "|^the first step to |^for [a-z-]+ nothing but ");
 
     public boolean says(String check, String state) {
         return checks.contains(check) && steps.stream().map(OUTCOME::matcher).anyMatch(m -> m.matches() && m.group(1).equals(check) && m.group(2).equals(state));

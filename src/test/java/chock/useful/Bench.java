@@ -15,7 +15,7 @@ final class Bench {
 
     private static List<JsonNode> rows() {
         try {
-            return CardCatalogue.rows(Path.of("src/test/resources/useful/bench.yaml"));
+            return CardCatalogue.rows(Path.of("src/main/resources/chock/rehearse/ready.yaml"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -47,7 +47,7 @@ final class Bench {
     }
 
     private static JsonNode row(ModelSheet sheet, String aspect, String place) {
-        return ROWS.stream().filter(r -> r.get("aspect").asText().equals(aspect)).filter(r -> !r.has("at") || place.matches(r.get("at").asText().replace("*", ".*")))
+        return ROWS.stream().filter(r -> r.path("aspect").asText().equals(aspect)).filter(r -> !r.has("at") || place.matches(r.get("at").asText().replace("*", ".*")))
                 .filter(r -> fits(sheet, r.path("only"))).findFirst().orElseThrow(() -> new IllegalStateException("the bench gives nothing for " + aspect + " at " + place));
     }
 

@@ -1,0 +1,45 @@
+Feature: What the remaining work needs
+  Most is looked at on a machine that stands. For some the engine has to run, and some shows only on the road: the order of work
+  leaves these until they are allowed.
+
+  Scenario: a two-stroke with a kick starter, for the road
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
+  Scenario: the same, to be handed over
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    Then for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but brakes.bedded, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
+
+  Scenario: a four-stroke with two carburettors, for the road
+    Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+    And the engine is a four-stroke
+    And the engine has 2 cylinders
+    And the ignition is electronic
+    And the equipment has carburettors 2
+    And the equipment has starter electric
+    And the equipment has rear-springing single-damper
+    And the equipment has indicators yes
+    And the final drive is belt
+    And the wheels are cast
+    And the tyres are tubeless
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.carburettors-synchronised, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, engine.timing-running, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
+  Scenario: an old outfit with a magneto, to be handed over
+    Given a motorcycle with a cable drum in front and a rod drum behind
+    And the machine is a motorcycle-sidecar
+    And the engine is a four-stroke
+    And the engine is oiled by total-loss
+    And the ignition is magneto
+    And the battery has 0 volts
+    And the final drive is shaft
+    And the equipment has front-springing girder
+    And the equipment has rear-springing plunger
+    Then for hand-over nothing but controls.idle-at-locks, controls.stop-idle, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but brakes.bedded, handover.brake-heat, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
+
+  Scenario: an electric machine, to be handed over
+    Given a motorcycle with one hydraulic disc in front and a hydraulic drum behind
+    And the machine is electric
+    And the brakes are linked
+    Then for hand-over nothing but brakes.bedded, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
