@@ -16,6 +16,12 @@ Feature: Who is in the room, and what watches the air
       And it says "whatever the figures say"
       And the indoor-run is blocked
 
+    Scenario: found so, and then cleared
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen people public
+      And tom wrote that room was cleared
+      Then air.people is stale
+
     Scenario: looking again is no cure, clearing the room is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen people public
@@ -46,9 +52,16 @@ Feature: Who is in the room, and what watches the air
       And room told people staff-only
       Then air.people is missing
 
+    Scenario: found public
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room told people public
+      Then air.people is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.people is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the room was clear yesterday
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -76,6 +89,23 @@ Feature: Who is in the room, and what watches the air
         | people-inside | fault |
         | unknown       | fault |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room told adjoining-rooms none
+      Then air.adjoining is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen adjoining-rooms none
+      Then air.adjoining is met
+      And it holds until 2026-11-25
+
+    Scenario: found so, and then cleared
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen adjoining-rooms people-inside
+      And tom wrote that room was cleared
+      Then air.adjoining is stale
+
     Scenario: the rooms were cleared after they were found empty
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen adjoining-rooms empty
@@ -85,6 +115,8 @@ Feature: Who is in the room, and what watches the air
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.adjoining is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -163,6 +195,17 @@ Feature: Who is in the room, and what watches the air
         | locked            | fault |
         | through-the-smoke | fault |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room told way-out clear
+      Then air.way-out is missing
+
+    Scenario: found so, and then cleared
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen way-out blocked
+      And tom wrote that room was cleared
+      Then air.way-out is stale
+
     Scenario: the way was cleared and nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen way-out clear
@@ -179,6 +222,8 @@ Feature: Who is in the room, and what watches the air
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.way-out is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -194,6 +239,20 @@ Feature: Who is in the room, and what watches the air
       And room/co-instrument tried bump-test passed
       And room/co-instrument seen meter-height breathing
       Then air.instrument is met
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument told meter-kind direct-reading
+      And room/co-instrument tried bump-test passed
+      And room/co-instrument seen meter-height breathing
+      Then air.instrument is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument seen meter-kind direct-reading
+      And room/co-instrument tried bump-test passed
+      And room/co-instrument told meter-height breathing
+      Then air.instrument is missing
 
     Scenario: a household alarm does not count
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -241,6 +300,14 @@ Feature: Who is in the room, and what watches the air
       And room/co-instrument was damaged
       Then air.instrument is stale
 
+    Scenario: found household alarm
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument seen meter-kind household-alarm
+      And room/co-instrument tried bump-test passed
+      And room/co-instrument seen meter-height breathing
+      And room/co-instrument was damaged
+      Then air.instrument is fault
+
     Scenario Outline: work on the meter after the bump test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/co-instrument seen meter-kind direct-reading
@@ -258,6 +325,8 @@ Feature: Who is in the room, and what watches the air
     Scenario: no meter
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.instrument is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -287,6 +356,23 @@ Feature: Who is in the room, and what watches the air
         | 9 ppm ± 5 ppm  | doubt |
         | 10 ppm ± 5 ppm | fault |
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument tried background 3 ppm ± 5 ppm
+      Then air.background is missing
+
+    Scenario: found so, and then aired
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument measured background 10 ppm ± 5 ppm
+      And tom wrote that room was aired
+      Then air.background is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/co-instrument measured background 10 ppm ± 5 ppm
+      Then air.background is fault
+      And it holds first-start, indoor-run and no other gate
+
     Scenario: the room was aired since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/co-instrument measured background 30 ppm ± 5 ppm
@@ -309,6 +395,8 @@ Feature: Who is in the room, and what watches the air
     Scenario: nobody read it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.background is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -321,6 +409,7 @@ Feature: Who is in the room, and what watches the air
       And room/co-instrument measured background 3 ppm ± 5 ppm
       Then air.background is met at room/co-instrument
       And it says "at most 9 ppm (40 CFR 50.8, (a)(1), 8 h outdoors, read in a copy)"
+      And it holds until 2000-01-01
 
   @air.measured-run
   Rule: A run that was measured stayed under the level at which a run ends
@@ -347,6 +436,25 @@ Feature: Who is in the room, and what watches the air
         | 99 ppm ± 5 ppm  | doubt |
         | 100 ppm ± 5 ppm | fault |
 
+    Scenario: worked on while it was watched
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 94 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      And tom wrote that room/run was refitted 91 minutes ago
+      Then air.measured-run is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run tried peak 94 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      Then air.measured-run is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 94 ppm ± 5 ppm
+      And room/run told run-minutes 3 min
+      Then air.measured-run is missing
+
     Scenario: two runs may differ with nothing worked on between them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 20 ppm ± 5 ppm
@@ -368,6 +476,8 @@ Feature: Who is in the room, and what watches the air
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 60 ppm ± 5 ppm
       Then air.measured-run is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that can have cured it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -452,6 +562,7 @@ Feature: Who is in the room, and what watches the air
       And room/run seen run-minutes 3 min
       Then air.measured-run is met at room/run
       And it says "less than 100 ppm (OSHA fact sheet on carbon monoxide, maritime work: leave an enclosed space above 100 ppm, read in a copy)"
+      And it does not lapse by itself
 
     Scenario: the plan ends the run at that level
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -459,3 +570,15 @@ Feature: Who is in the room, and what watches the air
       And run-plan seen exhaust-goes into-the-room
       Then air.run is met
       And the run ends at 100 ppm
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan told planned-runs 2on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 2on
+      And run-plan told exhaust-goes into-the-room
+      Then air.run is missing

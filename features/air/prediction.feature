@@ -135,6 +135,8 @@ Feature: What a run without a hose does to the air
       And run-plan seen planned-runs 5on
       Then air.quarter-hour is missing
       And it says "no prediction can be made"
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: no prediction from minutes that cannot be read
       Given room measured volume 2000 m³ ± 10 m³
@@ -177,6 +179,8 @@ Feature: What a run without a hose does to the air
       And run-plan seen planned-runs 5on
       Then air.quarter-hour-mass is missing
       And it says "no prediction can be made"
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: no prediction from minutes that cannot be read
       Given room measured volume 2000 m³ ± 10 m³
@@ -219,6 +223,8 @@ Feature: What a run without a hose does to the air
       And run-plan seen planned-runs 5on
       Then air.shift is missing
       And it says "no prediction can be made"
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: no prediction from minutes that cannot be read
       Given room measured volume 2000 m³ ± 10 m³
@@ -287,6 +293,8 @@ Feature: What a run without a hose does to the air
       And run-plan seen planned-runs 5on
       Then air.shift-mass is missing
       And it says "no prediction can be made"
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: no prediction from minutes that cannot be read
       Given room measured volume 2000 m³ ± 10 m³

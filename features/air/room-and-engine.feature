@@ -17,6 +17,26 @@ Feature: The room, and the engine as a source
         | fan-running | met   |
         | unknown     | fault |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And there was the defect "not as it should be"
+      And room seen openings shut
+      And tom wrote that room measured volume 200 m³ ± 20 m³
+      Then air.room is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room tried volume 200 m³ ± 20 m³
+      And room seen openings shut
+      Then air.room is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room told openings shut
+      Then air.room is missing
+
     Scenario: open windows are noted and not counted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room measured volume 200 m³ ± 20 m³
@@ -34,6 +54,8 @@ Feature: The room, and the engine as a source
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen openings shut
       Then air.room is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nobody looked at the openings
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -88,12 +110,57 @@ Feature: The room, and the engine as a source
         | switched-off          | fault |
         | stirs-the-room-air    | fault |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h
+      And there was the defect "not as it should be"
+      And room tried fan moves-air-to-outdoors
+      And tom wrote that room measured airflow 400 m³/h ± 60 m³/h
+      Then air.fan is fault
+
+    Scenario: found 366 days ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h 366 days ago
+      And room tried fan moves-air-to-outdoors
+      Then air.fan is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room tried airflow 400 m³/h ± 60 m³/h
+      And room tried fan moves-air-to-outdoors
+      Then air.fan is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h
+      And room seen fan moves-air-to-outdoors
+      Then air.fan is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured volume 200 m³ ± 20 m³
+      And room seen openings fan-running
+      And room measured airflow 400 m³/h ± 60 m³/h
+      And room tried fan moves-air-to-outdoors
+      Then air.fan is met
+      And it holds until 2026-11-25
+
     Scenario: nobody measured its air
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room measured volume 200 m³ ± 20 m³
       And room seen openings fan-running
       And room tried fan moves-air-to-outdoors
       Then air.fan is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the fan was adjusted since its air was measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -135,10 +202,23 @@ Feature: The room, and the engine as a source
         | 1.3 times ± 0.3 times | doubt |
         | 1.4 times ± 0.3 times | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room measured mixing-factor 0.2 times ± 0.3 times
+      And tom wrote that room measured mixing-factor 1.4 times ± 0.3 times
+      Then air.mixing is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room tried mixing-factor 1.4 times ± 0.3 times
+      Then air.mixing is missing
+
     Scenario: a factor from hearsay is none
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room told mixing-factor 1.4 times
       Then air.mixing is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nobody measured it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -156,6 +236,7 @@ Feature: The room, and the engine as a source
       And room measured mixing-factor 1.4 times ± 0.3 times
       Then air.mixing is met at room
       And it says "at least 1 (Industrial Ventilation (ACGIH), dilution, mixing factor K, from a university's course, read in a copy)"
+      And it does not lapse by itself
 
     Scenario: the prediction counts with it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -187,11 +268,28 @@ Feature: The room, and the engine as a source
         | measured     | met   |
         | unknown      | fault |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data unknown
+      And tom wrote that exhaust seen exhaust-data measured
+      Then air.exhaust is met
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust told exhaust-data not-measured
+      Then air.exhaust is missing
+
     Scenario: nobody says
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And run-plan seen planned-runs 1on
       And run-plan seen exhaust-goes into-the-room
       Then air.exhaust is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -218,6 +316,69 @@ Feature: The room, and the engine as a source
       And run-plan seen engine-at-start warm
       Then air.exhaust-measured is met
       And it says "4.5 % ± 0.3 % at 1300 rpm ± 50 rpm"
+      And it holds until 2026-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And there was the defect "not as it should be"
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      And tom wrote that exhaust measured co-share 4.5 % ± 0.3 %
+      Then air.exhaust-measured is fault
+
+    Scenario: found 93 days ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 % 93 days ago
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust tried co-share 4.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust tried exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 %
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan told engine-at-start warm
+      Then air.exhaust-measured is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 1on
+      And run-plan seen exhaust-goes into-the-room
+      And exhaust seen exhaust-data measured
+      And exhaust measured co-share 4.5 % ± 0.3 % 3 hours ago
+      And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
+      And run-plan seen engine-at-start warm
+      Then air.exhaust-measured is missing
 
     Scenario: a warm reading says nothing about a cold start
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -252,6 +413,8 @@ Feature: The room, and the engine as a source
       And run-plan seen exhaust-goes into-the-room
       And exhaust seen exhaust-data measured
       Then air.exhaust-measured is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario Outline: worked on since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -48,6 +48,8 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
     Scenario: no plan
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.run is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -67,6 +69,11 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And run-plan seen planned-speed idle
       Then air.idle-only is met
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan told planned-speed idle
+      Then air.idle-only is missing
 
     Scenario: above idle into the room
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -98,6 +105,8 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
     Scenario: nobody says how fast
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.idle-only is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,6 +136,32 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
         | held        | in-gear          | fault |
         | held        | creeps           | fault |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock rocks
+      And machine tried drive neutral-found
+      And tom wrote that machine tried stand-and-chock held
+      Then air.machine-held is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen stand-and-chock held
+      And machine tried drive rear-wheel-clear
+      Then air.machine-held is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock held
+      And machine seen drive rear-wheel-clear
+      Then air.machine-held is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried stand-and-chock rocks
+      And machine tried drive neutral-found
+      Then air.machine-held is fault
+      And it holds first-start, indoor-run and no other gate
+
     Scenario: chocked and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried stand-and-chock held
@@ -142,11 +177,14 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And machine tried stand-and-chock held
       And machine tried drive neutral-found
       Then air.machine-held is met
+      And it holds until 2026-11-25
 
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen stand-and-chock held
       Then air.machine-held is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: nothing that burns fuel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -175,6 +213,95 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
         | 360 m³/h ± 60 m³/h | doubt |
         | 420 m³/h ± 60 m³/h | doubt |
         | 430 m³/h ± 60 m³/h | met   |
+
+    Scenario: found 13 months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times 13 months ago
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 360 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is doubt
+
+    Scenario: found 366 days ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on 366 days ago
+      And run-plan seen exhaust-goes outdoors-by-hose 366 days ago
+      And exhaust seen outlets 2 times 366 days ago
+      And room/extraction seen connected-outlets 2 times 366 days ago
+      And room/extraction tried extraction running 366 days ago
+      And room/extraction measured extraction-flow 350 m³/h ± 60 m³/h 366 days ago
+      And room/extraction seen discharge outdoors-clear 366 days ago
+      Then air.extraction is stale
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 350 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      And tom wrote that room/extraction measured extraction-flow 430 m³/h ± 60 m³/h
+      Then air.extraction is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust told outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 430 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction told connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 430 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction seen extraction running
+      And room/extraction measured extraction-flow 430 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction tried extraction-flow 430 m³/h ± 60 m³/h
+      And room/extraction seen discharge outdoors-clear
+      Then air.extraction is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 10on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And exhaust seen outlets 2 times
+      And room/extraction seen connected-outlets 2 times
+      And room/extraction tried extraction running
+      And room/extraction measured extraction-flow 430 m³/h ± 60 m³/h
+      And room/extraction told discharge outdoors-clear
+      Then air.extraction is missing
 
     Scenario Outline: hoses and outlets
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -249,6 +376,8 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And run-plan seen exhaust-goes outdoors-by-hose
       Then air.extraction is missing
       And air.peak is missing
+      And it holds indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: no hose
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -282,6 +411,7 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And room/extraction seen discharge outdoors-clear
       Then air.extraction is met at room/extraction
       And it says "at least 360 m³/h (Swedish recommendation for one car, quoted by a maker of extraction equipment, read in a copy)"
+      And it holds until 2000-01-01
 
     Scenario: more hoses than outlets are counted again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -294,3 +424,5 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And room/extraction seen discharge outdoors-clear
       Then air.extraction is missing
       And it says "count them again"
+      And it holds indoor-run and no other gate
+      And it is safety-critical

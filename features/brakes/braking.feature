@@ -19,6 +19,13 @@ Feature: What the brakes do
         | 1927-01-01 | 2     | met   |
         | 1974-06-14 | 2     | met   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1926-12-31
+      And machine tried separate-controls 0 times
+      And tom wrote that machine tried separate-controls 1 times
+      Then brakes.separate-controls is fault
+
     Scenario Outline: Virginia, by first registration
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the territory is US-VA
@@ -87,6 +94,8 @@ Feature: What the brakes do
     Scenario: nobody tried
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.separate-controls is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: counting by eye
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -127,6 +136,7 @@ Feature: What the brakes do
       Then brakes.separate-controls is met at machine
       And it says "at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy)"
       And it says "also at least 1 (common practice)"
+      And it holds until 2001-01-01
 
     Scenario: judged on the first day of the law in Maryland
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -193,6 +203,12 @@ Feature: What the brakes do
       And machine tried linked-brakes both-wheels
       Then brakes.linked is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine seen linked-brakes both-wheels
+      Then brakes.linked is missing
+
     Scenario Outline: not both
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       And the brakes are linked
@@ -204,10 +220,19 @@ Feature: What the brakes do
         | one-wheel |
         | neither   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+      And the brakes are linked
+      And machine tried linked-brakes one-wheel
+      And tom wrote that machine tried linked-brakes both-wheels
+      Then brakes.linked is fault
+
     Scenario: nobody tried
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       And the brakes are linked
       Then brakes.linked is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -278,9 +303,17 @@ Feature: What the brakes do
         | drags |
         | binds |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried release drags
+      And tom wrote that front-brake tried release free
+      Then brakes.drag is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.drag is missing at front-brake
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -360,6 +393,12 @@ Feature: What the brakes do
       And rear-brake tried release free
       Then brakes.drag is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake seen release free
+      And rear-brake seen release free
+      Then brakes.drag is missing
+
     Scenario: nothing to brake with
       Given a motorcycle with no brake in front and no brake behind
       Then brakes.drag is not applicable
@@ -385,9 +424,17 @@ Feature: What the brakes do
         | pulls    |
         | stays-on |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak
+      And tom wrote that front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.walking-pace is missing at front-brake
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -464,6 +511,12 @@ Feature: What the brakes do
       And rear-brake tried walking-pace-stop stops
       Then brakes.walking-pace is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake seen walking-pace-stop stops
+      And rear-brake seen walking-pace-stop stops
+      Then brakes.walking-pace is missing
+
     Scenario: one end only
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake tried walking-pace-stop stops
@@ -494,6 +547,44 @@ Feature: What the brakes do
         | 640   | 780  | doubt |
         | 640   | 900  | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And there was the defect "not as it should be"
+      And rear-brake/control measured braking-force 640 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And tom wrote that front-brake/control measured braking-force 900 N ± 30 N
+      Then brakes.efficiency-better is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried braking-force 760 N ± 30 N
+      And rear-brake/control measured braking-force 640 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 760 N ± 30 N
+      And rear-brake/control tried braking-force 640 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 640 N ± 30 N
+      And machine tried mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 760 N ± 30 N
+      And rear-brake/control measured braking-force 640 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-better is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: the printed ticket of a roller test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/control measured braking-force 110 kgf ± 4 kgf
@@ -517,6 +608,8 @@ Feature: What the brakes do
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.efficiency-better is missing
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -642,6 +735,44 @@ Feature: What the brakes do
       And rear-brake/control measured braking-force 700 N ± 30 N 1 days ago
       Then brakes.efficiency-lesser is doubt
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And there was the defect "not as it should be"
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And tom wrote that front-brake/control measured braking-force 900 N ± 30 N
+      Then brakes.efficiency-lesser is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 630 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control tried braking-force 630 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      And machine tried mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 630 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-lesser is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: GB asks for one means of braking only before 1927
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the machine is first registered 1926-12-31
@@ -651,6 +782,8 @@ Feature: What the brakes do
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the machine is first registered 1927-01-01
       Then brakes.efficiency-lesser is missing
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario: nobody weighed it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -791,6 +924,44 @@ Feature: What the brakes do
         | 800   | 490  | doubt |
         | 900   | 500  | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And there was the defect "not as it should be"
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And tom wrote that front-brake/control measured braking-force 900 N ± 30 N
+      Then brakes.efficiency-both is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried braking-force 780 N ± 30 N
+      And rear-brake/control measured braking-force 490 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 780 N ± 30 N
+      And rear-brake/control tried braking-force 490 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And rear-brake/control measured braking-force 500 N ± 30 N
+      And machine tried mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 780 N ± 30 N
+      And rear-brake/control measured braking-force 490 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-both is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario Outline: a sidecar has its own figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is FR
@@ -862,6 +1033,8 @@ Feature: What the brakes do
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.efficiency-both is missing
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -1090,6 +1263,37 @@ Feature: What the brakes do
         | 780 N ± 30 N | doubt |
         | 900 N ± 30 N | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And there was the defect "not as it should be"
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      And tom wrote that front-brake/control measured braking-force 900 N ± 30 N
+      Then brakes.efficiency-single is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control tried braking-force 900 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-single is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control measured braking-force 900 N ± 30 N
+      And machine tried mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-single is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with a cable drum in front and no brake behind
+      And the machine is first registered 1926-05-01
+      And front-brake/control measured braking-force 760 N ± 30 N
+      And machine measured mass-with-rider 260 kg ± 2 kg
+      Then brakes.efficiency-single is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: nobody weighed it
       Given a motorcycle with a cable drum in front and no brake behind
       And the machine is first registered 1926-05-01
@@ -1100,6 +1304,8 @@ Feature: What the brakes do
       Given a motorcycle with a cable drum in front and no brake behind
       And the machine is first registered 1926-05-01
       Then brakes.efficiency-single is missing
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with a cable drum in front and no brake behind
@@ -1180,6 +1386,26 @@ Feature: What the brakes do
         | 30 ft ± 1 ft   | doubt |
         | 30.1 ft ± 1 ft | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance 30.1 ft ± 1 ft
+      And tom wrote that machine measured stopping-distance 28 ft ± 1 ft
+      Then brakes.stopping-distance is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine tried stopping-distance 28 ft ± 1 ft
+      Then brakes.stopping-distance is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And machine measured stopping-distance 30.1 ft ± 1 ft
+      Then brakes.stopping-distance is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario Outline: on both sides of the limit in US-MD
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-MD
@@ -1205,6 +1431,7 @@ Feature: What the brakes do
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
       Then brakes.stopping-distance is missing
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -9,6 +9,27 @@ Feature: Disc, drum and cam
       And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
       And front-brake/disc seen minimum-mark 4.5 mm
       Then brakes.disc-thickness is met
+      And it holds until 2027-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      And there was the defect "not as it should be"
+      And front-brake/disc seen minimum-mark 4.5 mm
+      And tom wrote that front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      Then brakes.disc-thickness is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc tried thickness 4.70 mm ± 0.06 mm
+      And front-brake/disc seen minimum-mark 4.5 mm
+      Then brakes.disc-thickness is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      And front-brake/disc told minimum-mark 4.5 mm
+      Then brakes.disc-thickness is missing
 
     Scenario Outline: on both sides of the mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -28,6 +49,8 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
       Then brakes.disc-thickness is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the mark alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -95,6 +118,17 @@ Feature: Disc, drum and cam
         | 0.30 mm ± 0.06 mm | doubt |
         | 0.31 mm ± 0.06 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured runout 0.31 mm ± 0.06 mm
+      And tom wrote that front-brake/disc measured runout 0.20 mm ± 0.06 mm
+      Then brakes.disc-runout is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc tried runout 0.20 mm ± 0.06 mm
+      Then brakes.disc-runout is missing
+
     Scenario: the maker's figure replaces practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says brakes.disc-runout at most 0.15 mm
@@ -111,6 +145,8 @@ Feature: Disc, drum and cam
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.disc-runout is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -156,6 +192,7 @@ Feature: Disc, drum and cam
       And front-brake/disc measured runout 0.20 mm ± 0.06 mm
       Then brakes.disc-runout is met at front-brake/disc
       And it says "at most 0.3 mm (common practice)"
+      And it holds until 2001-01-01
 
   @brakes.disc-condition
   Rule: Every disc is sound
@@ -164,6 +201,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc seen disc-condition sound
       Then brakes.disc-condition is met at front-brake/disc
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -177,9 +215,17 @@ Feature: Disc, drum and cam
         | warped  |
         | loose   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen disc-condition cracked
+      And tom wrote that front-brake/disc seen disc-condition sound
+      Then brakes.disc-condition is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.disc-condition is missing at front-brake/disc
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -230,6 +276,27 @@ Feature: Disc, drum and cam
       And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
       And rear-brake/drum seen maximum-mark 161.0 mm
       Then brakes.drum-bore is met
+      And it holds until 2027-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      And there was the defect "not as it should be"
+      And rear-brake/drum seen maximum-mark 161.0 mm
+      And tom wrote that rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      Then brakes.drum-bore is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum tried bore 160.40 mm ± 0.06 mm
+      And rear-brake/drum seen maximum-mark 161.0 mm
+      Then brakes.drum-bore is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
+      And rear-brake/drum told maximum-mark 161.0 mm
+      Then brakes.drum-bore is missing
 
     Scenario Outline: on both sides of the mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -249,6 +316,8 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
       Then brakes.drum-bore is missing at rear-brake/drum
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -292,6 +361,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum seen drum-condition sound
       Then brakes.drum-condition is met at rear-brake/drum
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -305,9 +375,17 @@ Feature: Disc, drum and cam
         | oval    |
         | blued   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen drum-condition cracked
+      And tom wrote that rear-brake/drum seen drum-condition sound
+      Then brakes.drum-condition is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.drum-condition is missing at rear-brake/drum
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -369,9 +447,22 @@ Feature: Disc, drum and cam
         | 90 ° ± 2 ° | doubt |
         | 91 ° ± 2 ° | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever measured cam-angle 91 ° ± 2 °
+      And tom wrote that rear-brake/cam-lever measured cam-angle 85° ± 2°
+      Then brakes.cam-angle is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever tried cam-angle 85 ° ± 2 °
+      Then brakes.cam-angle is missing
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.cam-angle is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -423,6 +514,7 @@ Feature: Disc, drum and cam
       And rear-brake/cam-lever measured cam-angle 85 ° ± 2 °
       Then brakes.cam-angle is met at rear-brake/cam-lever
       And it says "at most 90° (common practice)"
+      And it holds until 2001-01-01
 
   @brakes.wear-indicator
   Rule: The wear indicator points inside its marks
@@ -431,6 +523,12 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/cam-lever tried wear-indicator inside-the-marks
       Then brakes.wear-indicator is met at rear-brake/cam-lever
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever seen wear-indicator inside-the-marks
+      Then brakes.wear-indicator is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -441,9 +539,17 @@ Feature: Disc, drum and cam
         | found         |
         | past-the-mark |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever tried wear-indicator past-the-mark
+      And tom wrote that rear-brake/cam-lever tried wear-indicator inside-the-marks
+      Then brakes.wear-indicator is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.wear-indicator is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -497,6 +603,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/cam-lever seen cam-lever-position as-made
       Then brakes.cam-lever-position is met at rear-brake/cam-lever
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -507,9 +614,17 @@ Feature: Disc, drum and cam
         | found   |
         | shifted |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever seen cam-lever-position shifted
+      And tom wrote that rear-brake/cam-lever seen cam-lever-position as-made
+      Then brakes.cam-lever-position is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.cam-lever-position is missing at rear-brake/cam-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -541,6 +656,7 @@ Feature: Disc, drum and cam
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/adjuster seen adjuster in-hand-and-locked
       Then brakes.adjuster is met at rear-brake/adjuster
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -553,9 +669,17 @@ Feature: Disc, drum and cam
         | slack      |
         | stripped   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/adjuster seen adjuster at-its-end
+      And tom wrote that rear-brake/adjuster seen adjuster in-hand-and-locked
+      Then brakes.adjuster is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.adjuster is missing at rear-brake/adjuster
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

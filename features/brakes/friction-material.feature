@@ -9,6 +9,7 @@ Feature: Friction material
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
       Then brakes.pad-thickness is met
+      And it holds until 2027-11-25
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -33,6 +34,8 @@ Feature: Friction material
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.pad-thickness is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: one caliper of two was measured
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
@@ -194,6 +197,27 @@ Feature: Friction material
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
       Then brakes.pad-difference is met
+      And it holds until 2027-11-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
+      And there was the defect "not as it should be"
+      And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
+      And tom wrote that front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
+      Then brakes.pad-difference is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad tried thickness 3.1 mm ± 0.1 mm
+      And front-brake/caliper/outer-pad measured thickness 3.0 mm ± 0.1 mm
+      Then brakes.pad-difference is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
+      And front-brake/caliper/outer-pad tried thickness 3.0 mm ± 0.1 mm
+      Then brakes.pad-difference is missing
 
     Scenario Outline: on both sides of the limit, whichever pad is thicker
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -215,6 +239,8 @@ Feature: Friction material
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm
       Then brakes.pad-difference is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -258,6 +284,7 @@ Feature: Friction material
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper seen pad-fit seated
       Then brakes.pad-fit is met at front-brake/caliper
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -271,9 +298,17 @@ Feature: Friction material
         | pin-missing  |
         | clip-missing |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper seen pad-fit off-the-disc
+      And tom wrote that front-brake/caliper seen pad-fit seated
+      Then brakes.pad-fit is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.pad-fit is missing at front-brake/caliper
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -304,6 +339,7 @@ Feature: Friction material
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper tried piston-movement free
       Then brakes.caliper-free is met at front-brake/caliper
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -315,9 +351,17 @@ Feature: Friction material
         | stiff  |
         | seized |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper tried piston-movement stiff
+      And tom wrote that front-brake/caliper tried piston-movement free
+      Then brakes.caliper-free is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.caliper-free is missing at front-brake/caliper
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -375,6 +419,17 @@ Feature: Friction material
         | 1.5 mm ± 0.1 mm | doubt |
         | 1.7 mm ± 0.1 mm | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/shoes measured thickness 1.4 mm ± 0.1 mm
+      And tom wrote that rear-brake/shoes measured thickness 1.7 mm ± 0.1 mm
+      Then brakes.shoe-lining is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/shoes tried thickness 1.7 mm ± 0.1 mm
+      Then brakes.shoe-lining is missing
+
     Scenario Outline: on both sides of the limit above the rivet heads
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the linings are riveted
@@ -416,6 +471,8 @@ Feature: Friction material
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.shoe-lining is missing at rear-brake/shoes
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -449,6 +506,7 @@ Feature: Friction material
       Then brakes.shoe-lining is met at rear-brake/shoes
       And it says "at least 1.5 mm (MOT inspection manual: motorcycles (older edition, classes 1 and 2), brakes, friction material, read in a copy)"
       And it says "also at least 1.5 mm (common practice)"
+      And it holds until 2001-01-01
 
     Scenario: judged on the first day of its limit, shoe lining riveted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -486,6 +544,11 @@ Feature: Friction material
       And front-brake seen friction-material whole-and-dry
       Then brakes.friction-condition is met at front-brake
 
+    Scenario: found 366 days ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake seen friction-material whole-and-dry 366 days ago
+      Then brakes.friction-condition is stale
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake seen friction-material <found>
@@ -499,9 +562,17 @@ Feature: Friction material
         | loose       |
         | rivet-loose |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake seen friction-material oiled
+      And tom wrote that front-brake seen friction-material whole-and-dry
+      Then brakes.friction-condition is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.friction-condition is missing at front-brake
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -572,10 +643,17 @@ Feature: Friction material
       And front-brake was bedded
       Then brakes.bedded is met at front-brake
 
+    Scenario: found 13 months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad was replaced 13 months ago
+      And front-brake was bedded 13 months ago
+      Then brakes.bedded is missing
+
     Scenario: nobody bedded it in
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad was replaced
       Then brakes.bedded is missing at front-brake
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -20,6 +20,13 @@ Feature: Hydraulics
         | 2020-11    | fault |
         | 1974       | fault |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/hose seen date-mark 2023-05
+      And there was the defect "not as it should be"
+      And tom wrote that front-brake/hydraulic/hose seen date-mark 2023-05
+      Then brakes.hose-age is fault
+
     Scenario: it lapses by itself
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is 2029-05-11
@@ -29,6 +36,8 @@ Feature: Hydraulics
     Scenario: no legible mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.hose-age is missing at front-brake/hydraulic/hose
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: told by the seller
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -70,6 +79,7 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/hose seen hose-condition sound
       Then brakes.hose-condition is met at front-brake/hydraulic/hose
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -87,6 +97,7 @@ Feature: Hydraulics
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.hose-condition is missing at front-brake/hydraulic/hose
+      And it holds road-test, hand-over and no other gate
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -135,6 +146,12 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/hose tried hose-run free
       Then brakes.hose-run is met at front-brake/hydraulic/hose
+      And it does not lapse by itself
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/hose seen hose-run free
+      Then brakes.hose-run is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -148,9 +165,17 @@ Feature: Hydraulics
         | pinched   |
         | rubbing   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/hose tried hose-run twisted
+      And tom wrote that front-brake/hydraulic/hose tried hose-run free
+      Then brakes.hose-run is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.hose-run is missing at front-brake/hydraulic/hose
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -187,6 +212,7 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/line seen line-condition sound
       Then brakes.hard-lines is met at front-brake/hydraulic/line
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -201,9 +227,17 @@ Feature: Hydraulics
         | loose     |
         | weeping   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/line seen line-condition rusted
+      And tom wrote that front-brake/hydraulic/line seen line-condition sound
+      Then brakes.hard-lines is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.hard-lines is missing at front-brake/hydraulic/line
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -257,6 +291,7 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen seal-weep dry
       Then brakes.master-cylinder is met at front-brake/hydraulic/master-cylinder
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -267,9 +302,17 @@ Feature: Hydraulics
         | found   |
         | weeping |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen seal-weep weeping
+      And tom wrote that front-brake/hydraulic/master-cylinder seen seal-weep dry
+      Then brakes.master-cylinder is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.master-cylinder is missing at front-brake/hydraulic/master-cylinder
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -336,12 +379,33 @@ Feature: Hydraulics
         | DOT-4   | unknown | fault |
         | unknown | unknown | fault |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked unknown
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      And tom wrote that front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      Then brakes.fluid-grade is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder told grade-marked DOT-3
+      And front-brake/hydraulic/fluid seen grade-filled DOT-3
+      Then brakes.fluid-grade is missing
+
+    Scenario: found so, and then drained
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked unknown
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      And tom wrote that front-brake/hydraulic was drained
+      Then brakes.fluid-grade is stale
+
     Scenario: filled as marked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
       And front-brake/hydraulic/fluid seen grade-filled DOT-4
       Then brakes.fluid-grade is met at front-brake/hydraulic/fluid
       And it says "filled with DOT-4 as marked on the reservoir"
+      And it holds until 2028-11-25
 
     Scenario Outline: silicone and glycol met
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -374,12 +438,20 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
       Then brakes.fluid-grade is missing at front-brake/hydraulic/fluid
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the seller says what is in it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
       And front-brake/hydraulic/fluid told grade-filled DOT-4
       Then brakes.fluid-grade is missing at front-brake/hydraulic/fluid
+
+    Scenario: found unknown
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/master-cylinder seen grade-marked DOT-4
+      And front-brake/hydraulic/fluid told grade-filled unknown
+      Then brakes.fluid-grade is fault
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -454,6 +526,8 @@ Feature: Hydraulics
     Scenario: nobody filled it here
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.fluid-age is missing at front-brake/hydraulic/fluid
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -516,9 +590,23 @@ Feature: Hydraulics
         | low       |
         | over-full |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/fluid seen fluid-level low
+      And tom wrote that front-brake/hydraulic/fluid seen fluid-level between-the-marks
+      Then brakes.fluid-level is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/fluid seen fluid-level low
+      And tom wrote that front-brake/hydraulic was filled
+      Then brakes.fluid-level is stale
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.fluid-level is missing at front-brake/hydraulic/fluid
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -567,6 +655,7 @@ Feature: Hydraulics
       And front-brake/hydraulic was opened
       And front-brake/hydraulic was bled
       Then brakes.bled is met
+      And it does not lapse by itself
 
     Scenario: opened again after bleeding
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -577,6 +666,8 @@ Feature: Hydraulics
     Scenario: nobody bled it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.bled is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: trying it is not bleeding it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -646,6 +737,7 @@ Feature: Hydraulics
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.lever-feel is missing at front-brake/control
+      And it holds road-test, hand-over and no other gate
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -731,9 +823,22 @@ Feature: Hydraulics
         | 61 s ± 1 s | doubt |
         | 62 s ± 1 s | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured hold-time 59 s ± 1 s
+      And tom wrote that front-brake/control measured hold-time 62 s ± 1 s
+      Then brakes.hold-test is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried hold-time 62 s ± 1 s
+      Then brakes.hold-test is missing
+
     Scenario: nobody timed it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.hold-test is missing at front-brake/control
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -789,6 +894,11 @@ Feature: Hydraulics
       And front-brake/hydraulic tried leak-under-pressure dry
       Then brakes.leak is met at front-brake/hydraulic
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic seen leak-under-pressure dry
+      Then brakes.leak is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic tried leak-under-pressure <found>
@@ -798,9 +908,17 @@ Feature: Hydraulics
         | found |
         | wet   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic tried leak-under-pressure wet
+      And tom wrote that front-brake/hydraulic tried leak-under-pressure dry
+      Then brakes.leak is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.leak is missing at front-brake/hydraulic
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -859,6 +977,7 @@ Feature: Hydraulics
       And front-brake/hydraulic/unions was refitted
       And front-brake/hydraulic/unions was torqued
       Then brakes.banjo-torque is met
+      And it does not lapse by itself
 
     Scenario: tightened by feel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -868,6 +987,8 @@ Feature: Hydraulics
     Scenario: nobody torqued them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.banjo-torque is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: undone and not torqued again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -914,6 +1035,7 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/unions seen sealing-washers new
       Then brakes.banjo-washers is met at front-brake/hydraulic/unions
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -925,9 +1047,17 @@ Feature: Hydraulics
         | used-again |
         | missing    |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/unions seen sealing-washers used-again
+      And tom wrote that front-brake/hydraulic/unions seen sealing-washers new
+      Then brakes.banjo-washers is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.banjo-washers is missing at front-brake/hydraulic/unions
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -995,6 +1125,8 @@ Feature: Hydraulics
     Scenario: nobody torqued them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.caliper-bolts is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -28,6 +28,8 @@ Feature: Lever, cable, rod and linkage
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.lever-reserve is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -94,6 +96,32 @@ Feature: Lever, cable, rod and linkage
       And front-brake/control measured gap-when-on 35 mm ± 1 mm
       Then brakes.lever-reserve is met
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And there was the defect "not as it should be"
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      And tom wrote that front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      Then brakes.lever-reserve is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control tried gap-at-rest 60 mm ± 1 mm
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      Then brakes.lever-reserve is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm
+      And front-brake/control tried gap-when-on 35 mm ± 1 mm
+      Then brakes.lever-reserve is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured gap-at-rest 60 mm ± 1 mm 3 hours ago
+      And front-brake/control measured gap-when-on 35 mm ± 1 mm
+      Then brakes.lever-reserve is missing
+
     Scenario: nothing to brake with
       Given a motorcycle with no brake in front and no brake behind
       Then brakes.lever-reserve is not applicable
@@ -124,6 +152,11 @@ Feature: Lever, cable, rod and linkage
         | 10 mm ± 1 mm  | doubt |
         | 11 mm ± 1 mm  | fault |
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/control tried free-play 5 mm ± 1 mm
+      Then brakes.free-play is missing
+
     Scenario Outline: a pedal, on both sides of both limits
       Given a motorcycle with a cable drum in front and a rod drum behind
       And rear-brake/control measured free-play <play>
@@ -142,6 +175,8 @@ Feature: Lever, cable, rod and linkage
     Scenario: nobody measured
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.free-play is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: nobody looked for the maker's figure
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -240,9 +275,17 @@ Feature: Lever, cable, rod and linkage
         | 1     | fault |
         | 2     | fault |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen broken-strands 1 times
+      And tom wrote that front-brake/cable seen broken-strands 0 times
+      Then brakes.cable-strands is fault
+
     Scenario: nobody looked
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.cable-strands is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: told by the seller
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -280,6 +323,7 @@ Feature: Lever, cable, rod and linkage
       And front-brake/cable seen broken-strands 0 times
       Then brakes.cable-strands is met at front-brake/cable
       And it says "at most 0 (common practice)"
+      And it holds until 2000-07-01
 
   @brakes.cable-run
   Rule: The cable runs free from lock to lock
@@ -288,6 +332,12 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with a cable drum in front and a rod drum behind
       And front-brake/cable tried cable-run free
       Then brakes.cable-run is met at front-brake/cable
+      And it holds until 2027-05-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen cable-run free
+      Then brakes.cable-run is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -301,9 +351,17 @@ Feature: Lever, cable, rod and linkage
         | pinched |
         | chafed  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable tried cable-run stiff
+      And tom wrote that front-brake/cable tried cable-run free
+      Then brakes.cable-run is fault
+
     Scenario: nobody tried
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.cable-run is missing at front-brake/cable
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with a cable drum in front and a rod drum behind
@@ -351,6 +409,7 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/rod seen rod-condition sound
       Then brakes.rod is met at rear-brake/rod
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -364,9 +423,17 @@ Feature: Lever, cable, rod and linkage
         | worn            |
         | thread-stripped |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/rod seen rod-condition bent
+      And tom wrote that rear-brake/rod seen rod-condition sound
+      Then brakes.rod is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.rod is missing at rear-brake/rod
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -428,10 +495,32 @@ Feature: Lever, cable, rod and linkage
         | 6.1 mm ± 0.1 mm | doubt |
         | 6.2 mm ± 0.1 mm | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 6.2 mm ± 0.1 mm
+      And there was the defect "not as it should be"
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      And tom wrote that rear-brake/clevis measured worn-diameter 6.2 mm ± 0.1 mm
+      Then brakes.clevis-wear is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis tried worn-diameter 6.2 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      Then brakes.clevis-wear is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 6.2 mm ± 0.1 mm
+      And rear-brake/clevis tried unworn-diameter 8.0 mm ± 0.1 mm
+      Then brakes.clevis-wear is missing
+
     Scenario: only the worn place was measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/clevis measured worn-diameter 7.6 mm ± 0.1 mm
       Then brakes.clevis-wear is missing at rear-brake/clevis
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -485,6 +574,7 @@ Feature: Lever, cable, rod and linkage
       And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
       Then brakes.clevis-wear is met at rear-brake/clevis
       And it says "at least 75 % (COMAR 11.14.03.04, B (3), read in a copy)"
+      And it holds until 2001-01-01
 
   @brakes.split-pins
   Rule: Every pin, clip and lock nut is in place
@@ -493,6 +583,7 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/clevis seen split-pins all-fitted
       Then brakes.split-pins is met at rear-brake/clevis
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -505,9 +596,17 @@ Feature: Lever, cable, rod and linkage
         | cracked    |
         | wrong-size |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis seen split-pins missing
+      And tom wrote that rear-brake/clevis seen split-pins all-fitted
+      Then brakes.split-pins is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.split-pins is missing at rear-brake/clevis
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -548,6 +647,11 @@ Feature: Lever, cable, rod and linkage
       And front-brake/control tried pivot free
       Then brakes.pivots is met at front-brake/control
 
+    Scenario: found 366 days ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot free 366 days ago
+      Then brakes.pivots is stale
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/control tried pivot <found>
@@ -560,9 +664,23 @@ Feature: Lever, cable, rod and linkage
         | stays-on |
         | bent     |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried pivot stiff
+      And tom wrote that front-brake/control tried pivot free
+      Then brakes.pivots is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control seen pivot stiff
+      And tom wrote that front-brake/control tried pivot free
+      Then brakes.pivots is missing
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.pivots is missing at front-brake/control
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -611,6 +729,7 @@ Feature: Lever, cable, rod and linkage
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/torque-arm seen anchorage locked
       Then brakes.torque-arm is met at rear-brake/torque-arm
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -624,9 +743,17 @@ Feature: Lever, cable, rod and linkage
         | lock-missing |
         | worn         |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/torque-arm seen anchorage loose
+      And tom wrote that rear-brake/torque-arm seen anchorage locked
+      Then brakes.torque-arm is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.torque-arm is missing at rear-brake/torque-arm
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -21,9 +21,23 @@ Feature: Stop lamp
         | stays-lit |
         | flickers  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/stop-lamp-switch tried stop-lamp dark
+      And tom wrote that front-brake/stop-lamp-switch tried stop-lamp lights-and-goes-out
+      Then brakes.stop-lamp is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/stop-lamp-switch seen stop-lamp dark
+      And tom wrote that front-brake/stop-lamp-switch tried stop-lamp lights-and-goes-out
+      Then brakes.stop-lamp is missing
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.stop-lamp is missing at front-brake/stop-lamp-switch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -119,6 +133,19 @@ Feature: Stop lamp
         | 1986-04-01 | 1     | fault |
         | 1986-04-01 | 2     | met   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered 1936-01-01
+      And machine tried controls-lighting-stop-lamp 0 times
+      And tom wrote that machine tried controls-lighting-stop-lamp 1 times
+      Then brakes.stop-lamp-controls is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered 1936-01-01
+      And machine seen controls-lighting-stop-lamp 1 times
+      Then brakes.stop-lamp-controls is missing
+
     Scenario Outline: GB, no switch fitted and none asked for
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a <kind>
@@ -207,6 +234,8 @@ Feature: Stop lamp
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.stop-lamp-controls is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -7,6 +7,12 @@ Feature: Clutch and gears
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/clutch measured clutch-play 15 mm ± 1 mm
       Then controls.clutch-play is met at controls/clutch
+      And it holds until 2027-05-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch tried clutch-play 15 mm ± 1 mm
+      Then controls.clutch-play is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -22,6 +28,12 @@ Feature: Clutch and gears
         | 18 mm ± 1 mm | met   |
         | 20 mm ± 1 mm | doubt |
         | 21 mm ± 1 mm | fault |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch measured clutch-play 9 mm ± 1 mm
+      And tom wrote that controls/clutch measured clutch-play 15 mm ± 1 mm
+      Then controls.clutch-play is fault
 
     Scenario: the maker's figure replaces common practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -39,6 +51,8 @@ Feature: Clutch and gears
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.clutch-play is missing at controls/clutch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -94,6 +108,11 @@ Feature: Clutch and gears
       And controls/clutch tried clutch-frees frees-and-springs-back
       Then controls.clutch-frees is met at controls/clutch
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch seen clutch-frees frees-and-springs-back
+      Then controls.clutch-frees is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/clutch tried clutch-frees <found>
@@ -106,9 +125,23 @@ Feature: Clutch and gears
         | frees-too-late |
         | lever-stays-in |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch tried clutch-frees drags
+      And tom wrote that controls/clutch tried clutch-frees frees-and-springs-back
+      Then controls.clutch-frees is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch tried clutch-frees drags
+      Then controls.clutch-frees is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.clutch-frees is missing at controls/clutch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -160,6 +193,7 @@ Feature: Clutch and gears
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/clutch seen clutch-cable free-and-whole
       Then controls.clutch-cable is met at controls/clutch
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,9 +208,17 @@ Feature: Clutch and gears
         | outer-split  |
         | nipple-loose |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/clutch seen clutch-cable frayed
+      And tom wrote that controls/clutch seen clutch-cable free-and-whole
+      Then controls.clutch-cable is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.clutch-cable is missing at controls/clutch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -232,6 +274,14 @@ Feature: Clutch and gears
       And controls/clutch was bled
       And controls/clutch tried clutch-hydraulics firm-and-dry
       Then controls.clutch-hydraulics is met at controls/clutch
+      And it does not lapse by itself
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has clutch hydraulic
+      And controls/clutch was bled
+      And controls/clutch seen clutch-hydraulics firm-and-dry
+      Then controls.clutch-hydraulics is missing
 
     Scenario: opened after it was bled
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -254,10 +304,28 @@ Feature: Clutch and gears
         | sinks  |
         | weeps  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has clutch hydraulic
+      And controls/clutch was bled
+      And controls/clutch tried clutch-hydraulics spongy
+      And tom wrote that controls/clutch tried clutch-hydraulics firm-and-dry
+      Then controls.clutch-hydraulics is fault
+
+    Scenario: found so, and then bled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has clutch hydraulic
+      And controls/clutch was bled
+      And controls/clutch tried clutch-hydraulics spongy
+      And tom wrote that controls/clutch was bled
+      Then controls.clutch-hydraulics is stale
+
     Scenario: nobody wrote that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch hydraulic
       Then controls.clutch-hydraulics is missing at controls/clutch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: nobody wrote that it was bled
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -306,6 +374,19 @@ Feature: Clutch and gears
       And controls/gear-lever tried gear-lever-hold tight-and-clear
       And controls/gear-lever seen gear-lever-kind right-for-the-machine
       Then controls.gear-lever is met at controls/gear-lever
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever seen gear-lever-hold tight-and-clear
+      And controls/gear-lever seen gear-lever-kind right-for-the-machine
+      Then controls.gear-lever is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever tried gear-lever-hold tight-and-clear
+      And controls/gear-lever told gear-lever-kind right-for-the-machine
+      Then controls.gear-lever is missing
 
     Scenario: a machine without one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -326,6 +407,13 @@ Feature: Clutch and gears
         | bent  |
         | fouls |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever tried gear-lever-hold slips
+      And controls/gear-lever seen gear-lever-kind right-for-the-machine
+      And tom wrote that controls/gear-lever tried gear-lever-hold tight-and-clear
+      Then controls.gear-lever is fault
+
     Scenario: what is wrong with the gear lever kind
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/gear-lever tried gear-lever-hold tight-and-clear
@@ -335,6 +423,8 @@ Feature: Clutch and gears
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.gear-lever is missing at controls/gear-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the gear lever hold is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -393,6 +483,11 @@ Feature: Clutch and gears
       And controls/gear-lever tried gears all-and-neutral
       Then controls.gears is met at controls/gear-lever
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever seen gears all-and-neutral
+      Then controls.gears is missing
+
     Scenario: a machine with one gear
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/gear-lever tried gears single-speed
@@ -410,9 +505,23 @@ Feature: Clutch and gears
         | no-neutral  |
         | stiff       |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever tried gears one-missing
+      And tom wrote that controls/gear-lever tried gears all-and-neutral
+      Then controls.gears is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/gear-lever tried gears jumps-out
+      Then controls.gears is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.gears is missing at controls/gear-lever
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

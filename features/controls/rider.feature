@@ -7,6 +7,12 @@ Feature: What the rider holds, stands on and looks into
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/footrests tried footrests tight-and-whole
       Then controls.footrests is met at controls/footrests
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests seen footrests tight-and-whole
+      Then controls.footrests is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -21,9 +27,17 @@ Feature: What the rider holds, stands on and looks into
         | missing        |
         | rubber-missing |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/footrests tried footrests loose
+      And tom wrote that controls/footrests tried footrests tight-and-whole
+      Then controls.footrests is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.footrests is missing at controls/footrests
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -67,6 +81,12 @@ Feature: What the rider holds, stands on and looks into
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/pillion-rests tried pillion-rests-holding 2 times
       Then controls.pillion-rests is met at controls/pillion-rests
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests seen pillion-rests-holding 2 times
+      Then controls.pillion-rests is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -80,9 +100,17 @@ Feature: What the rider holds, stands on and looks into
         | 1 times | fault |
         | 2 times | met   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/pillion-rests tried pillion-rests-holding 0 times
+      And tom wrote that controls/pillion-rests tried pillion-rests-holding 2 times
+      Then controls.pillion-rests is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.pillion-rests is missing at controls/pillion-rests
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -138,6 +166,12 @@ Feature: What the rider holds, stands on and looks into
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/grips tried grips tight-and-whole
       Then controls.grips is met at controls/grips
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips seen grips tight-and-whole
+      Then controls.grips is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -151,9 +185,23 @@ Feature: What the rider holds, stands on and looks into
         | missing            |
         | binds-the-throttle |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips turns
+      And tom wrote that controls/grips tried grips tight-and-whole
+      Then controls.grips is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/grips tried grips binds-the-throttle
+      Then controls.grips is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.grips is missing at controls/grips
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -195,6 +243,19 @@ Feature: What the rider holds, stands on and looks into
       And controls/levers seen lever-ends whole
       And controls/levers tried lever-reach within-reach
       Then controls.levers is met at controls/levers
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers told lever-ends whole
+      And controls/levers tried lever-reach within-reach
+      Then controls.levers is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends whole
+      And controls/levers seen lever-reach within-reach
+      Then controls.levers is missing
 
     Scenario: made without ball ends
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -213,6 +274,13 @@ Feature: What the rider holds, stands on and looks into
         | broken-off |
         | sharp      |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/levers seen lever-ends broken-off
+      And controls/levers tried lever-reach within-reach
+      And tom wrote that controls/levers seen lever-ends whole
+      Then controls.levers is fault
+
     Scenario Outline: what is wrong with the reach
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/levers seen lever-ends whole
@@ -228,6 +296,8 @@ Feature: What the rider holds, stands on and looks into
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.levers is missing at controls/levers
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the lever ends is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -290,6 +360,18 @@ Feature: What the rider holds, stands on and looks into
       And controls/mirrors tried mirror-hold all-hold
       Then controls.mirrors is met at controls/mirrors
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors seen mirrors-showing-behind 1 times
+      And controls/mirrors tried mirror-hold all-hold
+      Then controls.mirrors is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 1 times
+      And controls/mirrors seen mirror-hold all-hold
+      Then controls.mirrors is missing
+
     Scenario Outline: where no law sets a number, one that is fitted has to serve
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/mirrors tried mirrors-showing-behind <mirrors>
@@ -302,6 +384,13 @@ Feature: What the rider holds, stands on and looks into
         | 0 times | fault |
         | 1 times | met   |
         | 2 times | met   |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/mirrors tried mirrors-showing-behind 0 times
+      And controls/mirrors tried mirror-hold all-hold
+      And tom wrote that controls/mirrors tried mirrors-showing-behind 1 times
+      Then controls.mirrors is fault
 
     Scenario Outline: where a law sets a number
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -353,6 +442,8 @@ Feature: What the rider holds, stands on and looks into
       And the territory is JP
       Then controls.mirrors is missing at controls/mirrors
       And it says "no local code for it"
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

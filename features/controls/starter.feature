@@ -7,11 +7,19 @@ Feature: Starter
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/kick-starter tried kick-starter engages-and-returns
       Then controls.kick-starter is met at controls/kick-starter
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/kick-starter seen kick-starter engages-and-returns
+      Then controls.kick-starter is missing
 
     Scenario: both starters
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has starter both
       Then controls.kick-starter is missing at controls/kick-starter
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -24,6 +32,18 @@ Feature: Starter
         | sticks        |
         | loose         |
         | will-not-fold |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/kick-starter tried kick-starter slips
+      And tom wrote that controls/kick-starter tried kick-starter engages-and-returns
+      Then controls.kick-starter is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/kick-starter tried kick-starter slips
+      Then controls.kick-starter is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
 
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -79,11 +99,20 @@ Feature: Starter
       And the equipment has starter electric
       And controls/electric-starter tried electric-starter turns-and-lets-go
       Then controls.electric-starter is met at controls/electric-starter
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And controls/electric-starter seen electric-starter turns-and-lets-go
+      Then controls.electric-starter is missing
 
     Scenario: both starters
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has starter both
       Then controls.electric-starter is missing at controls/electric-starter
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -96,6 +125,27 @@ Feature: Starter
         | dead     |
         | slips    |
         | hangs-on |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And controls/electric-starter tried electric-starter dead
+      And tom wrote that controls/electric-starter tried electric-starter turns-and-lets-go
+      Then controls.electric-starter is fault
+
+    Scenario: found so, and then charged
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And controls/electric-starter tried electric-starter dead
+      And tom wrote that electrics/battery was charged
+      Then controls.electric-starter is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And controls/electric-starter tried electric-starter hangs-on
+      Then controls.electric-starter is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
 
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -9,6 +9,11 @@ Feature: Stop control
       And controls/stop-switch tried stop-spark spark-cut
       Then controls.stop-spark is met at controls/stop-switch
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch seen stop-spark spark-cut
+      Then controls.stop-spark is missing
+
     Scenario: a valve lifter instead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/stop-switch tried stop-spark valve-lifter-stops-it
@@ -24,9 +29,23 @@ Feature: Stop control
         | spark-stays    |
         | nothing-fitted |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-stays
+      And tom wrote that controls/stop-switch tried stop-spark spark-cut
+      Then controls.stop-spark is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-spark spark-stays
+      Then controls.stop-spark is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.stop-spark is missing at controls/stop-switch
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -99,6 +118,11 @@ Feature: Stop control
       And controls/stop-switch tried stop-idle stops-every-time
       Then controls.stop-idle is met at controls/stop-switch
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch seen stop-idle stops-every-time
+      Then controls.stop-idle is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/stop-switch tried stop-idle <found>
@@ -110,9 +134,23 @@ Feature: Stop control
         | stops-sometimes |
         | nothing-fitted  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle runs-on
+      And tom wrote that controls/stop-switch tried stop-idle stops-every-time
+      Then controls.stop-idle is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/stop-switch tried stop-idle runs-on
+      Then controls.stop-idle is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.stop-idle is missing at controls/stop-switch
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

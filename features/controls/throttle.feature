@@ -11,6 +11,27 @@ Feature: Throttle
       And controls/throttle tried return-at-right-lock snaps-shut
       Then controls.throttle-return is met at controls/throttle
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle seen return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle seen return-at-right-lock snaps-shut
+      Then controls.throttle-return is missing
+
     Scenario Outline: it hangs at left lock
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/throttle tried return-at-left-lock <found>
@@ -22,6 +43,14 @@ Feature: Throttle
         | found  |
         | slow   |
         | sticks |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried return-at-left-lock slow
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      And tom wrote that controls/throttle tried return-at-left-lock snaps-shut
+      Then controls.throttle-return is fault
 
     Scenario Outline: it hangs straight ahead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -50,6 +79,8 @@ Feature: Throttle
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.throttle-return is missing at controls/throttle
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the return at left lock is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -128,6 +159,12 @@ Feature: Throttle
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
       Then controls.throttle-play is met at controls/throttle
+      And it holds until 2027-05-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried throttle-play 2.5 mm ± 0.1 mm
+      Then controls.throttle-play is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -143,6 +180,18 @@ Feature: Throttle
         | 2.8 mm ± 0.1 mm | met   |
         | 3.0 mm ± 0.1 mm | doubt |
         | 3.1 mm ± 0.1 mm | fault |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play 1.9 mm ± 0.1 mm
+      And tom wrote that controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
+      Then controls.throttle-play is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle measured throttle-play 1.9 mm ± 0.1 mm
+      Then controls.throttle-play is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
 
     Scenario: the maker's figure replaces common practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -160,6 +209,8 @@ Feature: Throttle
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.throttle-play is missing at controls/throttle
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -207,6 +258,7 @@ Feature: Throttle
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/throttle seen throttle-cable free-and-whole
       Then controls.throttle-cable is met at controls/throttle
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -221,9 +273,17 @@ Feature: Throttle
         | outer-split  |
         | nipple-loose |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen throttle-cable frayed
+      And tom wrote that controls/throttle seen throttle-cable free-and-whole
+      Then controls.throttle-cable is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.throttle-cable is missing at controls/throttle
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -273,6 +333,11 @@ Feature: Throttle
       And controls/throttle tried idle-at-locks steady
       Then controls.idle-at-locks is met at controls/throttle
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle seen idle-at-locks steady
+      Then controls.idle-at-locks is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/throttle tried idle-at-locks <found>
@@ -283,9 +348,23 @@ Feature: Throttle
         | rises |
         | dies  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks rises
+      And tom wrote that controls/throttle tried idle-at-locks steady
+      Then controls.idle-at-locks is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/throttle tried idle-at-locks rises
+      Then controls.idle-at-locks is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then controls.idle-at-locks is missing at controls/throttle
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -27,6 +27,28 @@ Feature: Battery
         | 6     | 6.75    | 0.04 | doubt |
         | 6     | 6.76    | 0.04 | fault |
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 12 volts
+      And electrics/battery tried rest-voltage 12.49 V ± 0.08 V
+      And electrics/battery seen rest rested-overnight
+      Then electrics.battery-voltage is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 12 volts
+      And electrics/battery measured rest-voltage 12.49 V ± 0.08 V
+      And electrics/battery told rest rested-overnight
+      Then electrics.battery-voltage is missing
+
+    Scenario: found so, and then charged
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 12 volts
+      And electrics/battery measured rest-voltage 12.39 V ± 0.08 V
+      And electrics/battery seen rest rested-overnight
+      And tom wrote that electrics/battery was charged
+      Then electrics.battery-voltage is stale
+
     Scenario: how much charge that is, as far as the tables agree
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the battery has 12 volts
@@ -56,6 +78,8 @@ Feature: Battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
       Then electrics.battery-voltage is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -172,10 +196,19 @@ Feature: Battery
         | above-mark |
         | uneven     |
 
+    Scenario: found so, and then topped-up
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case dry-and-whole
+      And electrics/battery seen electrolyte below-mark
+      And tom wrote that electrics/battery was topped-up
+      Then electrics.battery-level is stale
+
     Scenario: nobody looked at electrolyte
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery seen battery-case dry-and-whole
       Then electrics.battery-level is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so of electrolyte
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -252,6 +285,21 @@ Feature: Battery
       And electrics/battery seen live-terminal covered
       And electrics/battery tried battery-fixing fast
       Then electrics.battery-secure is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery seen battery-fixing fast
+      Then electrics.battery-secure is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried battery-fixing fast
+      Then electrics.battery-secure is missing
 
     Scenario Outline: battery fixing: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -266,11 +314,21 @@ Feature: Battery
         | no-strap |
         | wedged   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried terminals clean-and-tight
+      And electrics/battery seen live-terminal covered
+      And electrics/battery tried battery-fixing loose
+      And tom wrote that electrics/battery tried battery-fixing fast
+      Then electrics.battery-secure is fault
+
     Scenario: nobody tried at battery fixing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery tried terminals clean-and-tight
       And electrics/battery seen live-terminal covered
       Then electrics.battery-secure is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so of battery fixing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -393,6 +451,12 @@ Feature: Battery
         | clear          |
         | sealed-battery |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube clear
+      Then electrics.battery-vent is met
+      And it holds until 2027-11-25
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery/vent seen vent-tube <found>
@@ -407,9 +471,17 @@ Feature: Battery
         | onto-exhaust |
         | onto-brake   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery/vent seen vent-tube missing
+      And tom wrote that electrics/battery/vent seen vent-tube clear
+      Then electrics.battery-vent is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.battery-vent is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -470,9 +542,17 @@ Feature: Battery
         | bridged   |
         | missing   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/fuse seen fuse too-large
+      And tom wrote that electrics/fuse seen fuse as-marked
+      Then electrics.fuse is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.fuse is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -484,6 +564,7 @@ Feature: Battery
       And electrics/fuse seen fuse none-by-design
       Then electrics.fuse is met
       And it notes "one in the battery lead costs little"
+      And it holds until 2027-11-25
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -527,6 +608,17 @@ Feature: Battery
         | 1.0     | doubt |
         | 1.1     | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current 1.1 mA ± 0.1 mA
+      And tom wrote that electrics/battery measured leakage-current 0.8 mA ± 0.1 mA
+      Then electrics.leakage is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery tried leakage-current 0.8 mA ± 0.1 mA
+      Then electrics.leakage is missing
+
     Scenario: half an ampere, as one manual prints
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery measured leakage-current 0.5 A ± 0.01 A
@@ -535,6 +627,8 @@ Feature: Battery
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.leakage is missing
+      And it holds hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -574,3 +668,4 @@ Feature: Battery
       And electrics/battery measured leakage-current 0.8 mA ± 0.1 mA
       Then electrics.leakage is met at electrics/battery
       And it says "at most 1 mA (common practice)"
+      And it holds until 2001-01-01

@@ -8,6 +8,12 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition/cylinder-1 tried spark strong
       Then electrics.spark is met at ignition/cylinder-1
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1 seen spark strong
+      Then electrics.spark is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -20,9 +26,17 @@ Feature: Ignition
         | irregular |
         | none      |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1 tried spark weak
+      And tom wrote that ignition/cylinder-1 tried spark strong
+      Then electrics.spark is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.spark is missing at ignition/cylinder-1
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -116,6 +130,26 @@ Feature: Ignition
         | 6.0     | 0.1  | doubt |
         | 6.1     | 0.1  | fault |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured primary-resistance 0.18 Ω ± 0.02 Ω
+      And there was the defect "not as it should be"
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
+      And tom wrote that ignition/cylinder-1/coil measured primary-resistance 0.18 Ω ± 0.02 Ω
+      Then electrics.coil-primary is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil tried primary-resistance 0.18 Ω ± 0.02 Ω
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
+      Then electrics.coil-primary is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured primary-resistance 0.18 Ω ± 0.02 Ω
+      And ignition/cylinder-1/coil tried coil-temperature 20 °C ± 1 °C
+      Then electrics.coil-primary is missing
+
     Scenario Outline: a warm coil is brought to 20 °C
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says electrics.coil-primary at most 4.2 Ω
@@ -143,6 +177,8 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
       Then electrics.coil-primary is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: nobody measured the temperature
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -169,6 +205,7 @@ Feature: Ignition
       And ignition/cylinder-1/coil measured primary-resistance 4.2 Ω ± 0.1 Ω
       And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
       Then electrics.coil-primary is met
+      And it holds until 2027-11-25
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -234,6 +271,26 @@ Feature: Ignition
         | 30.0    | 0.5 | doubt |
         | 30.5    | 0.5 | fault |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured secondary-resistance 2.2 kΩ ± 0.1 kΩ
+      And there was the defect "not as it should be"
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
+      And tom wrote that ignition/cylinder-1/coil measured secondary-resistance 2.2 kΩ ± 0.1 kΩ
+      Then electrics.coil-secondary is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil tried secondary-resistance 2.2 kΩ ± 0.1 kΩ
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
+      Then electrics.coil-secondary is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured secondary-resistance 2.2 kΩ ± 0.1 kΩ
+      And ignition/cylinder-1/coil tried coil-temperature 20 °C ± 1 °C
+      Then electrics.coil-secondary is missing
+
     Scenario Outline: a warm coil is brought to 20 °C
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says electrics.coil-secondary at least 6.3 kΩ
@@ -261,6 +318,8 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
       Then electrics.coil-secondary is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: nobody measured the temperature
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -287,6 +346,14 @@ Feature: Ignition
       And ignition/cylinder-1/coil measured secondary-resistance 7.5 kΩ ± 0.1 kΩ
       And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
       Then electrics.coil-secondary is met
+      And it holds until 2027-11-25
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the ignition is electronic
+      And ignition/cylinder-1/coil measured secondary-resistance 7.5 kΩ ± 0.1 kΩ 3 hours ago
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 °C
+      Then electrics.coil-secondary is missing
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -349,6 +416,17 @@ Feature: Ignition
         | 12.5    | doubt |
         | 12.6    | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/cap measured cap-resistance 12.6 kΩ ± 0.1 kΩ
+      And tom wrote that ignition/cylinder-1/cap measured cap-resistance 0.0 kΩ ± 0.1 kΩ
+      Then electrics.plug-cap is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/cap tried cap-resistance 0.0 kΩ ± 0.1 kΩ
+      Then electrics.plug-cap is missing
+
     Scenario: the maker's figure replaces it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says electrics.plug-cap at most 6 kΩ
@@ -365,6 +443,8 @@ Feature: Ignition
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.plug-cap is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: one cylinder of two
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -378,6 +458,7 @@ Feature: Ignition
       And the ignition is magneto
       And ignition/cylinder-1/cap measured cap-resistance 5.1 kΩ ± 0.1 kΩ
       Then electrics.plug-cap is met
+      And it holds until 2027-11-25
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -430,6 +511,13 @@ Feature: Ignition
       And ignition/cylinder-1/lead tried plug-cap-fit tight
       And ignition/cylinder-1/lead seen plug-lead whole-and-dry
       Then electrics.plug-lead is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/lead seen plug-cap-fit tight
+      And ignition/cylinder-1/lead seen plug-lead whole-and-dry
+      Then electrics.plug-lead is missing
 
     Scenario Outline: plug lead: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -444,10 +532,19 @@ Feature: Ignition
         | burnt   |
         | damp    |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/lead tried plug-cap-fit tight
+      And ignition/cylinder-1/lead seen plug-lead cracked
+      And tom wrote that ignition/cylinder-1/lead seen plug-lead whole-and-dry
+      Then electrics.plug-lead is fault
+
     Scenario: nobody looked at plug lead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition/cylinder-1/lead tried plug-cap-fit tight
       Then electrics.plug-lead is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so of plug lead
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -29,6 +29,21 @@ Feature: Direction indicators and horn
         | IT        | 1986-08-01 | 0     | missing |
         | IT        | 1986-08-01 | 4     | missing |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB
+      And the machine is first registered 1986-08-01
+      And electrics/indicators seen indicators-fitted 0 times
+      And tom wrote that electrics/indicators seen indicators-fitted 4 times
+      Then electrics.indicators-fitted is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB
+      And the machine is first registered 1986-08-01
+      And electrics/indicators told indicators-fitted 4 times
+      Then electrics.indicators-fitted is missing
+
     Scenario Outline: older than the law asks
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is <territory>
@@ -76,6 +91,8 @@ Feature: Direction indicators and horn
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is first registered 1990-05-01
       Then electrics.indicators-fitted is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -107,6 +124,7 @@ Feature: Direction indicators and horn
       Then electrics.indicators-fitted is met at electrics/indicators
       And it says "at least 4 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 1.5, read in a copy)"
       And it says "also at least 0 (common practice)"
+      And it does not lapse by itself
 
     Scenario: judged on the first day of the law in Germany
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -169,10 +187,19 @@ Feature: Direction indicators and horn
         | steady            |
         | other-lamps-flash |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has indicators yes
+      And electrics/indicators/left tried indicators dark
+      And tom wrote that electrics/indicators/left tried indicators all-flash
+      Then electrics.indicators is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has indicators yes
       Then electrics.indicators is missing at electrics/indicators/left
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -186,6 +213,13 @@ Feature: Direction indicators and horn
       And electrics/indicators/left tried indicators all-flash
       And electrics/indicators/right tried indicators all-flash
       Then electrics.indicators is met
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has indicators yes
+      And electrics/indicators/left seen indicators all-flash
+      And electrics/indicators/right seen indicators all-flash
+      Then electrics.indicators is missing
 
     Scenario: one side only
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -269,10 +303,25 @@ Feature: Direction indicators and horn
         | 120   | met   |
         | 121   | fault |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has indicators yes
+      And electrics/flasher tried flashes-in-a-minute 59 times
+      And tom wrote that electrics/flasher tried flashes-in-a-minute 60 times
+      Then electrics.indicator-rate is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has indicators yes
+      And electrics/flasher seen flashes-in-a-minute 60 times
+      Then electrics.indicator-rate is missing
+
     Scenario: nobody counted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has indicators yes
       Then electrics.indicator-rate is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -321,6 +370,7 @@ Feature: Direction indicators and horn
       Then electrics.indicator-rate is met at electrics/flasher
       And it says "between 60 and 120 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 1.5, read in a copy)"
       And it says "also between 60 and 120 (common practice)"
+      And it holds until 2001-01-01
 
     Scenario: judged on the first day of the law in Germany
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -340,6 +390,11 @@ Feature: Direction indicators and horn
       And electrics/horn tried horn loud
       Then electrics.horn is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/horn seen horn loud
+      Then electrics.horn is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/horn tried horn <found>
@@ -354,9 +409,17 @@ Feature: Direction indicators and horn
         | out-of-reach |
         | not-fitted   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/horn tried horn silent
+      And tom wrote that electrics/horn tried horn loud
+      Then electrics.horn is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.horn is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -18,6 +18,19 @@ Feature: Lamps
         | 1974-06-14 | 1     | met   |
         | 1974-06-14 | 2     | met   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered 1931-01-01
+      And headlamp seen headlamps-fitted 0 times
+      And tom wrote that headlamp seen headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered 1931-01-01
+      And headlamp told headlamps-fitted 1 times
+      Then electrics.headlamps-fitted is missing
+
     Scenario: GB, before a headlamp was asked for
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is first registered 1930-12-31
@@ -58,6 +71,8 @@ Feature: Lamps
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.headlamps-fitted is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -93,6 +108,7 @@ Feature: Lamps
       Then electrics.headlamps-fitted is met at headlamp
       And it says "at least 1 (MOT inspection manual: motorcycles, 4.1.1, read in the official text)"
       And it says "also at least 1 (common practice)"
+      And it does not lapse by itself
 
     Scenario: judged on the first day of the law in Germany
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -139,16 +155,31 @@ Feature: Lamps
         | taken-off |
         | blanked   |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has lamps no
+      And headlamp told lamps taken-off
+      Then electrics.daylight-only is missing
+
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no
       And headlamp seen lamps left-on-and-dark
       Then electrics.daylight-only is fault
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has lamps no
+      And headlamp seen lamps left-on-and-dark
+      And tom wrote that headlamp seen lamps taken-off
+      Then electrics.daylight-only is met
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no
       Then electrics.daylight-only is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: before a headlamp was asked for
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -157,6 +188,7 @@ Feature: Lamps
       And headlamp seen lamps taken-off
       Then electrics.daylight-only is met
       And it notes "daylight"
+      And it does not lapse by itself
 
     Scenario Outline: work that leaves it as it is, the same part put back
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -187,6 +219,11 @@ Feature: Lamps
       And headlamp tried dipped-beam bright
       Then electrics.headlamp-dip is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen dipped-beam bright
+      Then electrics.headlamp-dip is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And headlamp tried dipped-beam <found>
@@ -200,9 +237,17 @@ Feature: Lamps
         | wrong-beam |
         | not-fitted |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp tried dipped-beam dark
+      And tom wrote that headlamp tried dipped-beam bright
+      Then electrics.headlamp-dip is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.headlamp-dip is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -273,6 +318,11 @@ Feature: Lamps
       And headlamp tried main-beam bright
       Then electrics.headlamp-main is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen main-beam bright
+      Then electrics.headlamp-main is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And headlamp tried main-beam <found>
@@ -286,9 +336,17 @@ Feature: Lamps
         | stays-on     |
         | dark-between |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp tried main-beam dark
+      And tom wrote that headlamp tried main-beam bright
+      Then electrics.headlamp-main is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.headlamp-main is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -387,6 +445,25 @@ Feature: Lamps
         | 2.00 | doubt |
         | 2.05 | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp measured beam-fall 1.20 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      And tom wrote that headlamp measured beam-fall 1.40 % ± 0.1 %
+      Then electrics.headlamp-aim is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp tried beam-fall 1.40 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp measured beam-fall 1.40 % ± 0.1 %
+      And headlamp seen beam-direction straight
+      Then electrics.headlamp-aim is missing
+
     Scenario Outline: Virginia, on both sides of both limits
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
@@ -436,6 +513,8 @@ Feature: Lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And headlamp tried beam-direction straight
       Then electrics.headlamp-aim is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: nobody tried the direction
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -516,6 +595,7 @@ Feature: Lamps
       Then electrics.headlamp-aim is met at headlamp
       And it says "between 1.25 % and 2 % (MOT inspection manual: motorcycles, 4.1.2, read in a copy)"
       And it says "also between 0 % and 2.75 % (common practice)"
+      And it holds until 2001-01-01
 
     Scenario: judged on the first day of the law in Virginia
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -535,6 +615,11 @@ Feature: Lamps
       And electrics/tail-lamp tried tail-lamp bright-red
       Then electrics.tail-lamp is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/tail-lamp seen tail-lamp bright-red
+      Then electrics.tail-lamp is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/tail-lamp tried tail-lamp <found>
@@ -548,9 +633,17 @@ Feature: Lamps
         | faded-lens |
         | not-fitted |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/tail-lamp tried tail-lamp dark
+      And tom wrote that electrics/tail-lamp tried tail-lamp bright-red
+      Then electrics.tail-lamp is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.tail-lamp is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -621,6 +714,11 @@ Feature: Lamps
       And electrics/plate-lamp tried plate-lamp plate-readable
       Then electrics.plate-lamp is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/plate-lamp seen plate-lamp plate-readable
+      Then electrics.plate-lamp is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/plate-lamp tried plate-lamp <found>
@@ -632,9 +730,17 @@ Feature: Lamps
         | dim              |
         | shines-rearwards |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/plate-lamp tried plate-lamp dark
+      And tom wrote that electrics/plate-lamp tried plate-lamp plate-readable
+      Then electrics.plate-lamp is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.plate-lamp is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -717,6 +823,11 @@ Feature: Lamps
       And headlamp/pilot tried position-lamp bright
       Then electrics.position-lamp is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp/pilot seen position-lamp bright
+      Then electrics.position-lamp is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And headlamp/pilot tried position-lamp <found>
@@ -728,9 +839,17 @@ Feature: Lamps
         | dim      |
         | flickers |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp/pilot tried position-lamp dark
+      And tom wrote that headlamp/pilot tried position-lamp bright
+      Then electrics.position-lamp is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.position-lamp is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -806,6 +925,11 @@ Feature: Lamps
       And electrics/warning-lamps tried warning-lamps all-as-they-should
       Then electrics.warning-lamps is met
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/warning-lamps seen warning-lamps all-as-they-should
+      Then electrics.warning-lamps is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/warning-lamps tried warning-lamps <found>
@@ -817,9 +941,17 @@ Feature: Lamps
         | stays-on     |
         | wrong-colour |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/warning-lamps tried warning-lamps dark
+      And tom wrote that electrics/warning-lamps tried warning-lamps all-as-they-should
+      Then electrics.warning-lamps is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.warning-lamps is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

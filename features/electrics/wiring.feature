@@ -8,6 +8,7 @@ Feature: Wiring
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/wiring seen insulation whole
       Then electrics.insulation is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -22,9 +23,17 @@ Feature: Wiring
         | bare          |
         | twisted-joint |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring seen insulation chafed
+      And tom wrote that electrics/wiring seen insulation whole
+      Then electrics.insulation is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.insulation is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -68,6 +77,12 @@ Feature: Wiring
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/wiring tried loom-run free-lock-to-lock
       Then electrics.loom-run is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring seen loom-run free-lock-to-lock
+      Then electrics.loom-run is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -82,9 +97,17 @@ Feature: Wiring
         | near-exhaust |
         | near-chain   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring tried loom-run taut
+      And tom wrote that electrics/wiring tried loom-run free-lock-to-lock
+      Then electrics.loom-run is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.loom-run is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -137,6 +160,12 @@ Feature: Wiring
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/wiring tried connectors clean-and-tight
       Then electrics.connectors is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring seen connectors clean-and-tight
+      Then electrics.connectors is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -149,9 +178,23 @@ Feature: Wiring
         | loose      |
         | overheated |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring tried connectors corroded
+      And tom wrote that electrics/wiring tried connectors clean-and-tight
+      Then electrics.connectors is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/wiring tried connectors overheated
+      Then electrics.connectors is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.connectors is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,6 +8,7 @@ Feature: Exhaust
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And exhaust tried exhaust-joints tight
       Then engine.exhaust-joints is met at exhaust
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -20,9 +21,17 @@ Feature: Exhaust
         | gasket-missing |
         | cracked        |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And exhaust tried exhaust-joints loose
+      And tom wrote that exhaust tried exhaust-joints tight
+      Then engine.exhaust-joints is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.exhaust-joints is missing at exhaust
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -79,6 +88,7 @@ Feature: Exhaust
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And exhaust/mounts seen exhaust-mounts secure
       Then engine.exhaust-mounts is met at exhaust/mounts
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -91,9 +101,17 @@ Feature: Exhaust
         | cracked |
         | missing |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And exhaust/mounts seen exhaust-mounts loose
+      And tom wrote that exhaust/mounts seen exhaust-mounts secure
+      Then engine.exhaust-mounts is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.exhaust-mounts is missing at exhaust/mounts
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -135,6 +153,7 @@ Feature: Exhaust
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And exhaust/silencer seen silencer whole
       Then engine.silencer is met at exhaust/silencer
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -149,9 +168,17 @@ Feature: Exhaust
         | baffle-missing |
         | missing        |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And exhaust/silencer seen silencer holed
+      And tom wrote that exhaust/silencer seen silencer whole
+      Then engine.silencer is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.silencer is missing at exhaust/silencer
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -217,9 +244,17 @@ Feature: Exhaust
         | ticks     |
         | drips-oil |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And exhaust tried exhaust-blow blows
+      And tom wrote that exhaust tried exhaust-blow tight
+      Then engine.exhaust-leak is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.exhaust-leak is missing at exhaust
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

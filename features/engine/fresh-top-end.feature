@@ -11,6 +11,7 @@ Feature: A fresh top end
       And engine was heat-cycled
       And engine/head was torqued
       Then engine.head-retorque is met at engine/head
+      And it does not lapse by itself
 
     Scenario: torqued once, before the warm-up
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -97,6 +98,8 @@ Feature: A fresh top end
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the history is unknown
       Then engine.head-retorque is missing at engine/head
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: not asked when nothing was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -191,11 +194,13 @@ Feature: A fresh top end
       And engine/head was torqued
       And engine was removed
       Then engine.head-recheck is met at engine/head
+      And it does not lapse by itself
 
     Scenario: nobody knows what was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the history is unknown
       Then engine.head-recheck is missing at engine/head
+      And it is not safety-critical
 
     Scenario: not asked when nothing was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -223,6 +228,7 @@ Feature: A fresh top end
       And engine/top-end seen running-in-limits written-down
       Then engine.running-in is met at engine/top-end
       And it notes "Fresh top end: at most 66 % of the throttle for at least 300 mi"
+      And it does not lapse by itself
 
     Scenario: a four-stroke takes longer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -237,6 +243,13 @@ Feature: A fresh top end
       And engine/top-end was replaced
       And engine/top-end seen running-in-limits not-written
       Then engine.running-in is fault at engine/top-end
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/top-end was replaced
+      And engine/top-end seen running-in-limits not-written
+      And tom wrote that engine/top-end seen running-in-limits written-down
+      Then engine.running-in is fault
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -306,6 +319,8 @@ Feature: A fresh top end
       And the history is unknown
       Then engine.running-in is missing at engine/top-end
       And it notes "Nobody knows what was done inside this engine"
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: not asked when nothing was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

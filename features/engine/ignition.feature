@@ -8,6 +8,7 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition/plugs seen spark-plugs right-and-sound
       Then engine.spark-plugs is met at ignition/plugs
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -23,9 +24,17 @@ Feature: Ignition
         | loose            |
         | thread-damaged   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/plugs seen spark-plugs wrong-reach
+      And tom wrote that ignition/plugs seen spark-plugs right-and-sound
+      Then engine.spark-plugs is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.spark-plugs is missing at ignition/plugs
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -90,6 +99,17 @@ Feature: Ignition
         | 0.51 mm ± 0.02 mm  | fault |
         | 15 thou ± 0.8 thou | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/points measured points-gap 0.29 mm ± 0.02 mm
+      And tom wrote that ignition/points measured points-gap 0.33 mm ± 0.02 mm
+      Then engine.points-gap is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/points tried points-gap 0.33 mm ± 0.02 mm
+      Then engine.points-gap is missing
+
     Scenario Outline: a magneto's points open less
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the ignition is magneto
@@ -122,6 +142,8 @@ Feature: Ignition
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.points-gap is missing at ignition/points
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: judged by eye
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -167,6 +189,7 @@ Feature: Ignition
       And ignition/points measured points-gap 0.33 mm ± 0.02 mm
       Then engine.points-gap is met at ignition/points
       And it says "between 0.30 mm and 0.50 mm (common practice)"
+      And it holds until 2001-01-01
 
     Scenario: judged on the first day of its limit, points gap magneto
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -197,15 +220,29 @@ Feature: Ignition
         | 2 ° ± 1 °    | doubt |
         | 3 ° ± 1 °    | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition measured timing-off-the-mark -3 ° ± 1 °
+      And tom wrote that ignition measured timing-off-the-mark -0.5° ± 1°
+      Then engine.timing is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition tried timing-off-the-mark -0.5 ° ± 1 °
+      Then engine.timing is missing
+
     Scenario: a magneto as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the ignition is magneto
       And ignition measured timing-off-the-mark 0 ° ± 1 °
       Then engine.timing is met at ignition
+      And it holds until 2027-11-25
 
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.timing is missing at ignition
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -290,6 +327,7 @@ Feature: Ignition
       And the ignition is electronic
       And ignition tried strobe-timing on-the-mark
       Then engine.timing-running is met at ignition
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -304,10 +342,26 @@ Feature: Ignition
         | wanders    |
         | no-advance |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the ignition is electronic
+      And ignition tried strobe-timing early
+      And tom wrote that ignition tried strobe-timing on-the-mark
+      Then engine.timing-running is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the ignition is electronic
+      And ignition tried strobe-timing early
+      Then engine.timing-running is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the ignition is electronic
       Then engine.timing-running is missing at ignition
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,6 +8,7 @@ Feature: Inside the engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine tried turning-by-hand free
       Then engine.turns-over is met at engine
+      And it holds until 2027-02-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -20,9 +21,17 @@ Feature: Inside the engine
         | tight-spot |
         | grinds     |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried turning-by-hand stuck
+      And tom wrote that engine tried turning-by-hand free
+      Then engine.turns-over is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.turns-over is missing at engine
+      And it holds first-start, indoor-run and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -83,9 +92,17 @@ Feature: Inside the engine
         | 5000 m  | met   |
         | 5001 m  | fault |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude -451 m
+      And tom wrote that workshop seen altitude -450 m
+      Then engine.altitude is met
+
     Scenario: nobody wrote it down
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.altitude is missing at workshop
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -121,6 +138,7 @@ Feature: Inside the engine
       And workshop seen altitude -450 m
       Then engine.altitude is met at workshop
       And it says "between -450 m and 5000 m (common practice)"
+      And it does not lapse by itself
 
   @engine.compression
   Rule: Every cylinder reaches its cranking pressure
@@ -142,6 +160,20 @@ Feature: Inside the engine
         | 689 kPa ± 40 kPa | fault |
         | 690 kPa ± 40 kPa | doubt |
         | 730 kPa ± 40 kPa | met   |
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude 0 m
+      And engine/cylinder-1 measured compression 107 psi ± 6 psi
+      And there was the defect "not as it should be"
+      And tom wrote that engine/cylinder-1 measured compression 107 psi ± 6 psi
+      Then engine.compression is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude 0 m
+      And engine/cylinder-1 tried compression 107 psi ± 6 psi
+      Then engine.compression is missing
 
     Scenario Outline: the height of the workshop is taken out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -166,12 +198,15 @@ Feature: Inside the engine
       And engine/cylinder-1 measured compression 100 psi ± 5 psi
       Then engine.compression is met at engine/cylinder-1
       And it says "120.2 psi"
+      And it holds until 2027-11-25
 
     Scenario: the workshop's height is not known
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/cylinder-1 measured compression 130 psi ± 6 psi
       Then engine.compression is missing at engine/cylinder-1
       And it says "height of the workshop"
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: a height that cannot be
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -312,6 +347,22 @@ Feature: Inside the engine
         | 10.0 bar ± 0.1 bar | met   |
         | 11.0 bar ± 0.1 bar | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar
+      And there was the defect "not as it should be"
+      And engine/cylinder-2 measured compression 8.7 bar ± 0.1 bar
+      And tom wrote that engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar
+      Then engine.compression-spread is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And engine/cylinder-1 tried compression 10.0 bar ± 0.1 bar
+      And engine/cylinder-2 tried compression 8.7 bar ± 0.1 bar
+      Then engine.compression-spread is missing
+
     Scenario: the strong one and the weak one change places
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine has 2 cylinders
@@ -342,6 +393,7 @@ Feature: Inside the engine
       And engine/cylinder-1 measured compression 10.0 bar ± 0.1 bar
       And engine/cylinder-2 measured compression 950 kPa ± 10 kPa
       Then engine.compression-spread is met
+      And it holds until 2027-11-25
 
     Scenario: the other cylinder was not measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -387,6 +439,8 @@ Feature: Inside the engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine has 2 cylinders
       Then engine.compression-spread is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -475,6 +529,17 @@ Feature: Inside the engine
         | 16 % ± 1 % | fault |
         | 25 % ± 1 % | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/cylinder-1 measured leak-down 16 % ± 1 %
+      And tom wrote that engine/cylinder-1 measured leak-down 13 % ± 1 %
+      Then engine.leak-down is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/cylinder-1 tried leak-down 13 % ± 1 %
+      Then engine.leak-down is missing
+
     Scenario: not asked where none was taken
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.leak-down is not applicable
@@ -483,6 +548,8 @@ Feature: Inside the engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/cylinder-1 told leak-down 5 %
       Then engine.leak-down is missing at engine/cylinder-1
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: the seller tells of a leak
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -494,6 +561,7 @@ Feature: Inside the engine
       And the engine has 2 cylinders
       And engine/cylinder-1 measured leak-down 5 % ± 1 %
       Then engine.leak-down is met
+      And it holds until 2027-11-25
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -551,6 +619,7 @@ Feature: Inside the engine
       And engine/head was refitted
       And engine/head was torqued
       Then engine.head-torque is met at engine/head
+      And it does not lapse by itself
 
     Scenario: tightened by feel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -560,6 +629,8 @@ Feature: Inside the engine
     Scenario: nobody torqued them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.head-torque is missing at engine/head
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -599,6 +670,7 @@ Feature: Inside the engine
       And the engine is a four-stroke
       And engine/cylinder-1 tried valve-clearance as-the-maker-says
       Then engine.valve-clearance is met at engine/cylinder-1
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -611,10 +683,19 @@ Feature: Inside the engine
         | tight |
         | wide  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And engine/cylinder-1 tried valve-clearance tight
+      And tom wrote that engine/cylinder-1 tried valve-clearance as-the-maker-says
+      Then engine.valve-clearance is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       Then engine.valve-clearance is missing at engine/cylinder-1
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -14,6 +14,12 @@ Feature: Mixture and idle
         | clean-and-sealed |
         | none-by-design   |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/intake/air-filter seen air-filter clean-and-sealed
+      Then engine.air-filter is met
+      And it holds until 2027-11-25
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/intake/air-filter seen air-filter <found>
@@ -27,9 +33,17 @@ Feature: Mixture and idle
         | not-sealed |
         | missing    |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/intake/air-filter seen air-filter dirty
+      And tom wrote that engine/intake/air-filter seen air-filter clean-and-sealed
+      Then engine.air-filter is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.air-filter is missing at engine/intake/air-filter
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -82,6 +96,7 @@ Feature: Mixture and idle
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/intake seen intake-joints whole-and-tight
       Then engine.intake-seal is met at engine/intake
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -95,9 +110,17 @@ Feature: Mixture and idle
         | loose          |
         | gasket-missing |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine/intake seen intake-joints cracked
+      And tom wrote that engine/intake seen intake-joints whole-and-tight
+      Then engine.intake-seal is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.intake-seal is missing at engine/intake
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -157,6 +180,7 @@ Feature: Mixture and idle
       And the equipment has carburettors 2
       And fuel/carburettors tried throttle-lift together
       Then engine.slides-together is met at fuel/carburettors
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -170,11 +194,29 @@ Feature: Mixture and idle
         | apart      |
         | one-sticks |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And the equipment has carburettors 2
+      And fuel/carburettors tried throttle-lift apart
+      And tom wrote that fuel/carburettors tried throttle-lift together
+      Then engine.slides-together is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine has 2 cylinders
+      And the equipment has carburettors 2
+      And fuel/carburettors tried throttle-lift one-sticks
+      Then engine.slides-together is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine has 2 cylinders
       And the equipment has carburettors 2
       Then engine.slides-together is missing at fuel/carburettors
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -256,6 +298,15 @@ Feature: Mixture and idle
         | 11 mbar ± 2 mbar | fault |
         | 1 kPa ± 0.2 kPa  | doubt |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine has 2 cylinders
+      And the equipment has carburettors 2
+      And fuel/carburettors measured vacuum-difference 11 mbar ± 2 mbar
+      And tom wrote that fuel/carburettors measured vacuum-difference 0 hPa ± 2 hPa
+      Then engine.carburettors-synchronised is fault
+
     Scenario: the maker allows more
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
@@ -265,6 +316,7 @@ Feature: Mixture and idle
       And fuel/carburettors measured vacuum-difference 15 mbar ± 2 mbar
       Then engine.carburettors-synchronised is met at fuel/carburettors
       And the limit came from "Lark 250 workshop manual"
+      And it holds until 2027-11-25
 
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -272,6 +324,8 @@ Feature: Mixture and idle
       And the engine has 2 cylinders
       And the equipment has carburettors 2
       Then engine.carburettors-synchronised is missing at fuel/carburettors
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: set by ear
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -365,9 +419,23 @@ Feature: Mixture and idle
         | races    |
         | hangs-up |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried idle hunts
+      And tom wrote that engine tried idle steady
+      Then engine.idle is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried idle races
+      Then engine.idle is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.idle is missing at engine
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

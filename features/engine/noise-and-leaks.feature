@@ -24,6 +24,8 @@ Feature: Noise and leaks
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.knock is missing at engine
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -102,9 +104,17 @@ Feature: Noise and leaks
         | oil-runs      |
         | coolant-drips |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine seen leaks-standing oil-drips
+      And tom wrote that engine seen leaks-standing dry
+      Then engine.leak-standing is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.leak-standing is missing at engine
+      And it holds first-start, indoor-run and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -183,9 +193,23 @@ Feature: Noise and leaks
         | oil-runs      |
         | coolant-drips |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine seen leaks-warm oil-drips
+      And tom wrote that engine seen leaks-warm dry
+      Then engine.leak-warm is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine seen leaks-warm oil-runs
+      Then engine.leak-warm is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.leak-warm is missing at engine
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

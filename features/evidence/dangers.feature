@@ -35,6 +35,7 @@ Feature: A known fault closes every gate it bears on
       Then the road-test is closed by handover.ride-result
       And the first-start is closed by handover.ride-result
       And the on-show is not closed by handover.ride-result
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
 
     Scenario: a pump that does not deliver, and oil in the petrol for the run
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -48,6 +49,13 @@ Feature: A known fault closes every gate it bears on
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And oil/pump tried oil-delivery bubbles
       Then the first-start is closed by oil.delivery
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump tried oil-delivery bubbles
+      And tom wrote that oil/pump tried oil-delivery from-every-pipe
+      Then oil.delivery is fault
 
     Scenario Outline: the answer decides
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -83,6 +91,12 @@ Feature: A known fault closes every gate it bears on
         | 990 mA  | closed     |
         | 3000 mA | closed     |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery measured leakage-current 990 mA ± 20 mA
+      Then electrics.leakage is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
   Rule: What is proven keeps a gate open
 
     Scenario: petrol that leaks closes the show
@@ -90,6 +104,12 @@ Feature: A known fault closes every gate it bears on
       And fuel tried leak-at-rest drips
       Then the on-show is closed by fuel.leak
       And the non-runner is not closed by fuel.leak
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried leak-at-rest drips
+      And tom wrote that fuel tried leak-at-rest dry
+      Then fuel.leak is fault
 
     Scenario: an empty tank cannot leak
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -132,6 +152,12 @@ Feature: A known fault closes every gate it bears on
       And electrics/battery seen battery-case leaking
       Then the non-runner is closed by electrics.battery-level
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-case leaking
+      And tom wrote that electrics/battery seen battery-case dry-and-whole
+      Then electrics.battery-level is fault
+
     Scenario: a dry oil pipe, and the oil in the petrol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is oiled by oil-injection
@@ -169,6 +195,7 @@ Feature: A known fault closes every gate it bears on
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room seen way-out locked
       Then the first-start is closed by air.way-out
+      And it holds first-start, indoor-run and no other gate
 
   Rule: A fault ends by work that mends, certainly done after it
 

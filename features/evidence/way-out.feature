@@ -71,6 +71,7 @@ Feature: Every fault has its way out
       And transmission/chain tried chain-after-ride tight 90 minutes ago
       And transmission/chain was lubricated 90 minutes ago
       Then handover.chain-after-ride is fault
+      And it holds road-test, hand-over and no other gate
 
     Scenario: and it was found good since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -196,6 +197,8 @@ Feature: Every fault has its way out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/hose was loosened
       Then the on-show is closed by record.reassembled
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: a fuel hose off an empty tank, on show
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -208,6 +211,7 @@ Feature: Every fault has its way out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And frame/stands was loosened
       Then the on-show is closed by record.reassembled
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
 
   Rule: A fault worked out from several readings ends with the work its card names
 

@@ -64,6 +64,7 @@ Feature: What of the record counts
       And front-brake/caliper/bolts was torqued to 24 N·m
       Then brakes.caliper-bolts is met at front-brake/caliper/bolts
       And it notes nothing
+      And it does not lapse by itself
 
     Scenario: without the wrench
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -376,6 +377,7 @@ Feature: What of the record counts
       And engine tried warm-up knocks 60 minutes ago
       And engine tried warm-up runs-cleanly 10 minutes ago
       Then roadtest.engine-warm is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
 
   Rule: Weather and road hold two hours, daylight until sunset
 

@@ -7,10 +7,13 @@ Feature: Fasteners of engine, drive and brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/mounts was torqued
       Then fasteners.engine-mounts is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.engine-mounts is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -48,6 +51,7 @@ Feature: Fasteners of engine, drive and brakes
       And transmission/sprockets/front was torqued
       And transmission/sprockets/front seen lock fitted
       Then fasteners.sprockets is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -60,6 +64,13 @@ Feature: Fasteners of engine, drive and brakes
         | missing     |
         | ineffective |
         | used-before |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/sprockets/rear was torqued
+      And transmission/sprockets/rear seen lock missing
+      And tom wrote that transmission/sprockets/rear seen lock fitted
+      Then fasteners.sprockets is fault
 
     Scenario: without the torque
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -74,6 +85,8 @@ Feature: Fasteners of engine, drive and brakes
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.sprockets is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -136,11 +149,14 @@ Feature: Fasteners of engine, drive and brakes
       And the final drive is shaft
       And transmission/final-drive was torqued
       Then fasteners.final-drive is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft
       Then fasteners.final-drive is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -186,10 +202,13 @@ Feature: Fasteners of engine, drive and brakes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/torque-arm was torqued
       Then fasteners.torque-arm is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.torque-arm is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -7,10 +7,13 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/handlebar/clamps was torqued
       Then fasteners.handlebar-clamps is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.handlebar-clamps is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -51,10 +54,13 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/yokes/clamps was torqued
       Then fasteners.yoke-clamps is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.yoke-clamps is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -100,6 +106,7 @@ Feature: Fasteners of steering, frame and springing
       And steering/head/stem-nut was torqued
       And steering/head/stem-nut seen lock fitted
       Then fasteners.stem-nut is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -112,6 +119,13 @@ Feature: Fasteners of steering, frame and springing
         | missing     |
         | ineffective |
         | used-before |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/head/stem-nut was torqued
+      And steering/head/stem-nut seen lock missing
+      And tom wrote that steering/head/stem-nut seen lock fitted
+      Then fasteners.stem-nut is fault
 
     Scenario: without the torque
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -126,6 +140,8 @@ Feature: Fasteners of steering, frame and springing
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.stem-nut is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -176,6 +192,7 @@ Feature: Fasteners of steering, frame and springing
       And front-fork/links was torqued
       And front-fork/links seen lock fitted
       Then fasteners.girder-spindles is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -189,6 +206,14 @@ Feature: Fasteners of steering, frame and springing
         | missing     |
         | ineffective |
         | used-before |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing girder
+      And front-fork/links was torqued
+      And front-fork/links seen lock missing
+      And tom wrote that front-fork/links seen lock fitted
+      Then fasteners.girder-spindles is fault
 
     Scenario: without the torque
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -206,6 +231,8 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing girder
       Then fasteners.girder-spindles is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -266,6 +293,7 @@ Feature: Fasteners of steering, frame and springing
       And rear-fork/pivot was torqued
       And rear-fork/pivot seen lock fitted
       Then fasteners.swing-arm is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -278,6 +306,13 @@ Feature: Fasteners of steering, frame and springing
         | missing     |
         | ineffective |
         | used-before |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork/pivot was torqued
+      And rear-fork/pivot seen lock missing
+      And tom wrote that rear-fork/pivot seen lock fitted
+      Then fasteners.swing-arm is fault
 
     Scenario: without the torque
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -292,6 +327,8 @@ Feature: Fasteners of steering, frame and springing
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.swing-arm is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -349,10 +386,13 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-fork/dampers was torqued
       Then fasteners.rear-dampers is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.rear-dampers is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -400,6 +440,7 @@ Feature: Fasteners of steering, frame and springing
       And frame/sidecar-fittings was torqued
       And frame/sidecar-fittings seen lock fitted
       Then fasteners.sidecar-fittings is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -413,6 +454,14 @@ Feature: Fasteners of steering, frame and springing
         | missing     |
         | ineffective |
         | used-before |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And frame/sidecar-fittings was torqued
+      And frame/sidecar-fittings seen lock missing
+      And tom wrote that frame/sidecar-fittings seen lock fitted
+      Then fasteners.sidecar-fittings is fault
 
     Scenario: without the torque
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -430,6 +479,8 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then fasteners.sidecar-fittings is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -485,10 +536,13 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And frame/stands was torqued
       Then fasteners.stands is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.stands is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -527,10 +581,13 @@ Feature: Fasteners of steering, frame and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/footrests was torqued
       Then fasteners.footrests is met
+      And it does not lapse by itself
 
     Scenario: nobody wrote that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.footrests is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -564,6 +621,7 @@ Feature: Fasteners of steering, frame and springing
       And front-mudguard tried mudguard tight
       And rear-mudguard tried mudguard tight
       Then fasteners.mudguards is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -586,9 +644,17 @@ Feature: Fasteners of steering, frame and springing
         | stay-broken      |
         | touches-the-tyre |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-mudguard tried mudguard loose
+      And tom wrote that front-mudguard tried mudguard tight
+      Then fasteners.mudguards is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.mudguards is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,6 +8,7 @@ Feature: Torque figures
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine/fasteners seen torque-figures maker
       Then fasteners.torque-figures is met
+      And it does not lapse by itself
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -28,9 +29,17 @@ Feature: Torque figures
         | by-feel |
         | unknown |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/fasteners seen torque-figures by-feel
+      And tom wrote that machine/fasteners seen torque-figures maker
+      Then fasteners.torque-figures is met
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.torque-figures is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -10,6 +10,18 @@ Feature: Ready for the first start
       And bay/extinguisher seen extinguisher-distance 2 m
       Then fuel.extinguisher is met at bay/extinguisher
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher told extinguisher-kind dry-powder
+      And bay/extinguisher seen extinguisher-distance 2 m
+      Then fuel.extinguisher is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen extinguisher-kind dry-powder
+      And bay/extinguisher told extinguisher-distance 2 m
+      Then fuel.extinguisher is missing
+
     Scenario Outline: other kinds that do
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And bay/extinguisher seen extinguisher-kind <found>
@@ -49,6 +61,8 @@ Feature: Ready for the first start
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.extinguisher is missing at bay/extinguisher
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the extinguisher kind is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -119,6 +133,32 @@ Feature: Ready for the first start
       And bay/extinguisher seen extinguisher-charge full
       Then fuel.extinguisher-service is met at bay/extinguisher
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen service-mark 2026-05
+      And there was the defect "not as it should be"
+      And bay/extinguisher seen extinguisher-charge full
+      And tom wrote that bay/extinguisher seen service-mark 2026-05
+      Then fuel.extinguisher-service is fault
+
+    Scenario: found 13 months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen service-mark 2026-05 13 months ago
+      And bay/extinguisher seen extinguisher-charge full
+      Then fuel.extinguisher-service is met
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher told service-mark 2026-05
+      And bay/extinguisher seen extinguisher-charge full
+      Then fuel.extinguisher-service is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/extinguisher seen service-mark 2026-05
+      And bay/extinguisher told extinguisher-charge full
+      Then fuel.extinguisher-service is missing
+
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And bay/extinguisher seen service-mark <mark>
@@ -154,6 +194,8 @@ Feature: Ready for the first start
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.extinguisher-service is missing at bay/extinguisher
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the service mark is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -214,9 +256,29 @@ Feature: Ready for the first start
         | too-small    |
         | petrol-in-it |
 
+    Scenario: found so, and then cleaned
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/drip-tray seen drip-tray none
+      And tom wrote that bay/drip-tray was cleaned
+      Then fuel.drip-tray is stale
+
+    Scenario: found so, and then cleaned
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/drip-tray seen drip-tray petrol-in-it
+      And tom wrote that fuel was cleaned
+      Then fuel.drip-tray is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay/drip-tray seen drip-tray petrol-in-it
+      Then fuel.drip-tray is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.drip-tray is missing at bay/drip-tray
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -252,6 +314,18 @@ Feature: Ready for the first start
       And bay seen petrol-vapour none
       Then fuel.ignition-sources is met at bay
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay told flames-and-sparks none
+      And bay seen petrol-vapour none
+      Then fuel.ignition-sources is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And bay seen flames-and-sparks none
+      And bay told petrol-vapour none
+      Then fuel.ignition-sources is missing
+
     Scenario Outline: something that lights petrol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And bay seen flames-and-sparks <found>
@@ -279,6 +353,8 @@ Feature: Ready for the first start
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.ignition-sources is missing at bay
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the flames and sparks is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -366,6 +442,8 @@ Feature: Ready for the first start
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.charging is missing at bay
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -414,6 +492,8 @@ Feature: Ready for the first start
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.second-person is missing at bay
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -9,6 +9,13 @@ Feature: Fuel hose
       And fuel/hose seen date-mark 2024-05
       Then fuel.hose-age is met at fuel/hose
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen date-mark 2024-05
+      And there was the defect "not as it should be"
+      And tom wrote that fuel/hose seen date-mark 2024-05
+      Then fuel.hose-age is fault
+
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/hose seen date-mark <mark>
@@ -29,10 +36,13 @@ Feature: Fuel hose
       And the day is 2028-05-11
       And fuel/hose seen date-mark 2024-05-10 3 years ago
       Then fuel.hose-age is fault at fuel/hose
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.hose-age is missing at fuel/hose
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -68,6 +78,12 @@ Feature: Fuel hose
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/hose tried fuel-hose supple-and-whole
       Then fuel.hose-condition is met at fuel/hose
+      And it holds until 2027-05-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-hose supple-and-whole
+      Then fuel.hose-condition is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -82,9 +98,23 @@ Feature: Fuel hose
         | softened |
         | weeping  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose tried fuel-hose hard
+      And tom wrote that fuel/hose tried fuel-hose supple-and-whole
+      Then fuel.hose-condition is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose tried fuel-hose hard
+      Then fuel.hose-condition is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.hose-condition is missing at fuel/hose
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -134,6 +164,19 @@ Feature: Fuel hose
       And fuel/petrol seen ethanol without
       And fuel/hose seen fuel-hose-marking ethanol-proof
       Then fuel.hose-grade is met at fuel/hose
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol told ethanol without
+      And fuel/hose seen fuel-hose-marking ethanol-proof
+      Then fuel.hose-grade is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol seen ethanol without
+      And fuel/hose told fuel-hose-marking ethanol-proof
+      Then fuel.hose-grade is missing
 
     Scenario: a hose for plain petrol, and petrol without ethanol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -153,12 +196,27 @@ Feature: Fuel hose
       And fuel/hose seen fuel-hose-marking plain-petrol
       Then fuel.hose-grade is fault at fuel/hose
       And it says "petrol with ethanol in a hose that is not made for it"
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
 
     Scenario: nobody knows what is in the tank
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/petrol seen ethanol unknown
       And fuel/hose seen fuel-hose-marking ethanol-proof
       Then fuel.hose-grade is fault at fuel/hose
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol seen ethanol unknown
+      And fuel/hose seen fuel-hose-marking ethanol-proof
+      And tom wrote that fuel/petrol seen ethanol without
+      Then fuel.hose-grade is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol seen ethanol unknown
+      And fuel/hose seen fuel-hose-marking ethanol-proof
+      And tom wrote that fuel was filled
+      Then fuel.hose-grade is stale
 
     Scenario: no marking on the hose
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -169,6 +227,8 @@ Feature: Fuel hose
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.hose-grade is missing at fuel/hose
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the petrol is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -223,6 +283,19 @@ Feature: Fuel hose
       And fuel/hose seen hose-clips right-and-tight
       And fuel/hose seen fuel-hose-run clear
       Then fuel.hose-run is met at fuel/hose
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose told hose-clips right-and-tight
+      And fuel/hose seen fuel-hose-run clear
+      Then fuel.hose-run is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen hose-clips right-and-tight
+      And fuel/hose told fuel-hose-run clear
+      Then fuel.hose-run is missing
 
     Scenario Outline: what is wrong with the hose clips
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -236,6 +309,20 @@ Feature: Fuel hose
         | loose        |
         | wire-twisted |
         | biting-in    |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen hose-clips missing
+      And fuel/hose seen fuel-hose-run clear
+      And tom wrote that fuel/hose seen hose-clips right-and-tight
+      Then fuel.hose-run is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen hose-clips missing
+      And fuel/hose seen fuel-hose-run clear
+      Then fuel.hose-run is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
 
     Scenario Outline: what is wrong with the fuel hose run
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -253,6 +340,8 @@ Feature: Fuel hose
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.hose-run is missing at fuel/hose
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the hose clips is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -43,6 +43,8 @@ Feature: Petrol and leaks
     Scenario: nobody wrote that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.age is missing at fuel/petrol
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -76,6 +78,18 @@ Feature: Petrol and leaks
       And fuel measured watched-for 11 min ± 0.1 min
       And fuel tried leak-at-rest dry
       Then fuel.leak is met at fuel
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried watched-for 11 min ± 0.1 min
+      And fuel tried leak-at-rest dry
+      Then fuel.leak is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel measured watched-for 11 min ± 0.1 min
+      And fuel seen leak-at-rest dry
+      Then fuel.leak is missing
 
     Scenario: watched again for longer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -122,6 +136,8 @@ Feature: Petrol and leaks
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.leak is missing at fuel
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the watched for is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -227,6 +243,11 @@ Feature: Petrol and leaks
       And fuel tried leak-after-run dry
       Then fuel.leak-after-run is met at fuel
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel seen leak-after-run dry
+      Then fuel.leak-after-run is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel tried leak-after-run <found>
@@ -237,9 +258,23 @@ Feature: Petrol and leaks
         | weeps |
         | drips |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried leak-after-run weeps
+      And tom wrote that fuel tried leak-after-run dry
+      Then fuel.leak-after-run is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel tried leak-after-run weeps
+      Then fuel.leak-after-run is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.leak-after-run is missing at fuel
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

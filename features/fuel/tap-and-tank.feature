@@ -9,6 +9,26 @@ Feature: Tap, float and tank
       And fuel/tap measured watched-for 11 min ± 0.1 min
       And fuel/tap tried tap-shut dry
       Then fuel.tap-shuts is met at fuel/tap
+      And it holds until 2027-05-25
+
+    Scenario: worked on while it was watched
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap measured watched-for 11 min ± 0.1 min
+      And fuel/tap tried tap-shut dry
+      And tom wrote that fuel/tap was refitted 92 minutes ago
+      Then fuel.tap-shuts is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap tried watched-for 11 min ± 0.1 min
+      And fuel/tap tried tap-shut dry
+      Then fuel.tap-shuts is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap measured watched-for 11 min ± 0.1 min
+      And fuel/tap seen tap-shut dry
+      Then fuel.tap-shuts is missing
 
     Scenario: watched again for longer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -32,12 +52,20 @@ Feature: Tap, float and tank
         | 10.1 min ± 0.1 min | doubt |
         | 10.2 min ± 0.1 min | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap measured watched-for 9.5 min ± 0.1 min
+      And fuel/tap tried tap-shut dry
+      And tom wrote that fuel/tap measured watched-for 11 min ± 0.1 min
+      Then fuel.tap-shuts is fault
+
     Scenario: a vacuum tap is tried too
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has fuel-tap vacuum
       And fuel/tap measured watched-for 11 min ± 0.1 min
       And fuel/tap tried tap-shut drips
       Then fuel.tap-shuts is fault at fuel/tap
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -53,6 +81,8 @@ Feature: Tap, float and tank
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.tap-shuts is missing at fuel/tap
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the watched for is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -114,6 +144,12 @@ Feature: Tap, float and tank
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tap tried tap-positions all-found-and-flowing
       Then fuel.tap-positions is met at fuel/tap
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap seen tap-positions all-found-and-flowing
+      Then fuel.tap-positions is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,9 +163,23 @@ Feature: Tap, float and tank
         | no-flow    |
         | no-reserve |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap tried tap-positions stuck
+      And tom wrote that fuel/tap tried tap-positions all-found-and-flowing
+      Then fuel.tap-positions is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap tried tap-positions stuck
+      Then fuel.tap-positions is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.tap-positions is missing at fuel/tap
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -179,6 +229,25 @@ Feature: Tap, float and tank
       And fuel/carburettors tried flooding none
       Then fuel.float is met at fuel/carburettors
 
+    Scenario: worked on while it was watched
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors measured watched-for 11 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      And tom wrote that fuel/carburettors was refitted 92 minutes ago
+      Then fuel.float is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors tried watched-for 11 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      Then fuel.float is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors measured watched-for 11 min ± 0.1 min
+      And fuel/carburettors seen flooding none
+      Then fuel.float is missing
+
     Scenario: watched again for longer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/carburettors measured watched-for 11 min ± 0.1 min
@@ -201,6 +270,20 @@ Feature: Tap, float and tank
         | 10.1 min ± 0.1 min | doubt |
         | 10.2 min ± 0.1 min | met   |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors measured watched-for 9.5 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      And tom wrote that fuel/carburettors measured watched-for 11 min ± 0.1 min
+      Then fuel.float is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors measured watched-for 9.5 min ± 0.1 min
+      And fuel/carburettors tried flooding none
+      Then fuel.float is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/carburettors measured watched-for 11 min ± 0.1 min
@@ -216,6 +299,8 @@ Feature: Tap, float and tank
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.float is missing at fuel/carburettors
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the watched for is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -275,6 +360,7 @@ Feature: Tap, float and tank
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/carburettors seen carburettor-inside clean
       Then fuel.carburettors-clean is met at fuel/carburettors
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -288,9 +374,17 @@ Feature: Tap, float and tank
         | water    |
         | dirt     |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/carburettors seen carburettor-inside gummed
+      And tom wrote that fuel/carburettors seen carburettor-inside clean
+      Then fuel.carburettors-clean is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.carburettors-clean is missing at fuel/carburettors
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -349,6 +443,7 @@ Feature: Tap, float and tank
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank seen tank-inside clean
       Then fuel.tank-inside is met at fuel/tank
+      And it holds until 2027-11-25
 
     Scenario: lined, and the lining fast
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -367,9 +462,17 @@ Feature: Tap, float and tank
         | sludge       |
         | lining-loose |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen tank-inside rusty
+      And tom wrote that fuel/tank seen tank-inside clean
+      Then fuel.tank-inside is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.tank-inside is missing at fuel/tank
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -422,6 +525,19 @@ Feature: Tap, float and tank
       And fuel/cap tried cap-seal dry-when-tipped
       And fuel/cap tried cap-vent open
       Then fuel.cap is met at fuel/cap
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/cap seen cap-seal dry-when-tipped
+      And fuel/cap tried cap-vent open
+      Then fuel.cap is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/cap tried cap-seal dry-when-tipped
+      And fuel/cap seen cap-vent open
+      Then fuel.cap is missing
 
     Scenario Outline: what is wrong with the cap seal
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -434,6 +550,20 @@ Feature: Tap, float and tank
         | weeps          |
         | will-not-close |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/cap tried cap-seal weeps
+      And fuel/cap tried cap-vent open
+      And tom wrote that fuel/cap tried cap-seal dry-when-tipped
+      Then fuel.cap is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/cap tried cap-seal weeps
+      And fuel/cap tried cap-vent open
+      Then fuel.cap is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: what is wrong with the cap vent
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/cap tried cap-seal dry-when-tipped
@@ -443,6 +573,8 @@ Feature: Tap, float and tank
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.cap is missing at fuel/cap
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the cap seal is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -500,6 +632,7 @@ Feature: Tap, float and tank
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/filter seen fuel-filter clean-gravity-type
       Then fuel.filter is met at fuel/filter
+      And it holds until 2027-11-25
 
     Scenario: a clean strainer alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -518,9 +651,17 @@ Feature: Tap, float and tank
         | injection-type  |
         | missing         |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/filter seen fuel-filter dirty
+      And tom wrote that fuel/filter seen fuel-filter clean-gravity-type
+      Then fuel.filter is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.filter is missing at fuel/filter
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

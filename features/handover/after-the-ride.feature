@@ -13,6 +13,7 @@ Feature: After the road test
     Scenario: never ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.ridden is missing
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -138,6 +139,7 @@ Feature: After the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden
       Then handover.ride-result is missing
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -198,6 +200,11 @@ Feature: After the road test
         | 30  | met   |
         | 31  | stale |
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen road-test no-open-defect 30 days ago
+      Then handover.ride-result is missing
+
   @handover.leaks-after-ride
   Rule: Nothing leaks after the ride
 
@@ -220,9 +227,46 @@ Feature: After the road test
         | coolant      |
         | battery-acid |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride oil
+      And tom wrote that machine seen leaks-after-ride dry
+      Then handover.leaks-after-ride is fault
+
+    Scenario: found so, and then tightened
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride brake-fluid
+      And tom wrote that front-brake was tightened
+      Then handover.leaks-after-ride is stale
+
+    Scenario: found so, and then tightened
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride fork-oil
+      And tom wrote that front-fork was tightened
+      Then handover.leaks-after-ride is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride oil
+      Then handover.leaks-after-ride is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride fuel
+      Then handover.leaks-after-ride is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen leaks-after-ride battery-acid
+      Then handover.leaks-after-ride is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.leaks-after-ride is missing at machine
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -265,6 +309,11 @@ Feature: After the road test
       And machine tried fasteners-after-ride tight
       Then handover.fasteners-after-ride is met at machine
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen fasteners-after-ride tight
+      Then handover.fasteners-after-ride is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried fasteners-after-ride <found>
@@ -276,9 +325,22 @@ Feature: After the road test
         | missing      |
         | lock-missing |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried fasteners-after-ride loose
+      And tom wrote that machine tried fasteners-after-ride tight
+      Then handover.fasteners-after-ride is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried fasteners-after-ride loose
+      Then handover.fasteners-after-ride is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.fasteners-after-ride is missing at machine
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -346,6 +408,11 @@ Feature: After the road test
       And transmission/chain tried chain-after-ride right
       Then handover.chain-after-ride is met at transmission/chain
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain seen chain-after-ride right
+      Then handover.chain-after-ride is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/chain tried chain-after-ride <found>
@@ -359,9 +426,22 @@ Feature: After the road test
         | clip-out    |
         | dry         |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-after-ride slack
+      And tom wrote that transmission/chain tried chain-after-ride right
+      Then handover.chain-after-ride is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-after-ride clip-out
+      Then handover.chain-after-ride is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.chain-after-ride is missing at transmission/chain
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -423,9 +503,28 @@ Feature: After the road test
         | broken |
         | uneven |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spokes tried spokes-after-ride loose
+      And tom wrote that rear-wheel/spokes tried spokes-after-ride tight-and-even
+      Then handover.spokes-after-ride is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spokes seen spokes-after-ride loose
+      And tom wrote that rear-wheel/spokes tried spokes-after-ride tight-and-even
+      Then handover.spokes-after-ride is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/spokes tried spokes-after-ride loose
+      Then handover.spokes-after-ride is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.spokes-after-ride is missing at rear-wheel/spokes
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -487,9 +586,22 @@ Feature: After the road test
         | smells |
         | smokes |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried heat-after-ride hot
+      And tom wrote that front-brake tried heat-after-ride cool-or-warm
+      Then handover.brake-heat is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried heat-after-ride hot
+      Then handover.brake-heat is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.brake-heat is missing at front-brake
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -528,6 +640,11 @@ Feature: After the road test
       Given a motorcycle with no brake in front and a rod drum behind
       And rear-brake tried heat-after-ride cool-or-warm
       Then handover.brake-heat is met
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with no brake in front and a rod drum behind
+      And rear-brake seen heat-after-ride cool-or-warm
+      Then handover.brake-heat is missing
 
     Scenario: nothing to brake with
       Given a motorcycle with no brake in front and no brake behind

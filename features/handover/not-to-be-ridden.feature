@@ -9,11 +9,25 @@ Feature: Not to be ridden
       And fuel/tank was drained
       And fuel/tank seen tank-content empty
       Then handover.tank-drained is met
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained
+      And fuel/tank told tank-content empty
+      Then handover.tank-drained is missing
 
     Scenario: fuel is left in it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank was drained
       And fuel/tank seen tank-content fuel-left
+      Then handover.tank-drained is fault
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained
+      And fuel/tank seen tank-content fuel-left
+      And tom wrote that fuel/tank seen tank-content empty
       Then handover.tank-drained is fault
 
     Scenario: empty, and nobody drained it
@@ -29,6 +43,8 @@ Feature: Not to be ridden
     Scenario: nobody did anything
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.tank-drained is missing
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -74,6 +90,12 @@ Feature: Not to be ridden
         | closed           |
         | vacuum-tap-holds |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap seen tap-position closed
+      Then handover.tap-closed is met
+      And it does not lapse by itself
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tap seen tap-position <found>
@@ -85,9 +107,23 @@ Feature: Not to be ridden
         | reserve |
         | leaking |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap seen tap-position open
+      And tom wrote that fuel/tap seen tap-position closed
+      Then handover.tap-closed is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tap seen tap-position open
+      Then handover.tap-closed is fault
+      And it holds on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.tap-closed is missing at fuel/tap
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -120,6 +156,7 @@ Feature: Not to be ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank/cap seen filler-cap sealed
       Then handover.cap-sealed is met at fuel/tank/cap
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -132,9 +169,29 @@ Feature: Not to be ridden
         | unsealed |
         | missing  |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap open
+      And tom wrote that fuel/tank/cap seen filler-cap sealed
+      Then handover.cap-sealed is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap open
+      Then handover.cap-sealed is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap unsealed
+      Then handover.cap-sealed is fault
+      And it holds on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.cap-sealed is missing at fuel/tank/cap
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,6 +231,12 @@ Feature: Not to be ridden
         | off-and-insulated |
         | battery-taken-out |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads off-and-insulated
+      Then handover.battery-off is met
+      And it does not lapse by itself
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery seen battery-leads <found>
@@ -184,9 +247,23 @@ Feature: Not to be ridden
         | connected |
         | bare      |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads connected
+      And tom wrote that electrics/battery seen battery-leads off-and-insulated
+      Then handover.battery-off is met
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads connected
+      Then handover.battery-off is fault
+      And it holds on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.battery-off is missing at electrics/battery
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -218,6 +295,7 @@ Feature: Not to be ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ignition seen plug-leads off-and-earthed
       Then handover.plugs-earthed is met at ignition
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -229,9 +307,23 @@ Feature: Not to be ridden
         | on-the-plug  |
         | hanging-free |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition seen plug-leads on-the-plug
+      And tom wrote that ignition seen plug-leads off-and-earthed
+      Then handover.plugs-earthed is met
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition seen plug-leads hanging-free
+      Then handover.plugs-earthed is fault
+      And it holds first-start, indoor-run, road-test, on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.plugs-earthed is missing at ignition
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -261,6 +353,7 @@ Feature: Not to be ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen not-to-be-ridden-tag fitted
       Then handover.tag is met at machine
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -275,6 +368,8 @@ Feature: Not to be ridden
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.tag is missing at machine
+      And it holds non-runner and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

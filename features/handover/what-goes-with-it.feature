@@ -19,9 +19,17 @@ Feature: What goes with it
       And machine seen keys missing
       Then handover.keys is fault at machine
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen keys missing
+      And tom wrote that machine seen keys all-there
+      Then handover.keys is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.keys is missing at machine
+      And it holds hand-over, non-runner and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -60,6 +68,8 @@ Feature: What goes with it
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.papers is missing at machine
+      And it holds hand-over, non-runner and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -106,10 +116,19 @@ Feature: What goes with it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen recall-search open
       Then handover.recall is fault at machine
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen recall-search open
+      And tom wrote that machine seen recall-search none-open
+      Then handover.recall is fault
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.recall is missing at machine
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -155,9 +174,17 @@ Feature: What goes with it
       And machine seen deviations not-listed
       Then handover.deviations is fault at machine
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen deviations not-listed
+      And tom wrote that machine seen deviations listed
+      Then handover.deviations is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then handover.deviations is missing at machine
+      And it holds hand-over, non-runner and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -211,3 +238,4 @@ Feature: What goes with it
       And machine seen deviations listed
       Then handover.deviations is met
       And it notes "on a list that goes with the machine"
+      And it holds until 2027-11-25

@@ -11,6 +11,20 @@ Feature: Four-stroke oil
       And oil/engine-oil seen engine-oil-look clean
       Then oil.engine is met at oil/engine-oil
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And oil/engine-oil told engine-oil-level between-the-marks
+      And oil/engine-oil seen engine-oil-look clean
+      Then oil.engine is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And oil/engine-oil seen engine-oil-level between-the-marks
+      And oil/engine-oil told engine-oil-look clean
+      Then oil.engine is missing
+
     Scenario Outline: what is wrong with the engine oil level
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
@@ -23,6 +37,22 @@ Feature: Four-stroke oil
         | low       |
         | empty     |
         | over-full |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And oil/engine-oil seen engine-oil-level low
+      And oil/engine-oil seen engine-oil-look clean
+      And tom wrote that oil/engine-oil seen engine-oil-level between-the-marks
+      Then oil.engine is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And oil/engine-oil seen engine-oil-level low
+      And oil/engine-oil seen engine-oil-look clean
+      And tom wrote that oil was filled
+      Then oil.engine is stale
 
     Scenario Outline: what is wrong with the engine oil look
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -42,6 +72,8 @@ Feature: Four-stroke oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       Then oil.engine is missing at oil/engine-oil
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the engine oil level is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -138,6 +170,8 @@ Feature: Four-stroke oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       Then oil.engine-age is missing at oil/engine-oil
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,6 +208,13 @@ Feature: Four-stroke oil
       And oil/pump tried oil-arrives return-seen
       Then oil.arrives is met at oil/pump
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by dry-sump
+      And oil/pump seen oil-arrives return-seen
+      Then oil.arrives is missing
+
     Scenario: also in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
@@ -187,12 +228,23 @@ Feature: Four-stroke oil
       And the engine is oiled by dry-sump
       And oil/pump tried oil-arrives nothing
       Then oil.arrives is fault at oil/pump
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by dry-sump
+      And oil/pump tried oil-arrives nothing
+      And tom wrote that oil/pump tried oil-arrives return-seen
+      Then oil.arrives is fault
 
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       And the engine is oiled by dry-sump
       Then oil.arrives is missing at oil/pump
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -257,6 +309,13 @@ Feature: Four-stroke oil
       And oil/pump tried oil-pressure-sign gauge-in-range
       Then oil.pressure-sign is met at oil/pump
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by wet-sump
+      And oil/pump seen oil-pressure-sign gauge-in-range
+      Then oil.pressure-sign is missing
+
     Scenario Outline: other signs of it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
@@ -282,11 +341,29 @@ Feature: Four-stroke oil
         | lamp-on   |
         | no-return |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by wet-sump
+      And oil/pump tried oil-pressure-sign gauge-low
+      And tom wrote that oil/pump tried oil-pressure-sign gauge-in-range
+      Then oil.pressure-sign is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by wet-sump
+      And oil/pump tried oil-pressure-sign gauge-low
+      Then oil.pressure-sign is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       And the engine is oiled by wet-sump
       Then oil.pressure-sign is missing at oil/pump
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -349,6 +426,13 @@ Feature: Four-stroke oil
       And oil/pump tried drip-feed drips-as-set
       Then oil.drip-feed is met at oil/pump
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by total-loss
+      And oil/pump seen drip-feed drips-as-set
+      Then oil.drip-feed is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
@@ -362,11 +446,21 @@ Feature: Four-stroke oil
         | runs-through  |
         | glass-clouded |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And the engine is oiled by total-loss
+      And oil/pump tried drip-feed dry
+      And tom wrote that oil/pump tried drip-feed drips-as-set
+      Then oil.drip-feed is fault
+
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       And the engine is oiled by total-loss
       Then oil.drip-feed is missing at oil/pump
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,12 +8,27 @@ Feature: Gearbox and fork oil
       And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
       And transmission/gearbox/oil seen gearbox-oil-look clean
       Then oil.gearbox is met at transmission/gearbox/oil
+      And it holds until 2027-05-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil told gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      Then oil.gearbox is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      And transmission/gearbox/oil told gearbox-oil-look clean
+      Then oil.gearbox is missing
 
     Scenario: a dry sump has a gearbox of its own
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       And the engine is oiled by dry-sump
       Then oil.gearbox is missing at transmission/gearbox/oil
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: what is wrong with the gearbox oil level
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -26,6 +41,20 @@ Feature: Gearbox and fork oil
         | low       |
         | empty     |
         | over-full |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level low
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      And tom wrote that transmission/gearbox/oil seen gearbox-oil-level at-the-mark
+      Then oil.gearbox is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/gearbox/oil seen gearbox-oil-level low
+      And transmission/gearbox/oil seen gearbox-oil-look clean
+      And tom wrote that transmission/gearbox was filled
+      Then oil.gearbox is stale
 
     Scenario Outline: what is wrong with the gearbox oil look
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,6 +156,8 @@ Feature: Gearbox and fork oil
     Scenario: nobody wrote that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.gearbox-age is missing at transmission/gearbox/oil
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -187,6 +218,8 @@ Feature: Gearbox and fork oil
     Scenario: nobody wrote that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.fork is missing at front-fork/oil
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

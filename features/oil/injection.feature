@@ -19,9 +19,23 @@ Feature: Two-stroke oil from a pump
         | below-the-mark |
         | empty          |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/tank seen injection-level below-the-mark
+      And tom wrote that oil/tank seen injection-level above-the-mark
+      Then oil.injection-level is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/tank seen injection-level below-the-mark
+      And tom wrote that oil/tank was filled
+      Then oil.injection-level is stale
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.injection-level is missing at oil/tank
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -95,6 +109,8 @@ Feature: Two-stroke oil from a pump
     Scenario: no record of the work
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.injection-age is missing at oil/tank
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -143,6 +159,7 @@ Feature: Two-stroke oil from a pump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And oil/lines seen oil-lines sound-and-clipped
       Then oil.lines is met at oil/lines
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -157,9 +174,17 @@ Feature: Two-stroke oil from a pump
         | weeping      |
         | air-inside   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/lines seen oil-lines hard
+      And tom wrote that oil/lines seen oil-lines sound-and-clipped
+      Then oil.lines is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.lines is missing at oil/lines
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -207,6 +232,7 @@ Feature: Two-stroke oil from a pump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And oil/pump was bled
       Then oil.pump-bled is met at oil/pump
+      And it does not lapse by itself
 
     Scenario: bled before the line came off
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -225,6 +251,8 @@ Feature: Two-stroke oil from a pump
     Scenario: no record of the work
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.pump-bled is missing at oil/pump
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work that undoes it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -268,6 +296,19 @@ Feature: Two-stroke oil from a pump
       And oil/pump tried pump-mark on-the-mark
       And oil/pump seen pump-cable free-and-whole
       Then oil.pump-cable is met at oil/pump
+      And it holds until 2027-05-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump seen pump-mark on-the-mark
+      And oil/pump seen pump-cable free-and-whole
+      Then oil.pump-cable is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump tried pump-mark on-the-mark
+      And oil/pump told pump-cable free-and-whole
+      Then oil.pump-cable is missing
 
     Scenario Outline: what is wrong with the pump mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -280,6 +321,13 @@ Feature: Two-stroke oil from a pump
         | late          |
         | early         |
         | does-not-move |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump tried pump-mark late
+      And oil/pump seen pump-cable free-and-whole
+      And tom wrote that oil/pump tried pump-mark on-the-mark
+      Then oil.pump-cable is fault
 
     Scenario Outline: what is wrong with the pump cable
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -297,6 +345,8 @@ Feature: Two-stroke oil from a pump
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.pump-cable is missing at oil/pump
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the pump mark is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -362,6 +412,12 @@ Feature: Two-stroke oil from a pump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And oil/pump tried oil-delivery from-every-pipe
       Then oil.delivery is met at oil/pump
+      And it does not lapse by itself
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And oil/pump seen oil-delivery from-every-pipe
+      Then oil.delivery is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -376,6 +432,8 @@ Feature: Two-stroke oil from a pump
     Scenario: nobody tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.delivery is missing at oil/pump
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -9,6 +9,33 @@ Feature: Oil in the petrol
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
       And fuel/petrol measured petrol-poured 5 L ± 0.1 L
       Then oil.first-premix is met at fuel/petrol
+      And it does not lapse by itself
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And there was the defect "not as it should be"
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      And tom wrote that fuel/petrol measured oil-poured 200 mL ± 6 mL
+      Then oil.first-premix is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol tried oil-poured 200 mL ± 6 mL
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.first-premix is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And fuel/petrol tried petrol-poured 5 L ± 0.1 L
+      Then oil.first-premix is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL 3 hours ago
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.first-premix is missing
 
     Scenario Outline: on both sides of the limits
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -52,6 +79,8 @@ Feature: Oil in the petrol
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.first-premix is missing at fuel/petrol
+      And it holds first-start, indoor-run and no other gate
+      And it is safety-critical
 
     Scenario: the oil is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -112,6 +141,41 @@ Feature: Oil in the petrol
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
       And fuel/petrol measured petrol-poured 5 L ± 0.1 L
       Then oil.premix is met at fuel/petrol
+      And it does not lapse by itself
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is oiled by premix
+      And the maker says oil.premix is 4 %
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And there was the defect "not as it should be"
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      And tom wrote that fuel/petrol measured oil-poured 200 mL ± 6 mL
+      Then oil.premix is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is oiled by premix
+      And the maker says oil.premix is 4 %
+      And fuel/petrol tried oil-poured 200 mL ± 6 mL
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.premix is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is oiled by premix
+      And the maker says oil.premix is 4 %
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL
+      And fuel/petrol tried petrol-poured 5 L ± 0.1 L
+      Then oil.premix is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is oiled by premix
+      And the maker says oil.premix is 4 %
+      And fuel/petrol measured oil-poured 200 mL ± 6 mL 3 hours ago
+      And fuel/petrol measured petrol-poured 5 L ± 0.1 L
+      Then oil.premix is missing
 
     Scenario Outline: on both sides of the maker's figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -145,6 +209,8 @@ Feature: Oil in the petrol
       And the engine is oiled by premix
       And the maker says oil.premix is 4 %
       Then oil.premix is missing at fuel/petrol
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the oil is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

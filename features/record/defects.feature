@@ -29,6 +29,12 @@ Feature: Nothing bad in a record goes unread
       Then transmission.chain-condition is fault
       And record.open-defects is met
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain seen chain-condition stiff-link
+      And tom wrote that transmission/chain seen chain-condition sound
+      Then transmission.chain-condition is fault
+
     Scenario Outline: work at the place or on what carries it ends it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft
@@ -88,6 +94,8 @@ Feature: Nothing bad in a record goes unread
       Then record.open-defects is fault
       And it says "hairline crack beside the left footrest"
       And it is cleared by "Have another person look at it"
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: closed, by whom
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -119,6 +119,8 @@ Feature: Does what is written go with the machine as it was described that day?
       And it was built with front-brake.type drum
       Then record.description is doubt
       And it says "front-brake.type: built drum, described as disc, with no dated change"
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+      And it is safety-critical
 
     Scenario: looked at, and not as it was built
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -164,6 +166,8 @@ Feature: Does what is written go with the machine as it was described that day?
       And it is not written what it was built with
       Then record.as-built is missing
       And it says "not written, what it was built with"
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: one field is left out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -304,6 +308,8 @@ Feature: Does what is written go with the machine as it was described that day?
       And the record is a job-record/1
       Then record.brakes-as-built is missing
       And it says "described without a front brake, and not shown that it was built without"
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody looked, and it never had one
       Given a motorcycle with no brake in front and a rod drum behind

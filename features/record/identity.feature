@@ -11,6 +11,25 @@ Feature: Is it the machine the papers speak of?
       And engine seen number-in-papers TB25E-10395
       Then record.identity is met
       And it says "number TB25-10382 read from the machine and in the papers"
+      And it does not lapse by itself
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame seen number TB25-10382
+      And there was the defect "not as it should be"
+      And frame seen number-in-papers TB25 10382
+      And engine seen number tb25e-10395
+      And engine seen number-in-papers TB25E-10395
+      And tom wrote that frame seen number TB25-10382
+      Then record.identity is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame seen number TB25-10382
+      And frame told number-in-papers TB25 10382
+      And engine seen number tb25e-10395
+      And engine told number-in-papers TB25E-10395
+      Then record.identity is missing
 
     Scenario Outline: a number that is not that of the papers
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -39,6 +58,7 @@ Feature: Is it the machine the papers speak of?
       And frame seen number-in-papers TB25-10382
       Then record.identity is missing at frame
       And it says "number was never looked at"
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
 
     Scenario: read out over the telephone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -109,6 +129,8 @@ Feature: Is it the machine the papers speak of?
       And the territory is JP
       Then record.territory is missing
       And it says "this rule book holds no local code for JP"
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: the law of a union is not the law of its parts
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

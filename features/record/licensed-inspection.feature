@@ -12,6 +12,8 @@ Feature: Licensed inspections
       And a licensed inspector refused it 3 days ago
       Then record.licensed-inspection is fault
       And it says "refused by a licensed inspector"
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: refused, then passed
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -28,6 +28,8 @@ Feature: Can the readings be relied on?
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 1 day ago
       Then record.instrument-calibrated is stale
       And it says "e1 was read with gauge 2026-11-24 09:00, outside its calibration (1986-11-25 to 2026-11-23)"
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: taken again with another
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -97,6 +99,8 @@ Feature: Can the readings be relied on?
       And tom wrote that rear-wheel/tyre seen date-code 1521
       Then record.agreement is doubt
       And it says "rear wheel, tyre: date code 1524 (e1) and 1521 (e2) cannot both be right"
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: the wrong one is corrected
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -158,6 +162,8 @@ Feature: Can the readings be relied on?
       And the top speed is 1200 km/h
       Then record.plausible is doubt
       And it says "machine.top-speed 1200 km/h is not possible: it lies between 5 km/h and 650 km/h"
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+      And it is not safety-critical
 
     Scenario: a description that is rare
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -154,6 +154,8 @@ Feature: Is the work finished, and did somebody else look at it?
       And the machine is a motorcycle-sidecar
       And tom wrote that third-wheel was refitted 1 day ago
       Then record.second-person is missing at third-wheel
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: one person works alone and says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -22,6 +22,8 @@ Feature: Light and weather
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.daylight is missing at ride
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -67,6 +69,11 @@ Feature: Light and weather
         | 32 °F ± 1 K   | fault |
         | 10 °C ± 1 K   | met   |
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors tried air-temperature 1.1 °C ± 1 K
+      Then roadtest.air-temperature is missing
+
     Scenario Outline: a note asks for care when it is cold
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors measured air-temperature <air>
@@ -82,6 +89,8 @@ Feature: Light and weather
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.air-temperature is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -133,6 +142,38 @@ Feature: Light and weather
       Then roadtest.ice-risk is met
       And it says "nothing to freeze"
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors tried air-temperature 1.5 °C ± 1 K
+      And outdoors seen road-surface dry
+      And outdoors seen weather fair
+      And outdoors seen frost none
+      Then roadtest.ice-risk is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 1.5 °C ± 1 K
+      And outdoors told road-surface dry
+      And outdoors seen weather fair
+      And outdoors seen frost none
+      Then roadtest.ice-risk is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 1.5 °C ± 1 K
+      And outdoors seen road-surface dry
+      And outdoors told weather fair
+      And outdoors seen frost none
+      Then roadtest.ice-risk is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 1.5 °C ± 1 K
+      And outdoors seen road-surface dry
+      And outdoors seen weather fair
+      And outdoors told frost none
+      Then roadtest.ice-risk is missing
+
     Scenario Outline: on both sides of the limit where there is moisture or was frost
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors measured air-temperature <air>
@@ -178,6 +219,8 @@ Feature: Light and weather
       And outdoors seen weather fair
       And outdoors seen frost none
       Then roadtest.ice-risk is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: nobody looked for frost
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -265,6 +308,8 @@ Feature: Light and weather
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.road-dry is missing at outdoors
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -325,6 +370,8 @@ Feature: Light and weather
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.weather is missing at outdoors
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -382,6 +429,8 @@ Feature: Light and weather
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.wind is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -434,6 +483,34 @@ Feature: Light and weather
         | 1.4 °C ± 1 K | met   |
         | 10 °C ± 1 K  | met   |
 
+    Scenario: found 13 months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 0.3 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph 13 months ago
+      Then roadtest.cold-rider is stale
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors tried air-temperature 1.4 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 1.4 °C ± 1 K
+      And outdoors told gusts 10 mph
+      And ride seen ride-speed 50 mph
+      Then roadtest.cold-rider is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And outdoors measured air-temperature 1.4 °C ± 1 K
+      And outdoors seen gusts 10 mph
+      And ride told ride-speed 50 mph
+      Then roadtest.cold-rider is missing
+
     Scenario Outline: slower is warmer
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And outdoors measured air-temperature 0.3 °C ± 0.2 K
@@ -470,6 +547,8 @@ Feature: Light and weather
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.cold-rider is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

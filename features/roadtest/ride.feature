@@ -10,6 +10,18 @@ Feature: The ride
       And ride seen somebody-waiting knows-route-and-hour
       Then roadtest.route is met
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride told route agreed
+      And ride seen somebody-waiting knows-route-and-hour
+      Then roadtest.route is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ride seen route agreed
+      And ride told somebody-waiting knows-route-and-hour
+      Then roadtest.route is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride seen route <route>
@@ -36,6 +48,8 @@ Feature: The ride
     Scenario: nothing was agreed
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.route is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -70,6 +84,8 @@ Feature: The ride
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.recovery is missing at ride
+      And it holds road-test and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -104,9 +120,29 @@ Feature: The ride
         | too-little   |
         | unknown-fuel |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride too-little
+      And tom wrote that fuel/tank seen fuel-for-the-ride enough-and-reserve
+      Then roadtest.fuel-enough is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride too-little
+      And tom wrote that fuel/tank was filled
+      Then roadtest.fuel-enough is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank seen fuel-for-the-ride unknown-fuel
+      Then roadtest.fuel-enough is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.fuel-enough is missing at fuel/tank
+      And it holds road-test and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -168,10 +204,26 @@ Feature: The ride
       And electrics/battery seen charge-for-the-ride too-little
       Then roadtest.charge-enough is fault at electrics/battery
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride too-little
+      And tom wrote that electrics/battery seen charge-for-the-ride enough-and-reserve
+      Then roadtest.charge-enough is fault
+
+    Scenario: found so, and then charged
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And electrics/battery seen charge-for-the-ride too-little
+      And tom wrote that electrics/battery was charged
+      Then roadtest.charge-enough is stale
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then roadtest.charge-enough is missing at electrics/battery
+      And it holds road-test and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -214,6 +266,11 @@ Feature: The ride
       And engine tried warm-up runs-cleanly
       Then roadtest.engine-warm is met at engine
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine seen warm-up runs-cleanly
+      Then roadtest.engine-warm is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine tried warm-up <found>
@@ -227,9 +284,23 @@ Feature: The ride
         | knocks        |
         | leaks         |
 
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up stumbles
+      And tom wrote that oil was filled
+      Then roadtest.engine-warm is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried warm-up leaks
+      Then roadtest.engine-warm is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then roadtest.engine-warm is missing at engine
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: the owner says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

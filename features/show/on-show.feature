@@ -14,6 +14,12 @@ Feature: On show
         | off-and-insulated |
         | battery-taken-out |
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads off-and-insulated
+      Then show.battery-off is met
+      And it does not lapse by itself
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/battery seen battery-leads <found>
@@ -24,9 +30,23 @@ Feature: On show
         | connected |
         | bare      |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads connected
+      And tom wrote that electrics/battery seen battery-leads off-and-insulated
+      Then show.battery-off is met
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen battery-leads connected
+      Then show.battery-off is fault
+      And it holds on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.battery-off is missing at electrics/battery
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -59,14 +79,28 @@ Feature: On show
       And machine tried starting prevented
       Then show.starting-prevented is met at machine
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen starting prevented
+      Then show.starting-prevented is missing
+
     Scenario: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried starting possible
       Then show.starting-prevented is fault at machine
+      And it holds on-show, non-runner and no other gate
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried starting possible
+      And tom wrote that machine tried starting prevented
+      Then show.starting-prevented is fault
 
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.starting-prevented is missing at machine
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -102,6 +136,7 @@ Feature: On show
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank/cap seen filler-cap sealed
       Then show.cap-sealed is met at fuel/tank/cap
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -114,9 +149,29 @@ Feature: On show
         | unsealed |
         | missing  |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap open
+      And tom wrote that fuel/tank/cap seen filler-cap sealed
+      Then show.cap-sealed is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap open
+      Then show.cap-sealed is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank/cap seen filler-cap unsealed
+      Then show.cap-sealed is fault
+      And it holds on-show, non-runner and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.cap-sealed is missing at fuel/tank/cap
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -161,6 +216,26 @@ Feature: On show
         | 3.1 L ± 0.1 L | fault |
         | 0 L ± 0.1 L   | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank measured fuel-volume 2.8 L ± 0.1 L
+      And there was the defect "not as it should be"
+      And fuel/tank seen tank-capacity 12 L
+      And tom wrote that fuel/tank measured fuel-volume 2.8 L ± 0.1 L
+      Then show.fuel-share is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank tried fuel-volume 2.8 L ± 0.1 L
+      And fuel/tank seen tank-capacity 12 L
+      Then show.fuel-share is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank measured fuel-volume 2.8 L ± 0.1 L
+      And fuel/tank told tank-capacity 12 L
+      Then show.fuel-share is missing
+
     Scenario: the source is named
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank measured fuel-volume 1 L ± 0.1 L
@@ -178,6 +253,8 @@ Feature: On show
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/tank seen tank-capacity 12 L
       Then show.fuel-share is missing
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: nobody read what the tank holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -258,9 +335,22 @@ Feature: On show
         | 5 US gal ± 0.1 US gal   | doubt |
         | 5.1 US gal ± 0.1 US gal | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank measured fuel-volume 19 L ± 0.2 L
+      And tom wrote that fuel/tank measured fuel-volume 18.7 L ± 0.2 L
+      Then show.fuel-volume is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank tried fuel-volume 18.7 L ± 0.2 L
+      Then show.fuel-volume is missing
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.fuel-volume is missing
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -332,9 +422,17 @@ Feature: On show
         | soaked    |
         | too-small |
 
+    Scenario: a later good look ends it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen drip-sheet missing
+      And tom wrote that machine seen drip-sheet laid
+      Then show.drip-sheet is met
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.drip-sheet is missing at machine
+      And it holds on-show and no other gate
+      And it is not safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -369,6 +467,11 @@ Feature: On show
       And machine tried standing firm
       Then show.stand-firm is met at machine
 
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen standing firm
+      Then show.stand-firm is missing
+
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine tried standing <found>
@@ -381,9 +484,23 @@ Feature: On show
         | leans |
         | rolls |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried standing rocks
+      And tom wrote that machine tried standing firm
+      Then show.stand-firm is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried standing rocks
+      Then show.stand-firm is fault
+      And it holds first-start, indoor-run, on-show and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then show.stand-firm is missing at machine
+      And it holds on-show and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

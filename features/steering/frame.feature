@@ -10,6 +10,13 @@ Feature: Frame, sidecar fittings and stands
       And frame seen frame-condition sound
       And frame/lugs seen lug-condition sound
       Then steering.frame is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame seen frame-condition sound
+      And frame/lugs told lug-condition sound
+      Then steering.frame is missing
 
     Scenario Outline: what is wrong with the tubes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -23,6 +30,13 @@ Feature: Frame, sidecar fittings and stands
         | bent               |
         | rusted-through     |
         | repaired-unsoundly |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame/lugs seen lug-condition sound
+      And frame seen frame-condition cracked
+      And tom wrote that frame seen frame-condition sound
+      Then steering.frame is fault
 
     Scenario Outline: what is wrong with the lugs
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -50,6 +64,8 @@ Feature: Frame, sidecar fittings and stands
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.frame is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -109,6 +125,7 @@ Feature: Frame, sidecar fittings and stands
       And the machine is a motorcycle-sidecar
       And frame/sidecar-fittings tried sidecar-fittings tight
       Then steering.sidecar-fittings is met
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -123,10 +140,19 @@ Feature: Frame, sidecar fittings and stands
         | bent        |
         | thread-worn |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And frame/sidecar-fittings tried sidecar-fittings loose
+      And tom wrote that frame/sidecar-fittings tried sidecar-fittings tight
+      Then steering.sidecar-fittings is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then steering.sidecar-fittings is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -183,6 +209,7 @@ Feature: Frame, sidecar fittings and stands
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And frame/stands tried stand-holds holds
       Then steering.stand-holds is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -196,9 +223,23 @@ Feature: Frame, sidecar fittings and stands
         | slips         |
         | rocks         |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame/stands tried stand-holds folds
+      And tom wrote that frame/stands tried stand-holds holds
+      Then steering.stand-holds is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame/stands tried stand-holds folds
+      Then steering.stand-holds is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.stand-holds is missing
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -262,6 +303,7 @@ Feature: Frame, sidecar fittings and stands
       And frame/stands tried stand-retracts goes-up-and-stays
       And frame/stands seen stand-spring whole
       Then steering.stand-retracts is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong with the return
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -275,6 +317,13 @@ Feature: Frame, sidecar fittings and stands
         | stays-down        |
         | touches-the-chain |
         | touches-the-tyre  |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And frame/stands seen stand-spring whole
+      And frame/stands tried stand-retracts hangs
+      And tom wrote that frame/stands tried stand-retracts goes-up-and-stays
+      Then steering.stand-retracts is fault
 
     Scenario Outline: what is wrong with the spring
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -302,6 +351,8 @@ Feature: Frame, sidecar fittings and stands
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.stand-retracts is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

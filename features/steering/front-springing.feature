@@ -10,6 +10,7 @@ Feature: Front fork and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-fork seen fork-condition straight
       Then steering.fork-straight is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -23,9 +24,17 @@ Feature: Front fork and springing
         | cracked |
         | dented  |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork seen fork-condition bent
+      And tom wrote that front-fork seen fork-condition straight
+      Then steering.fork-straight is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.fork-straight is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -89,6 +98,7 @@ Feature: Front fork and springing
       And front-fork/right-leg seen leg-surface smooth
       And front-fork/right-leg tried leg-play none
       Then steering.fork-legs is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong with the surface
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -101,6 +111,13 @@ Feature: Front fork and springing
         | pitted         |
         | scored         |
         | chrome-peeling |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/left-leg tried leg-play none
+      And front-fork/left-leg seen leg-surface pitted
+      And tom wrote that front-fork/left-leg seen leg-surface smooth
+      Then steering.fork-legs is fault
 
     Scenario Outline: what is wrong with the play
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -126,6 +143,8 @@ Feature: Front fork and springing
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.fork-legs is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -195,6 +214,7 @@ Feature: Front fork and springing
       And front-fork/left-leg seen seal-ring dry
       And front-fork/right-leg seen seal-ring dry
       Then steering.fork-seal is met
+      And it holds until 2027-05-25
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -215,9 +235,17 @@ Feature: Front fork and springing
         | wet   |
         | runs  |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork/left-leg seen seal-ring wet
+      And tom wrote that front-fork/left-leg seen seal-ring dry
+      Then steering.fork-seal is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.fork-seal is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -287,6 +315,7 @@ Feature: Front fork and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-fork tried fork-travel damped
       Then steering.fork-travel is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -300,9 +329,23 @@ Feature: Front fork and springing
         | knocks  |
         | bottoms |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork tried fork-travel sticks
+      And tom wrote that front-fork tried fork-travel damped
+      Then steering.fork-travel is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-fork tried fork-travel sticks
+      And tom wrote that front-fork was filled
+      Then steering.fork-travel is stale
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.fork-travel is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -371,6 +414,7 @@ Feature: Front fork and springing
       And front-fork/links tried link-play none
       And front-fork/spring seen fork-spring whole
       Then steering.girder is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong with the links
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -384,6 +428,14 @@ Feature: Front fork and springing
         | felt   |
         | knocks |
         | tight  |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing girder
+      And front-fork/spring seen fork-spring whole
+      And front-fork/links tried link-play felt
+      And tom wrote that front-fork/links tried link-play none
+      Then steering.girder is fault
 
     Scenario Outline: what is wrong with the spring
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -415,6 +467,8 @@ Feature: Front fork and springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing girder
       Then steering.girder is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

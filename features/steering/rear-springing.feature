@@ -10,6 +10,13 @@ Feature: Swing arm and rear springing
       And rear-fork/pivot measured side-play 0.4 mm ± 0.1 mm
       And rear-fork/pivot tried swing-arm-turn free
       Then steering.swing-arm is met
+      And it holds until 2027-11-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork/pivot tried side-play 0.4 mm ± 0.1 mm
+      And rear-fork/pivot tried swing-arm-turn free
+      Then steering.swing-arm is missing
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -22,6 +29,13 @@ Feature: Swing arm and rear springing
         | tight  |
         | rough  |
         | notchy |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork/pivot measured side-play 0.4 mm ± 0.1 mm
+      And rear-fork/pivot tried swing-arm-turn tight
+      And tom wrote that rear-fork/pivot tried swing-arm-turn free
+      Then steering.swing-arm is fault
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -73,6 +87,8 @@ Feature: Swing arm and rear springing
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.swing-arm is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -153,6 +169,13 @@ Feature: Swing arm and rear springing
       And rear-fork/dampers seen damper-leak dry
       And rear-fork/dampers seen damper-condition sound
       Then steering.rear-dampers is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork/dampers seen damper-leak dry
+      And rear-fork/dampers told damper-condition sound
+      Then steering.rear-dampers is missing
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -174,6 +197,13 @@ Feature: Swing arm and rear springing
         | found |
         | wet   |
         | runs  |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork/dampers seen damper-condition sound
+      And rear-fork/dampers seen damper-leak wet
+      And tom wrote that rear-fork/dampers seen damper-leak dry
+      Then steering.rear-dampers is fault
 
     Scenario Outline: what is wrong with the condition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -201,6 +231,8 @@ Feature: Swing arm and rear springing
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.rear-dampers is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -270,6 +302,7 @@ Feature: Swing arm and rear springing
       And the equipment has rear-springing plunger
       And rear-fork/plungers tried plunger-play none
       Then steering.plungers is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -283,10 +316,19 @@ Feature: Swing arm and rear springing
         | knocks |
         | uneven |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has rear-springing plunger
+      And rear-fork/plungers tried plunger-play felt
+      And tom wrote that rear-fork/plungers tried plunger-play none
+      Then steering.plungers is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger
       Then steering.plungers is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -345,6 +387,7 @@ Feature: Swing arm and rear springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-fork tried rear-travel damped
       Then steering.rear-travel is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -359,9 +402,17 @@ Feature: Swing arm and rear springing
         | bottoms |
         | uneven  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-fork tried rear-travel sticks
+      And tom wrote that rear-fork tried rear-travel damped
+      Then steering.rear-travel is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.rear-travel is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

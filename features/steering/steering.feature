@@ -10,6 +10,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/head tried head-play none
       Then steering.head-play is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -21,9 +22,17 @@ Feature: Steering
         | felt   |
         | knocks |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/head tried head-play felt
+      And tom wrote that steering/head tried head-play none
+      Then steering.head-play is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.head-play is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -81,6 +90,13 @@ Feature: Steering
       And steering/head tried head-turn-raised smooth
       And steering/head tried head-turn-loaded smooth
       Then steering.head-turn is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/head tried head-turn-raised smooth
+      And steering/head seen head-turn-loaded smooth
+      Then steering.head-turn is missing
 
     Scenario Outline: what is wrong with the turn with the wheel raised
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -93,6 +109,13 @@ Feature: Steering
         | notchy |
         | rough  |
         | tight  |
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/head tried head-turn-loaded smooth
+      And steering/head tried head-turn-raised notchy
+      And tom wrote that steering/head tried head-turn-raised smooth
+      Then steering.head-turn is fault
 
     Scenario Outline: what is wrong with the turn with weight on the wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -119,6 +142,8 @@ Feature: Steering
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.head-turn is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried: turn with the wheel raised
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -182,6 +207,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/lock-stops seen lock-stops both-stop
       Then steering.lock-stops is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -195,9 +221,17 @@ Feature: Steering
         | worn          |
         | one-side-only |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/lock-stops seen lock-stops missing
+      And tom wrote that steering/lock-stops seen lock-stops both-stop
+      Then steering.lock-stops is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.lock-stops is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -246,6 +280,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/handlebar tried tank-clearance clear
       Then steering.tank-clearance is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -257,9 +292,17 @@ Feature: Steering
         | touches        |
         | traps-the-hand |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/handlebar tried tank-clearance touches
+      And tom wrote that steering/handlebar tried tank-clearance clear
+      Then steering.tank-clearance is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.tank-clearance is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -306,6 +349,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering tried lock-to-lock free
       Then steering.lock-to-lock is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -319,9 +363,23 @@ Feature: Steering
         | pulls-a-cable    |
         | pinches-a-wire   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering tried lock-to-lock binds
+      And tom wrote that steering tried lock-to-lock free
+      Then steering.lock-to-lock is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering tried lock-to-lock pulls-a-cable
+      Then steering.lock-to-lock is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.lock-to-lock is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -387,6 +445,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/damper tried steering-damper works-freely
       Then steering.damper is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -409,9 +468,17 @@ Feature: Steering
         | leaks  |
         | loose  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/damper tried steering-damper binds
+      And tom wrote that steering/damper tried steering-damper works-freely
+      Then steering.damper is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.damper is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -451,6 +518,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/handlebar seen handlebar-condition sound
       Then steering.handlebar is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -464,9 +532,17 @@ Feature: Steering
         | rusted-through |
         | welded         |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/handlebar seen handlebar-condition bent
+      And tom wrote that steering/handlebar seen handlebar-condition sound
+      Then steering.handlebar is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.handlebar is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -522,6 +598,7 @@ Feature: Steering
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And steering/yokes seen yoke-condition sound
       Then steering.yokes is met
+      And it holds until 2028-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -534,9 +611,17 @@ Feature: Steering
         | bent            |
         | thread-stripped |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And steering/yokes seen yoke-condition cracked
+      And tom wrote that steering/yokes seen yoke-condition sound
+      Then steering.yokes is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.yokes is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

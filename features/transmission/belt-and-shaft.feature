@@ -8,6 +8,7 @@ Feature: Belt, shaft and clutch
       And the final drive is belt
       And transmission/belt seen belt-condition sound
       Then transmission.belt is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -23,10 +24,19 @@ Feature: Belt, shaft and clutch
         | frayed          |
         | oiled           |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is belt
+      And transmission/belt seen belt-condition cracked-to-cord
+      And tom wrote that transmission/belt seen belt-condition sound
+      Then transmission.belt is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is belt
       Then transmission.belt is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -86,6 +96,13 @@ Feature: Belt, shaft and clutch
       And the final drive is belt
       And transmission/belt measured belt-deflection 10.0 mm ± 0.6 mm
       Then transmission.belt-tension is met
+      And it holds until 2027-05-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is belt
+      And transmission/belt tried belt-deflection 10.0 mm ± 0.6 mm
+      Then transmission.belt-tension is missing
 
     Scenario Outline: on both sides of both limits
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -104,6 +121,13 @@ Feature: Belt, shaft and clutch
         | 11.4 mm ± 0.6 mm | doubt |
         | 12.0 mm ± 0.6 mm | doubt |
         | 12.1 mm ± 0.6 mm | fault |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is belt
+      And transmission/belt measured belt-deflection 7.9 mm ± 0.6 mm
+      And tom wrote that transmission/belt measured belt-deflection 10.0 mm ± 0.6 mm
+      Then transmission.belt-tension is fault
 
     Scenario: the maker's figure replaces practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -124,6 +148,8 @@ Feature: Belt, shaft and clutch
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is belt
       Then transmission.belt-tension is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -197,6 +223,14 @@ Feature: Belt, shaft and clutch
       And transmission/final-drive seen drive-oil at-the-mark
       And transmission/final-drive seen drive-leak dry
       Then transmission.final-drive is met
+      And it holds until 2027-05-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/final-drive seen drive-oil at-the-mark
+      And transmission/final-drive told drive-leak dry
+      Then transmission.final-drive is missing
 
     Scenario Outline: what is wrong with the oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -211,6 +245,22 @@ Feature: Belt, shaft and clutch
         | overfilled |
         | milky      |
         | with-metal |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/final-drive seen drive-leak dry
+      And transmission/final-drive seen drive-oil low
+      And tom wrote that transmission/final-drive seen drive-oil at-the-mark
+      Then transmission.final-drive is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/final-drive seen drive-leak dry
+      And transmission/final-drive seen drive-oil low
+      And tom wrote that transmission/final-drive was filled
+      Then transmission.final-drive is stale
 
     Scenario Outline: what is wrong with the outside
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -240,6 +290,8 @@ Feature: Belt, shaft and clutch
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft
       Then transmission.final-drive is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -307,6 +359,7 @@ Feature: Belt, shaft and clutch
       And the final drive is shaft
       And transmission/shaft tried shaft-play none
       Then transmission.shaft is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -321,10 +374,19 @@ Feature: Belt, shaft and clutch
         | spline-worn  |
         | clicks       |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/shaft tried shaft-play joint-notchy
+      And tom wrote that transmission/shaft tried shaft-play none
+      Then transmission.shaft is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft
       Then transmission.shaft is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -386,6 +448,7 @@ Feature: Belt, shaft and clutch
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/clutch tried clutch-drag lets-go-and-holds
       Then transmission.clutch-drag is met
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -398,9 +461,29 @@ Feature: Belt, shaft and clutch
         | creeps |
         | slips  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/clutch tried clutch-drag drags
+      And tom wrote that transmission/clutch tried clutch-drag lets-go-and-holds
+      Then transmission.clutch-drag is fault
+
+    Scenario: found so, and then filled
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/clutch tried clutch-drag drags
+      And tom wrote that transmission/clutch was filled
+      Then transmission.clutch-drag is stale
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/clutch tried clutch-drag drags
+      Then transmission.clutch-drag is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.clutch-drag is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -10,6 +10,44 @@ Feature: Chain
       And transmission/chain tried pitches 20 times
       And transmission/chain seen pitch-mark 15.875 mm
       Then transmission.chain-wear is met
+      And it holds until 2027-05-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured chain-length 320.0 mm ± 0.3 mm
+      And there was the defect "not as it should be"
+      And transmission/chain tried pitches 20 times
+      And transmission/chain seen pitch-mark 15.875 mm
+      And tom wrote that transmission/chain measured chain-length 320.0 mm ± 0.3 mm
+      Then transmission.chain-wear is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-length 320.0 mm ± 0.3 mm
+      And transmission/chain tried pitches 20 times
+      And transmission/chain seen pitch-mark 15.875 mm
+      Then transmission.chain-wear is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured chain-length 320.0 mm ± 0.3 mm
+      And transmission/chain seen pitches 20 times
+      And transmission/chain seen pitch-mark 15.875 mm
+      Then transmission.chain-wear is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured chain-length 320.0 mm ± 0.3 mm
+      And transmission/chain tried pitches 20 times
+      And transmission/chain told pitch-mark 15.875 mm
+      Then transmission.chain-wear is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured chain-length 320.0 mm ± 0.3 mm 3 hours ago
+      And transmission/chain tried pitches 20 times
+      And transmission/chain seen pitch-mark 15.875 mm
+      Then transmission.chain-wear is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -131,6 +169,8 @@ Feature: Chain
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-wear is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -200,6 +240,11 @@ Feature: Chain
       And transmission/chain measured slack-at-tightest 25 mm ± 1 mm
       Then transmission.chain-slack is met
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried slack-at-tightest 25 mm ± 1 mm
+      Then transmission.chain-slack is missing
+
     Scenario Outline: on both sides of both limits
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/chain measured slack-at-tightest <slack>
@@ -217,6 +262,12 @@ Feature: Chain
         | 30 mm ± 1 mm | doubt |
         | 31 mm ± 1 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured slack-at-tightest 19 mm ± 1 mm
+      And tom wrote that transmission/chain measured slack-at-tightest 25 mm ± 1 mm
+      Then transmission.chain-slack is fault
+
     Scenario: the maker's figure replaces practice
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says transmission.chain-slack at most 20 mm
@@ -233,6 +284,8 @@ Feature: Chain
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-slack is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -307,6 +360,33 @@ Feature: Chain
       And transmission/chain measured slack-at-slackest 30 mm ± 1 mm
       And transmission/chain measured slack-at-tightest 25 mm ± 1 mm
       Then transmission.chain-tight-spot is met
+      And it holds until 2027-05-25
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured slack-at-slackest 30 mm ± 1 mm
+      And there was the defect "not as it should be"
+      And transmission/chain measured slack-at-tightest 25 mm ± 1 mm
+      And tom wrote that transmission/chain measured slack-at-slackest 30 mm ± 1 mm
+      Then transmission.chain-tight-spot is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried slack-at-slackest 30 mm ± 1 mm
+      And transmission/chain measured slack-at-tightest 25 mm ± 1 mm
+      Then transmission.chain-tight-spot is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured slack-at-slackest 30 mm ± 1 mm
+      And transmission/chain tried slack-at-tightest 25 mm ± 1 mm
+      Then transmission.chain-tight-spot is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain measured slack-at-slackest 30 mm ± 1 mm 3 hours ago
+      And transmission/chain measured slack-at-tightest 25 mm ± 1 mm
+      Then transmission.chain-tight-spot is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -342,6 +422,8 @@ Feature: Chain
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-tight-spot is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -404,6 +486,7 @@ Feature: Chain
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/chain seen link-clip closed-end-forward
       Then transmission.chain-link is met
+      And it does not lapse by itself
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -427,9 +510,23 @@ Feature: Chain
         | loose            |
         | used-before      |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain seen link-clip open-end-forward
+      And tom wrote that transmission/chain seen link-clip closed-end-forward
+      Then transmission.chain-link is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain seen link-clip missing
+      Then transmission.chain-link is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-link is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -480,6 +577,7 @@ Feature: Chain
       And transmission/chain seen chain-condition sound
       And transmission/chain tried pull-off seated
       Then transmission.chain-condition is met
+      And it holds until 2027-05-25
 
     Scenario Outline: what is wrong with the links
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -520,6 +618,8 @@ Feature: Chain
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-condition is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -585,6 +685,12 @@ Feature: Chain
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/sprockets measured sprocket-offset 0.5 mm ± 0.6 mm
       Then transmission.chain-line is met
+      And it holds until 2027-11-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/sprockets tried sprocket-offset 0.5 mm ± 0.6 mm
+      Then transmission.chain-line is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -599,9 +705,17 @@ Feature: Chain
         | 2.0 mm ± 0.6 mm | doubt |
         | 2.1 mm ± 0.6 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/sprockets measured sprocket-offset 2.1 mm ± 0.6 mm
+      And tom wrote that transmission/sprockets measured sprocket-offset 0.5 mm ± 0.6 mm
+      Then transmission.chain-line is fault
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.chain-line is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,6 +8,7 @@ Feature: Sprockets, guard and cush drive
       And transmission/sprockets/rear seen teeth even
       And transmission/sprockets/front seen teeth even
       Then transmission.sprockets is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -22,9 +23,17 @@ Feature: Sprockets, guard and cush drive
         | cracked   |
         | worn-thin |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/sprockets/rear seen teeth hooked
+      And tom wrote that transmission/sprockets/rear seen teeth even
+      Then transmission.sprockets is fault
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.sprockets is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -105,6 +114,7 @@ Feature: Sprockets, guard and cush drive
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And transmission/guard seen guard fitted
       Then transmission.guard is met
+      And it does not lapse by itself
 
     Scenario Outline: what is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -118,9 +128,23 @@ Feature: Sprockets, guard and cush drive
         | cracked |
         | rubs    |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/guard seen guard missing
+      And tom wrote that transmission/guard seen guard fitted
+      Then transmission.guard is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/guard seen guard missing
+      Then transmission.guard is fault
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.guard is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -175,6 +199,7 @@ Feature: Sprockets, guard and cush drive
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-wheel/cush-drive tried cush-drive firm
       Then transmission.cush-drive is met
+      And it holds until 2028-11-25
 
     Scenario Outline: what else is in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -196,9 +221,17 @@ Feature: Sprockets, guard and cush drive
         | perished |
         | knocks   |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-wheel/cush-drive tried cush-drive slack
+      And tom wrote that rear-wheel/cush-drive tried cush-drive firm
+      Then transmission.cush-drive is fault
+
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.cush-drive is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

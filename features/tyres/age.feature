@@ -10,6 +10,15 @@ Feature: The age of a tyre
       And front-wheel/tyre seen date-code 1025
       And rear-wheel/tyre seen date-code 1025
       Then tyres.age is met
+      And it holds until 2035-03-08
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre seen date-code 1025
+      And tom wrote that front-wheel/tyre seen date-code 1025
+      Then tyres.age is fault
 
     Scenario Outline: the day before, the day itself and the day after
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -49,6 +58,8 @@ Feature: The age of a tyre
     Scenario: nobody read a code
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.age is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: told by the seller
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -123,6 +134,21 @@ Feature: The age of a tyre
       And front-wheel/tyre seen date-code 1025
       And rear-wheel/tyre seen date-code 1025
       Then tyres.age-hand-over is met
+      And it holds until 2031-03-09
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre seen date-code 1025
+      And tom wrote that front-wheel/tyre seen date-code 1025
+      Then tyres.age-hand-over is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told date-code 1025
+      And rear-wheel/tyre told date-code 1025
+      Then tyres.age-hand-over is missing
 
     Scenario Outline: the day before, the day itself and the day after
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -156,6 +182,8 @@ Feature: The age of a tyre
     Scenario: nobody read a code
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.age-hand-over is missing
+      And it holds hand-over and no other gate
+      And it is safety-critical
 
     Scenario: an examination does not carry an aged tyre to a new owner
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -194,6 +222,15 @@ Feature: The age of a tyre
       And front-wheel/tyre seen date-code 1025
       And rear-wheel/tyre seen date-code 1025
       Then tyres.aged-examination is met
+      And it holds until 2031-03-09
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1025
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre seen date-code 1025
+      And tom wrote that front-wheel/tyre seen date-code 1025
+      Then tyres.aged-examination is fault
 
     Scenario Outline: the day before, the day itself and the day after, not examined
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -215,6 +252,13 @@ Feature: The age of a tyre
       And it says "examined inside and out"
       And it notes "keeps the speed down"
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination sound 11 months ago
+      Then tyres.aged-examination is missing
+
     Scenario: an aged tyre examined too long ago
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen date-code 1018
@@ -229,6 +273,7 @@ Feature: The age of a tyre
       And rear-wheel/tyre seen date-code 1025
       And front-wheel/casing seen examination separating
       Then tyres.aged-examination is fault at front-wheel/tyre
+      And it holds road-test, hand-over and no other gate
 
     Scenario Outline: an examination does not stand in for the code
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,6 +288,8 @@ Feature: The age of a tyre
     Scenario: no code and nobody examined it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.aged-examination is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -277,6 +324,7 @@ Feature: The age of a tyre
       And front-wheel/casing seen examination sound
       And rear-wheel/casing seen examination sound
       Then tyres.casing is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what the examination shows
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -291,6 +339,22 @@ Feature: The age of a tyre
         | cord-showing       |
         | repaired-unsoundly |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination cracked
+      And tom wrote that front-wheel/casing seen examination sound
+      Then tyres.casing is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 1018
+      And rear-wheel/tyre seen date-code 1025
+      And front-wheel/casing seen examination cracked
+      Then tyres.casing is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: an aged tyre nobody examined
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen date-code 1018
@@ -300,6 +364,8 @@ Feature: The age of a tyre
     Scenario: a tyre of unknown age nobody examined
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.casing is missing
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: told that it was examined
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -8,6 +8,7 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen cracks none
       And rear-wheel/tyre seen cracks none
       Then tyres.cracks is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -19,11 +20,19 @@ Feature: Damage to a tyre
         | in-tread     |
         | at-bead      |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cracks in-side-wall
+      And tom wrote that front-wheel/tyre seen cracks none
+      Then tyres.cracks is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen cracks none
       Then tyres.cracks is met at front-wheel/tyre
       And tyres.cracks is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -65,6 +74,13 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen bulge none
       And rear-wheel/tyre seen bulge none
       Then tyres.bulge is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told bulge none
+      And rear-wheel/tyre told bulge none
+      Then tyres.bulge is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -76,11 +92,25 @@ Feature: Damage to a tyre
         | lump       |
         | separation |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge bulge
+      And tom wrote that front-wheel/tyre seen bulge none
+      Then tyres.bulge is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bulge bulge
+      Then tyres.bulge is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen bulge none
       Then tyres.bulge is met at front-wheel/tyre
       And tyres.bulge is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -117,6 +147,13 @@ Feature: Damage to a tyre
       And front-wheel/tyre seen cord covered
       And rear-wheel/tyre seen cord covered
       Then tyres.cord is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told cord covered
+      And rear-wheel/tyre told cord covered
+      Then tyres.cord is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,11 +164,25 @@ Feature: Damage to a tyre
         | showing-through-wear |
         | showing-in-a-cut     |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord showing-through-wear
+      And tom wrote that front-wheel/tyre seen cord covered
+      Then tyres.cord is fault
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen cord showing-through-wear
+      Then tyres.cord is fault
+      And it holds road-test, on-show, hand-over and no other gate
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen cord covered
       Then tyres.cord is met at front-wheel/tyre
       And tyres.cord is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -168,6 +219,13 @@ Feature: Damage to a tyre
       And front-wheel/tyre measured cut-length 0 mm ± 1 mm
       And rear-wheel/tyre measured cut-length 0 mm ± 1 mm
       Then tyres.cut is met
+      And it holds until 2027-11-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre tried cut-length 0 mm ± 1 mm
+      And rear-wheel/tyre tried cut-length 0 mm ± 1 mm
+      Then tyres.cut is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -180,9 +238,17 @@ Feature: Damage to a tyre
         | 25 mm ± 1 mm | doubt |
         | 26 mm ± 1 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre measured cut-length 26 mm ± 1 mm
+      And tom wrote that front-wheel/tyre measured cut-length 0 mm ± 1 mm
+      Then tyres.cut is fault
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.cut is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -232,6 +298,19 @@ Feature: Damage to a tyre
         | none           |
         | sound-in-tread |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told repair none
+      And rear-wheel/tyre told repair none
+      Then tyres.repair is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair none
+      And rear-wheel/tyre seen repair none
+      Then tyres.repair is met
+      And it does not lapse by itself
+
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen repair <answer>
@@ -242,11 +321,19 @@ Feature: Damage to a tyre
         | plug-from-outside |
         | unsound           |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen repair in-side-wall
+      And tom wrote that front-wheel/tyre seen repair none
+      Then tyres.repair is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen repair none
       Then tyres.repair is met at front-wheel/tyre
       And tyres.repair is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: repaired since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

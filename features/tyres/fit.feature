@@ -8,6 +8,13 @@ Feature: How a tyre is fitted
       And front-wheel/tyre seen made-for this-wheel
       And rear-wheel/tyre seen made-for this-wheel
       Then tyres.made-for is met
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told made-for this-wheel
+      And rear-wheel/tyre told made-for this-wheel
+      Then tyres.made-for is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -20,11 +27,19 @@ Feature: How a tyre is fitted
         | racing        |
         | off-road-only |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen made-for other-wheel
+      And tom wrote that front-wheel/tyre seen made-for this-wheel
+      Then tyres.made-for is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen made-for this-wheel
       Then tyres.made-for is met at front-wheel/tyre
       And tyres.made-for is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -57,6 +72,31 @@ Feature: How a tyre is fitted
         | as-maker       |
         | approved-equal |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told size as-maker
+      And rear-wheel/tyre told size as-maker
+      And front-wheel/tyre tried clearance clear
+      And rear-wheel/tyre tried clearance clear
+      Then tyres.size is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen size as-maker
+      And rear-wheel/tyre seen size as-maker
+      And front-wheel/tyre seen clearance clear
+      And rear-wheel/tyre seen clearance clear
+      Then tyres.size is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen size as-maker
+      And rear-wheel/tyre seen size as-maker
+      And front-wheel/tyre tried clearance clear
+      And rear-wheel/tyre tried clearance clear
+      Then tyres.size is met
+      And it does not lapse by itself
+
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen size <size>
@@ -67,6 +107,13 @@ Feature: How a tyre is fitted
         | other    | clear     |
         | as-maker | touches   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen size other
+      And front-wheel/tyre tried clearance clear
+      And tom wrote that front-wheel/tyre seen size as-maker
+      Then tyres.size is fault
+
     Scenario: nobody tried the clearance
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen size as-maker
@@ -76,6 +123,8 @@ Feature: How a tyre is fitted
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.size is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -120,6 +169,33 @@ Feature: How a tyre is fitted
         | radial      | bias-belted | fault |
         | radial      | radial      | met   |
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen construction cross-ply
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre seen construction cross-ply
+      And tom wrote that front-wheel/tyre seen construction cross-ply
+      Then tyres.mix is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told construction cross-ply
+      And rear-wheel/tyre seen construction cross-ply
+      Then tyres.mix is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen construction cross-ply
+      And rear-wheel/tyre told construction cross-ply
+      Then tyres.mix is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen construction cross-ply
+      And rear-wheel/tyre seen construction cross-ply
+      Then tyres.mix is met
+      And it does not lapse by itself
+
     Scenario Outline: a marking nobody knows
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen construction <front>
@@ -140,6 +216,8 @@ Feature: How a tyre is fitted
     Scenario: nobody read them
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.mix is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the rear tyre changed since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -171,6 +249,19 @@ Feature: How a tyre is fitted
         | forward  |
         | no-arrow |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told direction forward
+      And rear-wheel/tyre told direction forward
+      Then tyres.direction is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen direction forward
+      And rear-wheel/tyre seen direction forward
+      Then tyres.direction is met
+      And it does not lapse by itself
+
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen direction <answer>
@@ -179,11 +270,19 @@ Feature: How a tyre is fitted
         | answer   |
         | backward |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen direction backward
+      And tom wrote that front-wheel/tyre seen direction forward
+      Then tyres.direction is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen direction forward
       Then tyres.direction is met at front-wheel/tyre
       And tyres.direction is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -204,6 +303,13 @@ Feature: How a tyre is fitted
       And front-wheel/tyre seen rim-match suits-rim
       And rear-wheel/tyre seen rim-match suits-rim
       Then tyres.rim-match is met
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told rim-match suits-rim
+      And rear-wheel/tyre told rim-match suits-rim
+      Then tyres.rim-match is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -215,11 +321,19 @@ Feature: How a tyre is fitted
         | tube-of-wrong-size        |
         | tubeless-tyre-on-tube-rim |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen rim-match tube-left-out
+      And tom wrote that front-wheel/tyre seen rim-match suits-rim
+      Then tyres.rim-match is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen rim-match suits-rim
       Then tyres.rim-match is met at front-wheel/tyre
       And tyres.rim-match is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -259,6 +373,7 @@ Feature: How a tyre is fitted
       And rear-wheel/tyre was replaced
       And rear-wheel/tube was replaced
       Then tyres.tube is met
+      And it does not lapse by itself
 
     Scenario: a new tyre over the old one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -282,6 +397,8 @@ Feature: How a tyre is fitted
     Scenario: it is not entered
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.tube is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: no tubes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -307,6 +424,7 @@ Feature: How a tyre is fitted
       And rear-wheel/tyre was replaced
       And rear-wheel/rim-tape was replaced
       Then tyres.rim-tape is met
+      And it does not lapse by itself
 
     Scenario: a new tyre over the old one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -330,6 +448,8 @@ Feature: How a tyre is fitted
     Scenario: it is not entered
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.rim-tape is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: spokes worked on since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -364,6 +484,13 @@ Feature: How a tyre is fitted
       And front-wheel/tyre/valve seen valve sound
       And rear-wheel/tyre/valve seen valve sound
       Then tyres.valve is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre/valve told valve sound
+      And rear-wheel/tyre/valve told valve sound
+      Then tyres.valve is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -376,11 +503,19 @@ Feature: How a tyre is fitted
         | leaking  |
         | no-cap   |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre/valve seen valve perished
+      And tom wrote that front-wheel/tyre/valve seen valve sound
+      Then tyres.valve is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre/valve seen valve sound
       Then tyres.valve is met at front-wheel/tyre/valve
       And tyres.valve is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -422,6 +557,13 @@ Feature: How a tyre is fitted
       And front-wheel/tyre seen bead-line even
       And rear-wheel/tyre seen bead-line even
       Then tyres.bead is met
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told bead-line even
+      And rear-wheel/tyre told bead-line even
+      Then tyres.bead is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -431,11 +573,19 @@ Feature: How a tyre is fitted
         | answer |
         | uneven |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen bead-line uneven
+      And tom wrote that front-wheel/tyre seen bead-line even
+      Then tyres.bead is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen bead-line even
       Then tyres.bead is met at front-wheel/tyre
       And tyres.bead is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -11,6 +11,23 @@ Feature: Speed, load and pressure of a tyre
       And front-wheel/tyre seen service-description 54H
       And rear-wheel/tyre seen service-description 54H
       Then tyres.speed-symbol is met
+      And it does not lapse by itself
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 120 km/h
+      And front-wheel/tyre seen service-description 54H
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre seen service-description 54H
+      And tom wrote that front-wheel/tyre seen service-description 54H
+      Then tyres.speed-symbol is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the top speed is 120 km/h
+      And front-wheel/tyre told service-description 54H
+      And rear-wheel/tyre told service-description 54H
+      Then tyres.speed-symbol is missing
 
     Scenario Outline: on both sides of the top speed
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -42,6 +59,8 @@ Feature: Speed, load and pressure of a tyre
     Scenario: nobody read it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.speed-symbol is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -69,6 +88,33 @@ Feature: Speed, load and pressure of a tyre
       And rear-wheel/tyre seen service-description 61V
       And rear-wheel measured wheel-load 240 kg ± 2 kg
       Then tyres.load-index is met
+      And it does not lapse by itself
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And there was the defect "not as it should be"
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And rear-wheel/tyre seen service-description 61V
+      And rear-wheel measured wheel-load 240 kg ± 2 kg
+      And tom wrote that front-wheel/tyre seen service-description 54H
+      Then tyres.load-index is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told service-description 54H
+      And front-wheel measured wheel-load 160 kg ± 2 kg
+      And rear-wheel/tyre told service-description 61V
+      And rear-wheel measured wheel-load 240 kg ± 2 kg
+      Then tyres.load-index is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen service-description 54H
+      And front-wheel tried wheel-load 160 kg ± 2 kg
+      And rear-wheel/tyre seen service-description 61V
+      And rear-wheel tried wheel-load 240 kg ± 2 kg
+      Then tyres.load-index is missing
 
     Scenario Outline: on both sides of the load it carries
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -140,6 +186,8 @@ Feature: Speed, load and pressure of a tyre
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel measured wheel-load 160 kg ± 2 kg
       Then tyres.load-index is missing at front-wheel/tyre
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -176,6 +224,13 @@ Feature: Speed, load and pressure of a tyre
       And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
       Then tyres.pressure is met
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre tried pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre tried pressure 30 psi ± 1.5 psi
+      Then tyres.pressure is missing
+
     Scenario Outline: on both sides of the window
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi
@@ -191,6 +246,13 @@ Feature: Speed, load and pressure of a tyre
         | 31.5 psi ± 1.5 psi | doubt |
         | 33 psi ± 1.5 psi   | doubt |
         | 33.1 psi ± 1.5 psi | fault |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 26.9 psi ± 1.5 psi
+      And tom wrote that front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure is fault
 
     Scenario: each wheel has its own figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -211,6 +273,8 @@ Feature: Speed, load and pressure of a tyre
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi
       Then tyres.pressure is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: measured yesterday
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -271,6 +335,26 @@ Feature: Speed, load and pressure of a tyre
       And outdoors measured air-temperature 20 °C ± 1 °C
       Then tyres.pressure-outside is met
 
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And there was the defect "not as it should be"
+      And rear-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      And tom wrote that front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      Then tyres.pressure-outside is fault
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre tried pressure 30 psi ± 1.5 psi
+      And rear-wheel/tyre tried pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 20 °C ± 1 °C
+      Then tyres.pressure-outside is missing
+
     Scenario Outline: set at 20 °C in the workshop
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi
@@ -290,6 +374,30 @@ Feature: Speed, load and pressure of a tyre
         | 37 psi ± 1.5 psi | 0 °C ± 1 °C  | fault |
         | 31 psi ± 1.5 psi | 35 °C ± 1 °C | fault |
 
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop tried air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 10 °C ± 1 °C
+      Then tyres.pressure-outside is missing
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors tried air-temperature 10 °C ± 1 °C
+      Then tyres.pressure-outside is missing
+
+    Scenario: found 13 months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the maker says tyres.pressure is 30 psi
+      And front-wheel/tyre measured pressure 30 psi ± 1.5 psi 13 months ago
+      And workshop measured air-temperature 20 °C ± 1 °C
+      And outdoors measured air-temperature 10 °C ± 1 °C
+      Then tyres.pressure-outside is stale
+
     Scenario: right inside, soft on a freezing road
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.pressure is 30 psi
@@ -306,6 +414,8 @@ Feature: Speed, load and pressure of a tyre
       And workshop measured air-temperature 20 °C ± 1 °C
       And outdoors measured air-temperature 200 °C ± 1 °C
       Then tyres.pressure-outside is missing at front-wheel/tyre
+      And it holds road-test and no other gate
+      And it is safety-critical
 
     Scenario: nobody read the temperature outside
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -12,6 +12,139 @@ Feature: The third wheel of an outfit
       And third-wheel tried wheel-rock no-play
       And third-wheel seen lock fitted
       Then tyres.third-wheel is met
+      And it holds until 2027-11-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel tried tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel told tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is missing
+
+    Scenario: found bulged
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition bulged
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+      And it holds first-start, indoor-run, road-test, on-show, hand-over, non-runner and no other gate
+
+    Scenario: found cord showing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition cord-showing
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+      And it holds road-test, on-show, hand-over and no other gate
+
+    Scenario: found cut
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition cut
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel told rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is missing
+
+    Scenario: found cracked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition cracked
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+
+    Scenario: found corroded
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition corroded
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+
+    Scenario: found rewelded
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition rewelded
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel seen wheel-rock no-play
+      And third-wheel seen lock fitted
+      Then tyres.third-wheel is missing
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel told lock fitted
+      Then tyres.third-wheel is missing
+
+    Scenario: found ineffective
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock ineffective
+      Then tyres.third-wheel is fault
+
+    Scenario: found used before
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock used-before
+      Then tyres.third-wheel is fault
 
     Scenario Outline: on both sides of the tread limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -30,6 +163,17 @@ Feature: The third wheel of an outfit
         | moped-3w           | 0.7 mm ± 0.2 mm | fault |
         | moped-3w           | 0.8 mm ± 0.2 mm | doubt |
         | moped-3w           | 1.1 mm ± 0.2 mm | met   |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel measured tread-depth 0.9 mm ± 0.2 mm
+      And third-wheel seen tyre-condition sound
+      And third-wheel seen rim-condition sound
+      And third-wheel tried wheel-rock no-play
+      And third-wheel seen lock fitted
+      And tom wrote that third-wheel measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.third-wheel is fault
 
     Scenario Outline: what is found at it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -51,6 +195,8 @@ Feature: The third wheel of an outfit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then tyres.third-wheel is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: only the tread measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -90,6 +236,21 @@ Feature: The third wheel of an outfit
       And the machine is a motorcycle-sidecar
       And third-wheel seen date-code 1025
       Then tyres.third-wheel-age is met
+      And it holds until 2031-03-09
+
+    Scenario: reading it again does not end a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel seen date-code 1025
+      And there was the defect "not as it should be"
+      And tom wrote that third-wheel seen date-code 1025
+      Then tyres.third-wheel-age is fault
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And third-wheel told date-code 1025
+      Then tyres.third-wheel-age is missing
 
     Scenario Outline: the day before, the day itself and the day after
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -127,6 +288,8 @@ Feature: The third wheel of an outfit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then tyres.third-wheel-age is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

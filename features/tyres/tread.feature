@@ -10,6 +10,13 @@ Feature: The tread of a tyre
       And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       Then tyres.tread-depth is met
+      And it holds until 2027-11-25
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre tried tread-depth 3.4 mm ± 0.2 mm
+      And rear-wheel/tyre tried tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is missing
 
     Scenario Outline: Great Britain
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -23,6 +30,13 @@ Feature: The tread of a tyre
         | 1.0 mm ± 0.2 mm | doubt |
         | 1.2 mm ± 0.2 mm | doubt |
         | 1.3 mm ± 0.2 mm | met   |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB
+      And front-wheel/tyre measured tread-depth 0.9 mm ± 0.2 mm
+      And tom wrote that front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
+      Then tyres.tread-depth is fault
 
     Scenario Outline: the wear bar where the local line is lower
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -144,6 +158,8 @@ Feature: The tread of a tyre
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.tread-depth is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: looked at and not measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -233,6 +249,13 @@ Feature: The tread of a tyre
       And front-wheel/tyre seen tread-pattern visible
       And rear-wheel/tyre seen tread-pattern visible
       Then tyres.tread-pattern is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre told tread-pattern visible
+      And rear-wheel/tyre told tread-pattern visible
+      Then tyres.tread-pattern is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,11 +266,19 @@ Feature: The tread of a tyre
         | worn-away |
         | recut     |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen tread-pattern worn-away
+      And tom wrote that front-wheel/tyre seen tread-pattern visible
+      Then tyres.tread-pattern is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre seen tread-pattern visible
       Then tyres.tread-pattern is met at front-wheel/tyre
       And tyres.tread-pattern is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another tyre fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

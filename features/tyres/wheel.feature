@@ -16,6 +16,23 @@ Feature: Wheels
         | secure      |
         | none-needed |
 
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance even
+      And rear-wheel tried balance even
+      And front-wheel told balance-weights secure
+      And rear-wheel told balance-weights secure
+      Then tyres.balance is missing
+
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance even
+      And rear-wheel tried balance even
+      And front-wheel seen balance-weights secure
+      And rear-wheel seen balance-weights secure
+      Then tyres.balance is met
+      And it does not lapse by itself
+
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel tried balance <balance>
@@ -27,6 +44,13 @@ Feature: Wheels
         | even       | loose   |
         | even       | missing |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel tried balance heavy-spot
+      And front-wheel seen balance-weights secure
+      And tom wrote that front-wheel tried balance even
+      Then tyres.balance is fault
+
     Scenario: looked at and not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel seen balance even
@@ -36,6 +60,8 @@ Feature: Wheels
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.balance is missing
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
 
     Scenario Outline: work since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -73,6 +99,14 @@ Feature: Wheels
       And front-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
       And rear-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
       Then tyres.rim-runout-lateral is met
+      And it does not lapse by itself
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim tried runout-lateral 0.5 mm ± 0.1 mm
+      And rear-wheel/rim tried runout-lateral 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is missing
 
     Scenario Outline: steel rims
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -85,6 +119,13 @@ Feature: Wheels
         | 3.9 mm ± 0.1 mm | doubt |
         | 4.0 mm ± 0.1 mm | doubt |
         | 4.1 mm ± 0.1 mm | fault |
+
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim measured runout-lateral 4.1 mm ± 0.1 mm
+      And tom wrote that front-wheel/rim measured runout-lateral 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-lateral is fault
 
     Scenario Outline: alloy rims
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -113,6 +154,8 @@ Feature: Wheels
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.rim-runout-lateral is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the wheel out by its spindle and in again leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -180,6 +223,14 @@ Feature: Wheels
       And front-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
       And rear-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
       Then tyres.rim-runout-radial is met
+      And it does not lapse by itself
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the wheels have steel rims
+      And front-wheel/rim tried runout-radial 0.5 mm ± 0.1 mm
+      And rear-wheel/rim tried runout-radial 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-radial is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -192,9 +243,17 @@ Feature: Wheels
         | 3.0 mm ± 0.1 mm | doubt |
         | 3.1 mm ± 0.1 mm | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim measured runout-radial 3.1 mm ± 0.1 mm
+      And tom wrote that front-wheel/rim measured runout-radial 0.5 mm ± 0.1 mm
+      Then tyres.rim-runout-radial is fault
+
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.rim-runout-radial is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: the wheel out by its spindle and in again leaves it standing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -243,6 +302,13 @@ Feature: Wheels
       And front-wheel/rim seen rim-condition sound
       And rear-wheel/rim seen rim-condition sound
       Then tyres.rim-condition is met
+      And it holds until 2027-11-25
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim told rim-condition sound
+      And rear-wheel/rim told rim-condition sound
+      Then tyres.rim-condition is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -255,11 +321,19 @@ Feature: Wheels
         | corroded |
         | rewelded |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/rim seen rim-condition dented
+      And tom wrote that front-wheel/rim seen rim-condition sound
+      Then tyres.rim-condition is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/rim seen rim-condition sound
       Then tyres.rim-condition is met at front-wheel/rim
       And tyres.rim-condition is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: another rim fitted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -296,6 +370,7 @@ Feature: Wheels
       And front-wheel/spokes tried ring even
       And rear-wheel/spokes tried ring even
       Then tyres.spokes is met
+      And it holds until 2027-11-25
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -308,11 +383,19 @@ Feature: Wheels
         | bent    |
         | missing |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spokes tried ring loose
+      And tom wrote that front-wheel/spokes tried ring even
+      Then tyres.spokes is fault
+
     Scenario: nobody tried the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/spokes tried ring even
       Then tyres.spokes is met at front-wheel/spokes
       And tyres.spokes is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: adjusted since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -378,6 +461,23 @@ Feature: Wheels
       And front-wheel/bearings tried wheel-turn smooth
       And rear-wheel/bearings tried wheel-turn smooth
       Then tyres.bearing-play is met
+      And it holds until 2027-11-25
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings seen wheel-rock no-play
+      And rear-wheel/bearings seen wheel-rock no-play
+      And front-wheel/bearings tried wheel-turn smooth
+      And rear-wheel/bearings tried wheel-turn smooth
+      Then tyres.bearing-play is missing
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock no-play
+      And rear-wheel/bearings tried wheel-rock no-play
+      And front-wheel/bearings seen wheel-turn smooth
+      And rear-wheel/bearings seen wheel-turn smooth
+      Then tyres.bearing-play is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -390,6 +490,13 @@ Feature: Wheels
         | no-play | rough  |
         | no-play | tight  |
 
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/bearings tried wheel-rock play
+      And front-wheel/bearings tried wheel-turn smooth
+      And tom wrote that front-wheel/bearings tried wheel-rock no-play
+      Then tyres.bearing-play is fault
+
     Scenario: rocked and not turned
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/bearings tried wheel-rock no-play
@@ -399,6 +506,8 @@ Feature: Wheels
     Scenario: nobody tried it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.bearing-play is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -422,6 +531,7 @@ Feature: Wheels
       And front-wheel/spindle was torqued
       And rear-wheel/spindle was torqued
       Then tyres.spindle-torque is met
+      And it does not lapse by itself
 
     Scenario Outline: work since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -449,6 +559,8 @@ Feature: Wheels
     Scenario: nobody torqued it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.spindle-torque is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: tightened by feel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -462,6 +574,13 @@ Feature: Wheels
       And front-wheel/spindle seen lock fitted
       And rear-wheel/spindle seen lock fitted
       Then tyres.spindle-lock is met
+      And it does not lapse by itself
+
+    Scenario: what was only told is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle told lock fitted
+      And rear-wheel/spindle told lock fitted
+      Then tyres.spindle-lock is missing
 
     Scenario Outline: what is found at the front wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -473,11 +592,19 @@ Feature: Wheels
         | ineffective |
         | used-before |
 
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/spindle seen lock missing
+      And tom wrote that front-wheel/spindle seen lock fitted
+      Then tyres.spindle-lock is fault
+
     Scenario: nobody looked at the rear wheel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/spindle seen lock fitted
       Then tyres.spindle-lock is met at front-wheel/spindle
       And tyres.spindle-lock is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: torqued since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -520,6 +647,12 @@ Feature: Wheels
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine/alignment measured wheel-offset 2 mm ± 1 mm
       Then tyres.alignment is met
+      And it does not lapse by itself
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/alignment tried wheel-offset 2 mm ± 1 mm
+      Then tyres.alignment is missing
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -535,6 +668,13 @@ Feature: Wheels
         | US-MD     | 1 in ± 0.04 in | doubt |
         | US-MD     | 26 mm ± 1 mm   | fault |
 
+    Scenario: a good reading alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is GB
+      And machine/alignment measured wheel-offset 26 mm ± 1 mm
+      And tom wrote that machine/alignment measured wheel-offset 2 mm ± 1 mm
+      Then tyres.alignment is fault
+
     Scenario: a frame offset by design
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the maker says tyres.alignment at most 8 mm
@@ -545,6 +685,8 @@ Feature: Wheels
     Scenario: nobody measured
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.alignment is missing
+      And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario Outline: work since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
