@@ -119,6 +119,16 @@ Feature: A known fault closes every gate it bears on
       Then the on-show is not closed by fuel.leak
       And the first-start is closed by fuel.leak
 
+    Scenario: what an old reading of something else shows says nothing about it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 300 N ± 10 N 40 days ago
+      And rear-brake/control measured braking-force 200 N ± 10 N 40 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 40 days ago
+      And fuel tried leak-at-rest drips
+      And fuel/tank was drained
+      And fuel/tank seen tank-content empty
+      Then the on-show is not closed by fuel.leak
+
     Scenario: measured empty
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel tried leak-at-rest drips

@@ -249,6 +249,14 @@ Feature: What of the record counts
         | 300   | fault   |
         | 1500  | missing |
 
+    Scenario: a value that was worked out, and nobody looked for the maker's figure
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K
+      And ignition/cylinder-1/coil measured primary-resistance 4.5 Ω ± 0.2 Ω
+      And no word from the maker on electrics.coil-primary
+      Then electrics.coil-primary is missing
+      And it says "does not say that none was found"
+
   Rule: A value is held against its limit with its uncertainty
 
     Scenario Outline: one reading

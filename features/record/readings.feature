@@ -28,7 +28,7 @@ Feature: Can the readings be relied on?
       And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 1 day ago
       Then record.instrument-calibrated is stale
       And it says "e1 was read with gauge 2026-11-24 09:00, outside its calibration (1986-11-25 to 2026-11-23)"
-      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it holds road-test, hand-over and no other gate
       And it is safety-critical
 
     Scenario: taken again with another

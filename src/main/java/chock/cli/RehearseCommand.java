@@ -40,6 +40,9 @@ final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--require", description = "With --coverage: fail when a state that can come about is not shown.")
     private boolean require;
 
+    @Option(names = "--meaning", description = "With --shake: change every field of a card that decides, and every condition of a shipped rule, as well.")
+    private boolean meaning;
+
     @Option(names = "--of", paramLabel = "ID", description = "With --coverage, --boundaries or --shake: only what bears this id or begins with it, such as brakes or brakes.pad-thickness.")
     private String of;
 
@@ -101,6 +104,9 @@ final class RehearseCommand implements Callable<Integer> {
         if (require && (question == null || !question.coverage)) {
             throw new ParameterException(spec.commandLine(), "--require goes with --coverage.");
         }
+        if (meaning && (question == null || !question.shake)) {
+            throw new ParameterException(spec.commandLine(), "--meaning goes with --shake.");
+        }
         if (of != null && question == null) {
             throw new ParameterException(spec.commandLine(), "--of goes with --coverage, --boundaries or --shake.");
         }
@@ -120,7 +126,7 @@ final class RehearseCommand implements Callable<Integer> {
             bench.print(format.equals("json") ? Json.pretty(RehearsalJson.of(boundaries)) : text.of(boundaries));
             return boundaries.wrong() > 0 ? Bench.BLOCKED : Bench.RELEASED;
         }
-        Shake.Shaken shaken = Shake.run(book, rehearsed, scope);
+        Shake.Shaken shaken = meaning ? Shake.runWithMeaning(book, rehearsed, scope) : Shake.run(book, rehearsed, scope);
         if (shaken.changes() == 0 && shaken.idle().isEmpty()) {
             checkNotEmpty(List.of(), scope);
         }

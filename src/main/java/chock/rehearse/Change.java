@@ -21,16 +21,24 @@ import java.util.stream.Stream;
 /**
  * One small change of a rule book that somebody might make by mistake.
  *
- * @param isOfLimit whether a limit is changed, and not a rule
+ * @param kind what is changed
  * @param isOfHouse whether it is the house's, or does its work for the cards of a house alone
- * @param subject id of the limit or name of the rule
+ * @param subject id of the limit or check, or name of the rule
  * @param what what is changed, with both sides
  * @param where file and line, or what is known of them
  * @param toWrite the scenario that would notice
  * @param concerns which scenarios can notice at all
  * @param made the changed book
  */
-record Change(boolean isOfLimit, boolean isOfHouse, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
+record Change(Kind kind, boolean isOfHouse, String subject, String what, String where, String toWrite, Predicate<Scenario> concerns, UnaryOperator<RuleBook> made) {
+
+    /** What is changed. */
+    enum Kind {
+        /** A number, a sense or a date of a limit. */ LIMIT,
+        /** A rule, left out. */ RULE,
+        /** A field of a card. */ CARD,
+        /** A condition of a rule. */ CONDITION
+    }
 
     /** Rules that do nothing unless a house has a card that says when it is asked. */
     private static final String ASKED_WITH = "evidence.asked-with";
@@ -51,7 +59,7 @@ record Change(boolean isOfLimit, boolean isOfHouse, String subject, String what,
         rules.removeAll(idle(book));
         for (String rule : rules) {
             boolean own = rule.startsWith(Scope.OF_A_HOUSE);
-            all.add(new Change(false, own || rule.equals(ASKED_WITH) || rule.equals(OF_EVERY_MACHINE), rule, "rule left out", (own ? book.house().orElseThrow().folder() : "rules") + ", rule \"" + rule + "\"",
+            all.add(new Change(Kind.RULE, own || rule.equals(ASKED_WITH) || rule.equals(OF_EVERY_MACHINE), rule, "rule left out", (own ? book.house().orElseThrow().folder() : "rules") + ", rule \"" + rule + "\"",
                     "a scenario whose finding rests on this rule", s -> true, b -> b.without(rule)));
         }
         return all;
@@ -148,6 +156,6 @@ record Change(boolean isOfLimit, boolean isOfHouse, String subject, String what,
     }
 
     private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {
-        return new Change(true, limit.source().kind() == Source.Kind.HOUSE, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
+        return new Change(Kind.LIMIT, limit.source().kind() == Source.Kind.HOUSE, limit.id(), what + of, limit.file() + ":" + limit.line(), toWrite, concerns, book -> book.with(each -> each == limit ? changed : each));
     }
 }

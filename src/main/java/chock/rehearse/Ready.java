@@ -147,7 +147,9 @@ final class Ready {
                 }
             }
         }
-        items.values().stream().sorted(Comparator.comparing((Item i) -> i.card().needs()).thenComparing(i -> !i.isWork())).forEach(this::write);
+        // As a fitter works: what is read apart, then the work that closes it, then what is tried.
+        items.values().stream().sorted(Comparator.comparing((Item i) -> i.card().needs())
+                .thenComparing(i -> !book.library().assembly().isReadApart(i.card(), i.want().aspect())).thenComparing(i -> !i.isWork())).forEach(this::write);
         open.stream().filter(f -> book.cards().get(f.check()).wants().isEmpty()).flatMap(f -> f.places().stream()).filter(place -> place.state() != State.MET).forEach(place -> lookAgain(place.point(), items.keySet()));
         record = record.withEntries(List.copyOf(entries));
     }
@@ -155,12 +157,17 @@ final class Ready {
     // Some work wants somebody else to look at the part afterwards, whatever there is to look at.
     private void lookAgain(String part, Set<String> written) {
         Map<String, Entry> looks = new LinkedHashMap<>();
-        entries.stream().filter(e -> e.deed().isEvidence() && Entry.covers(part, e.point())).forEach(e -> looks.put(Entry.key(e.point(), e.what()), e));
+        entries.stream().filter(e -> e.deed().isEvidence() && Entry.covers(part, e.point()) && !isReadApart(e)).forEach(e -> looks.put(Entry.key(e.point(), e.what()), e));
         looks.keySet().removeAll(written);
         looks.values().forEach(e -> {
             clock = clock.plus(APART);
             entries.add(new Entry("r" + (entries.size() + 1), new Moment(clock.toLocalDate(), clock.toLocalTime(), record.zone()), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), null, null, null, 0));
         });
+    }
+
+    // Looking at the part once more takes nothing apart again.
+    private boolean isReadApart(Entry entry) {
+        return book.cards().values().stream().anyMatch(card -> book.library().assembly().isReadApart(card, entry.what()));
     }
 
     private void write(Item item) {

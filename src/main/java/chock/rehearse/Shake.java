@@ -12,9 +12,11 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Changes the rule book a little, once for each number, date and rule in it, and asks whether any scenario notices. What
+ * Changes the rule book a little, once for each number, date and rule in it, for each field of a card that decides and for each
+ * condition of a rule, and asks whether any scenario notices. What
  * nobody notices, somebody could change by mistake.
  */
 public final class Shake {
@@ -28,7 +30,7 @@ public final class Shake {
     /**
      * A change no scenario noticed.
      *
-     * @param subject id of the limit or name of the rule
+     * @param subject id of the limit or check, or name of the rule
      * @param what what was changed
      * @param where file and line
      * @param toWrite what a scenario that notices has to show
@@ -53,19 +55,31 @@ public final class Shake {
     }
 
     /**
-     * Shakes a rule book.
+     * Changes every number, date and rule.
      *
      * @param book the rule book the scenarios hold against
      * @param rehearsed scenarios, all of which hold
      * @param scope what to change
      */
     public static Shaken run(RuleBook book, Rehearsed rehearsed, Scope scope) {
-        return of(book, rehearsed.scenarios(), scope::has, scope.houseOnly() ? List.of() : Change.idle(book).stream().filter(scope::hasCheck).toList());
+        return of(book, rehearsed, scope, change -> change.kind() == Change.Kind.LIMIT || change.kind() == Change.Kind.RULE);
+    }
+
+    /** Changes every field of a card that decides, and every condition of a shipped rule, as well; see {@link #run}. */
+    public static Shaken runWithMeaning(RuleBook book, Rehearsed rehearsed, Scope scope) {
+        return of(book, rehearsed, scope, change -> true);
+    }
+
+    /** Only some of the changes: those of one kind, or a sample. */
+    static Shaken of(RuleBook book, Rehearsed rehearsed, Scope scope, Predicate<Change> which) {
+        return of(book, rehearsed.scenarios(), change -> scope.has(change) && which.test(change), scope.houseOnly() ? List.of() : Change.idle(book).stream().filter(scope::hasCheck).toList());
     }
 
     private static Shaken of(RuleBook book, List<Scenario> scenarios, Predicate<Change> which, List<String> idle) {
         Shake shake = new Shake(book, scenarios);
-        List<Change> changes = Change.of(book).stream().filter(which).toList();
+        ConditionChanges conditions = new ConditionChanges(book);
+        List<Change> changes = Stream.of(Change.of(book), CardChanges.of(book), conditions.all()).flatMap(List::stream).filter(which).toList();
+        conditions.compile(changes);
         List<Unnoticed> unnoticed = changes.parallelStream().filter(change -> !shake.isNoticed(change))
                 .map(c -> new Unnoticed(c.subject(), c.what(), c.where(), c.toWrite())).toList();
         return new Shaken(changes.size(), unnoticed, idle);
@@ -82,9 +96,12 @@ public final class Shake {
     private boolean isNoticed(Change change) {
         RuleBook changed = change.made().apply(book);
         List<Scenario> candidates = candidates(change);
+        if (change.kind() == Change.Kind.CARD || change.kind() == Change.Kind.CONDITION) {
+            return candidates.stream().anyMatch(s -> s.notices(changed.without(restOf(s))) && (restOf(s).isEmpty() || s.notices(changed)));
+        }
         // A rule may do its work for a check that does not bear its name.
         return candidates.stream().anyMatch(s -> s.notices(changed.without(restOf(s))) && s.notices(changed))
-                || !change.isOfLimit() && candidates.stream().anyMatch(s -> s.notices(changed.without(wideRestOf(s))) && s.notices(changed));
+                || change.kind() == Change.Kind.RULE && candidates.stream().anyMatch(s -> s.notices(changed.without(wideRestOf(s))) && s.notices(changed));
     }
 
     /**
@@ -92,12 +109,19 @@ public final class Shake {
      * where no finding names it; a rule of its whole system, general reasoning of all.
      */
     private List<Scenario> candidates(Change change) {
-        List<Scenario> able = (isGeneral(change.subject()) ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of())).stream().filter(change.concerns()).toList();
-        if (change.isOfLimit()) {
+        List<Scenario> able = (isGeneral(change.subject()) || change.kind() == Change.Kind.CARD ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of())).stream().filter(change.concerns()).toList();
+        if (change.kind() == Change.Kind.LIMIT) {
             Set<String> held = able.stream().flatMap(s -> s.found().stream()).filter(p -> p.found().limit() != null && p.found().limit().id().equals(change.subject()))
                     .map(Scenario.Place::check).collect(Collectors.toSet());
             List<Scenario> near = able.stream().filter(s -> s.isAboutAGate() || s.expected().stream().anyMatch(e -> held.contains(e.check()))).toList();
             able = held.isEmpty() ? able : near;
+        }
+        if (change.kind() == Change.Kind.CARD) {
+            return able;
+        }
+        // The scenarios of the general reasoning hold it by themselves; the others would take hours to be asked.
+        if (change.kind() == Change.Kind.CONDITION && isGeneral(change.subject()) && able.stream().anyMatch(Scenario::isOfGeneralReasoning)) {
+            able = able.stream().filter(Scenario::isOfGeneralReasoning).toList();
         }
         return able.stream().sorted(Comparator.comparing((Scenario s) -> -kinship(s, change.subject()))).toList();
     }

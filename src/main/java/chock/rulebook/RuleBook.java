@@ -138,6 +138,22 @@ public final class RuleBook {
     }
 
     /**
+     * This rule book with other cards, for trying what a change would do; it says so in its digest.
+     *
+     * @param change gives for each card the one to take its place: itself when unchanged; its id stays
+     */
+    public RuleBook withCards(UnaryOperator<Card> change) {
+        SortedMap<String, Card> changed = new TreeMap<>(cards);
+        changed.replaceAll((id, card) -> change.apply(card));
+        return new RuleBook(version, trial(), library, changed, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, new ConcurrentHashMap<>(), position, register, new Kept());
+    }
+
+    /** This rule book with other reasoning, for trying what a change would do; it says so in its digest. */
+    RuleBook reasoningBy(Rules other) {
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, () -> other, without, house, laidOut, position, register, new Kept());
+    }
+
+    /**
      * This rule book with one rule asleep, for trying whether anybody would notice; it says so in its digest.
      *
      * @param rule name of a rule; one that is not there changes nothing

@@ -118,7 +118,7 @@ class RehearseCommandTest {
 
     @Test
     void boundariesAreTriedInTheRecordOfAScenario() throws IOException {
-        String file = feature(MACHINE, "And the territory is FR\n", PAD, "Then brakes.pad-thickness is met at front-brake/caliper/inner-pad\n");
+        String file = feature(MACHINE, "And the territory is DE\n", PAD, "Then brakes.pad-thickness is met at front-brake/caliper/inner-pad\n");
         Run run = Run.of("rehearse", file, "--boundaries", "--of", "brakes.pad-thickness");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("brakes.pad-thickness, at least 1.5 mm\n  rules/brakes/limits.yaml:5\n    1.6 mm ± 0.0001 mm: met\n    1.6 mm ± 0.1 mm: doubt\n    1.5 mm ± 0.0001 mm: doubt\n    1.4 mm ± 0.0001 mm: fault\n",
@@ -135,8 +135,25 @@ class RehearseCommandTest {
     }
 
     @Test
+    void aTagThatIsNoCheckIsRefused() throws IOException {
+        Path file = Files.writeString(folder.resolve("pads.feature"), "Feature: Pads\n\n  @brakes.pad-thicknes\n  Scenario: read\n    Given a motorcycle with one hydraulic disc in front and a rod drum behind\n    Then brakes.pad-thickness is missing\n");
+        Run run = Run.of("rehearse", file.toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).isEqualTo(file + ":3: the tag '@brakes.pad-thicknes' names no check. Did you mean @brakes.pad-thickness?\n");
+    }
+
+    @Test
+    void aShakeOfMeaningTriesTheFieldsOfTheCardAsWell() throws IOException {
+        String file = feature(MACHINE, "Then brakes.pad-thickness is missing\nAnd it holds road-test, hand-over and no other gate\n");
+        Run run = Run.of("rehearse", file, "--shake", "--meaning", "--of", "brakes.pad-thickness");
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.out()).contains("NOT NOTICED: brakes.pad-thickness: critical: no\n").doesNotContain("gates without road-test");
+        assertThat(Run.of("rehearse", file, "--meaning").err()).startsWith("--meaning goes with --shake.");
+    }
+
+    @Test
     void aShakeNamesEveryChangeNobodyNotices() throws IOException {
-        String file = feature(MACHINE, "And the territory is FR\n", "And front-brake/caliper/inner-pad measured thickness 1.5 mm ± 0.1 mm\n", "Then brakes.pad-thickness is doubt at front-brake/caliper/inner-pad\n");
+        String file = feature(MACHINE, "And the territory is DE\n", "And front-brake/caliper/inner-pad measured thickness 1.5 mm ± 0.1 mm\n", "Then brakes.pad-thickness is doubt at front-brake/caliper/inner-pad\n");
         Run run = Run.of("rehearse", file, "--shake", "--of", "brakes.pad-thickness");
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.out()).contains("NOT NOTICED: brakes.pad-thickness: 1.5 mm becomes 1.4 mm\n  rules/brakes/limits.yaml:5\n  write: a reading between 1.5 mm and 1.4 mm, one end included\n")

@@ -1,0 +1,137 @@
+package chock.rulebook;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import org.drools.drl.ast.descr.PackageDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DrlParser;
+import org.drools.drl.parser.DroolsParserException;
+import org.drools.model.Global;
+import org.drools.model.Model;
+import org.drools.model.EntryPoint;
+import org.drools.model.Query;
+import org.drools.model.Rule;
+import org.drools.model.TypeMetaData;
+import org.kie.internal.builder.conf.LanguageLevelOption;
+
+/**
+ * The shipped rules, each with one of its conditions left out or turned round, for trying whether anybody would notice. What a
+ * condition is, and where in the file it begins and ends, is Drools' own description of the rule.
+ */
+public final class ChangedRules {
+    private static final String ELSEWHERE = "rules.changed.";
+
+    private final List<ChangedRule> all = new ArrayList<>();
+    private final Map<String, String> heads = new TreeMap<>();
+    private final Map<ChangedRule, Model> compiled = new ConcurrentHashMap<>();
+    private final Map<String, RuleKinds> kinds = new ConcurrentHashMap<>();
+
+    private ChangedRules() { }
+
+    /** Every change of every condition of the shipped rules. */
+    public static ChangedRules shipped() {
+        ChangedRules changed = new ChangedRules();
+        RuleBookLoader.shippedFiles().forEach((file, text) -> {
+            if (file.endsWith(".drl")) {
+                changed.read(file, text);
+            }
+        });
+        return changed;
+    }
+
+    /** In order of file and rule. */
+    public List<ChangedRule> all() {
+        return List.copyOf(all);
+    }
+
+    private void read(String file, String text) {
+        PackageDescr described;
+        try {
+            described = new DrlParser(LanguageLevelOption.DRL6).parse(false, text);
+        } catch (DroolsParserException e) {
+            throw new IllegalStateException(file, e);
+        }
+        // The rules are compiled into a package of their own, so that no class of theirs bears the name of a shipped one.
+        int start = described.getRules().stream().mapToInt(RuleDescr::getStartCharacter).min().orElseThrow();
+        heads.put(file, text.substring(0, start).replace("package " + described.getName(), "package " + ELSEWHERE + described.getName()));
+        for (RuleDescr rule : described.getRules()) {
+            all.addAll(new Conditions(file, text, rule).changes());
+        }
+    }
+
+    /** Compiles some of the changed rules, file by file. Only these can be put in force. */
+    public void compile(Collection<ChangedRule> some) {
+        SortedMap<String, List<ChangedRule>> byFile = new TreeMap<>();
+        some.stream().filter(one -> !compiled.containsKey(one)).forEach(one -> byFile.computeIfAbsent(one.file(), f -> new ArrayList<>()).add(one));
+        byFile.values().parallelStream().forEach(this::compileOneFile);
+    }
+
+    private void compileOneFile(List<ChangedRule> changed) {
+        StringBuilder text = new StringBuilder(heads.get(changed.get(0).file()));
+        changed.forEach(one -> text.append(one.text()).append("\n\n"));
+        Map<String, byte[]> made = RuleCompiler.compile(Map.of("changed/" + changed.get(0).file(), text.toString()));
+        RuleKinds own = RuleKinds.read(new String(made.get(RuleKinds.FILE), StandardCharsets.UTF_8));
+        kinds.merge(changed.get(0).file(), own, RuleKinds::and);
+        List<Model> models = RuleBookLoader.modelsOf(made);
+        Map<String, Rule> rules = new LinkedHashMap<>();
+        models.forEach(model -> model.getRules().forEach(rule -> rules.put(rule.getName(), rule)));
+        changed.forEach(one -> compiled.put(one, new OneRule(models.get(0), rules.get(one.name()))));
+    }
+
+    /**
+     * A rule book with a changed rule in place of the shipped one.
+     *
+     * @param book the shipped rule book
+     * @param changed one of those compiled
+     */
+    public RuleBook inForce(RuleBook book, ChangedRule changed) {
+        List<Model> models = RuleBookLoader.models();
+        models.add(compiled.get(changed));
+        return book.without(changed.rule()).reasoningBy(Rules.of(models, RuleBookLoader.kinds().and(kinds.get(changed.file()))));
+    }
+
+    /** Of the rules that were compiled together, one. */
+    private record OneRule(Model of, Rule rule) implements Model {
+        @Override
+        public String getName() {
+            return of.getName() + rule.getName();
+        }
+
+        @Override
+        public String getPackageName() {
+            return of.getPackageName();
+        }
+
+        @Override
+        public List<Global> getGlobals() {
+            return of.getGlobals();
+        }
+
+        @Override
+        public List<Rule> getRules() {
+            return List.of(rule);
+        }
+
+        @Override
+        public List<Query> getQueries() {
+            return List.of();
+        }
+
+        @Override
+        public List<TypeMetaData> getTypeMetaDatas() {
+            return of.getTypeMetaDatas();
+        }
+
+        @Override
+        public List<EntryPoint> getEntryPoints() {
+            return of.getEntryPoints();
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package chock.rehearse;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import chock.rulebook.RuleBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * Changes of what cards and conditions mean: a scenario notices each of them. Every build tries a fixed share of them on a few
+ * systems; {@code -Dchock.shake=cards} tries those of all cards, {@code whole} those of all conditions as well.
+ */
+class ShakenMeaningTest {
+    private static final String ASKED = System.getProperty("chock.shake", "share");
+    private static final Path EQUIVALENT = Path.of("src/test/resources/shake/equivalent.txt");
+    private static final Path OPEN = Path.of("src/test/resources/shake/open.txt");
+    /** Of the changes of some systems, one in so many is tried in every build. */
+    private static final int SHARE = 24;
+    private static final List<String> SOME = List.of("features/controls", "features/show", "features/evidence");
+    private static final Set<String> TRIED = Set.of("controls", "show", "evidence");
+    private static final RuleBook BOOK = RuleBook.shipped();
+
+    private static Rehearsed rehearsed;
+    /** By what was changed, why no verdict can be otherwise. */
+    private static Map<String, String> equivalent;
+    /** By what was changed, what is known of a change that no scenario notices yet. */
+    private static Map<String, String> open;
+
+    @BeforeAll
+    static void rehearse() throws IOException {
+        rehearsed = Rehearsal.run(BOOK, ASKED.equals("share") ? SOME : List.of("features"), null, null);
+        assertThat(rehearsed.holds()).isTrue();
+        equivalent = listed(EQUIVALENT);
+        open = listed(OPEN);
+        assertThat(open).doesNotContainKeys(equivalent.keySet().toArray(String[]::new));
+    }
+
+    private static Map<String, String> listed(Path file) throws IOException {
+        Map<String, String> listed = new TreeMap<>();
+        for (String line : Files.readAllLines(file)) {
+            if (!line.isBlank() && !line.startsWith("#")) {
+                String[] parts = line.split(" \\| ");
+                assertThat(parts).as(line).hasSize(3);
+                assertThat(listed.put(parts[0] + ": " + parts[1], parts[2])).as("listed twice: " + line).isNull();
+            }
+        }
+        return listed;
+    }
+
+    private static boolean isTried(Change change) {
+        String id = change.subject();
+        boolean all = ASKED.equals("whole") || ASKED.equals("cards") && change.kind() == Change.Kind.CARD;
+        return all || TRIED.contains(id.substring(0, id.indexOf('.'))) && Math.floorMod((id + change.what()).hashCode(), SHARE) == 0;
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = Change.Kind.class, names = {"CARD", "CONDITION"})
+    void everyChangeOfMeaningIsNoticedByAScenario(Change.Kind kind) {
+        Shake.Shaken shaken = Shake.of(BOOK, rehearsed, new Scope(null, false), change -> change.kind() == kind && isTried(change));
+        assertThat(shaken.changes()).isGreaterThan(8);
+        Set<String> unnoticed = new TreeSet<>();
+        shaken.unnoticed().forEach(one -> unnoticed.add(one.subject() + ": " + one.what()));
+        unnoticed.removeAll(equivalent.keySet());
+        unnoticed.removeAll(open.keySet());
+        assertThat(unnoticed).as("changes to write a scenario for").isEmpty();
+    }
+
+    @Test
+    void whatIsListedIsAChange() {
+        List<String> changes = new ArrayList<>();
+        CardChanges.of(BOOK).forEach(change -> changes.add(change.subject() + ": " + change.what()));
+        new ConditionChanges(BOOK).all().forEach(change -> changes.add(change.subject() + ": " + change.what()));
+        assertThat(changes).containsAll(equivalent.keySet()).containsAll(open.keySet());
+        assertThat(equivalent.size() * 50).as("at most two in a hundred").isLessThanOrEqualTo(changes.size());
+    }
+}
