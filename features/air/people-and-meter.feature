@@ -171,6 +171,23 @@ Feature: Who is in the room, and what watches the air
       And room/run seen since-then no-run
       Then air.measured-run is fault
 
+    Scenario: which gates it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen other-engines running
+      Then air.other-engines is fault
+      And it holds indoor-run and no other gate
+      And it is safety-critical
+
+    Scenario: somebody says that none runs
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room told other-engines none-running
+      Then air.other-engines is missing
+
+    Scenario: none ran yesterday
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room seen other-engines none-running 1 day ago
+      Then air.other-engines is stale
+
     Scenario: nobody looked at other engines
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then air.other-engines is missing
