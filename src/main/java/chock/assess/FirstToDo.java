@@ -7,6 +7,7 @@ import chock.record.Deed;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,8 @@ final class FirstToDo {
     }
 
     private static String before(Card card, Required worst, Conclusions concluded) {
-        List<Wanted> wanted = concluded.of(worst, Wanted.class);
+        // In the order of the card: what the rules concluded comes in any.
+        List<Wanted> wanted = concluded.of(worst, Wanted.class).stream().sorted(Comparator.comparingInt(want -> card.wants().indexOf(want.want()))).toList();
         List<String> first = new ArrayList<>();
         wanted.stream().map(Wanted::limit).filter(limit -> limit != null && limit.lacks()).map(LimitFor::toKnow).findFirst().ifPresent(first::add);
         // Where only work is wanted, the work is what is to be done.
