@@ -11,7 +11,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -26,28 +25,32 @@ final class FirstToDo {
         return switch (state) {
             case MET -> null;
             case FAULT -> card.remedy();
-            default -> Optional.of(before(card, worst, concluded)).filter(first -> !first.isEmpty()).map(first -> first + " Where it is not good: " + card.remedy()).orElse(card.remedy());
+            default -> open(card, worst, concluded);
         };
     }
 
-    private static String before(Card card, Required worst, Conclusions concluded) {
+    private static String open(Card card, Required worst, Conclusions concluded) {
         // In the order of the card: what the rules concluded comes in any.
-        List<Wanted> wanted = concluded.of(worst, Wanted.class).stream().sorted(Comparator.comparingInt(want -> card.wants().indexOf(want.want()))).toList();
-        List<String> first = new ArrayList<>();
-        wanted.stream().map(Wanted::limit).filter(limit -> limit != null && limit.lacks()).map(LimitFor::toKnow).findFirst().ifPresent(first::add);
-        // Where only work is wanted, the work is what is to be done.
-        if (card.wants().stream().anyMatch(want -> want.weakest() == Deed.DONE)) {
-            return String.join(" ", first);
-        }
+        List<Wanted> wanted = concluded.of(worst, Wanted.class).stream()
+                .sorted(Comparator.comparingInt(want -> card.wants().indexOf(want.want()))).toList();
+        String lookUp = wanted.stream().map(Wanted::limit).filter(limit -> limit != null && limit.lacks())
+                .map(LimitFor::toDo).findFirst().orElse("");
         List<String> proven = concluded.of(worst, Standing.class).stream().map(standing -> standing.wanted().name()).toList();
         List<Wanted> open = wanted.stream().filter(want -> !proven.contains(want.name())).toList();
+        if (open.isEmpty() && !lookUp.isEmpty()) {
+            return lookUp;
+        }
+        // Where work is wanted, the work is what is to be done.
+        if (card.wants().stream().anyMatch(want -> want.weakest() == Deed.DONE)) {
+            return (lookUp + " " + card.remedy()).strip();
+        }
         // Whatever stands is not good enough, such as two readings that differ: all of it again.
-        looks(open.isEmpty() && first.isEmpty() ? wanted : open).ifPresent(first::add);
-        return String.join(" ", first);
+        String first = (lookUp + " " + looks(open.isEmpty() ? wanted : open)).strip();
+        return first.isEmpty() ? card.remedy() : first + " Where it is not good: " + card.remedy();
     }
 
     /** {@code Look at the date mark; measure the gap at rest and the gap when on; write down what you find.} */
-    private static Optional<String> looks(List<Wanted> open) {
+    private static String looks(List<Wanted> open) {
         Map<String, List<String>> byVerb = new LinkedHashMap<>();
         open.forEach(want -> {
             String what = "the " + want.want().aspect().replace('-', ' ');
@@ -57,10 +60,10 @@ final class FirstToDo {
             }
         });
         if (byVerb.isEmpty()) {
-            return Optional.empty();
+            return "";
         }
         String all = byVerb.entrySet().stream().map(verb -> verb.getKey() + " " + list(verb.getValue())).collect(Collectors.joining("; "));
-        return Optional.of(Character.toUpperCase(all.charAt(0)) + all.substring(1) + "; write down what you find.");
+        return Character.toUpperCase(all.charAt(0)) + all.substring(1) + "; write down what you find.";
     }
 
     private static String list(List<String> named) {

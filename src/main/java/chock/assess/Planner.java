@@ -186,7 +186,8 @@ final class Planner {
     private void open(Open open, Set<String> standing) {
         Set<String> before = Set.copyOf(tasks.keySet());
         open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
-        new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate()).gap(open.required()).ifPresent(gap -> settle(open, gap, Character.toUpperCase(gap.charAt(0)) + gap.substring(1) + "."));
+        Requirements requirements = new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate());
+        requirements.gap(open.required()).ifPresent(gap -> settle(open, gap, requirements.limitFor(open.required()).toDo()));
         open.judged(State.FAULT).stream().filter(j -> !open.restsOnSupposed(j)).forEach(fault -> fault(open, fault));
         open.judged(State.DOUBT).forEach(j -> again(open, j.evidence().stream().allMatch(open::isAsked) ? j.evidence() : List.of(), j.says()));
         open.judged(State.MISSING).forEach(j -> again(open, j.evidence(), j.says()));

@@ -7,14 +7,10 @@ import java.util.List;
  *
  * @param applied the limit; with a gap, what is known of it so far, or null: outside of that is bad whatever is lacking
  * @param gap what is lacking, in a sentence, or null
+ * @param toDo what to do about that, in a sentence with its full stop, or null
  * @param rests the limits of the rule book, local codes and house that were held against each other
  */
-public record LimitFor(Applied applied, String gap, List<Limit> rests) {
-    /** What has to be known before anything can be good by it: {@code The record gives no maker's figure for ...}. */
-    public String toKnow() {
-        return Character.toUpperCase(gap.charAt(0)) + gap.substring(1) + ".";
-    }
-
+public record LimitFor(Applied applied, String gap, String toDo, List<Limit> rests) {
     /** True when nothing can be good by it: something that must be known is lacking. */
     public boolean lacks() {
         return gap != null;

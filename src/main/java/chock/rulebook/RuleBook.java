@@ -412,7 +412,7 @@ public final class RuleBook {
     public LimitFor limitFor(String id, String point, JobRecord record, LocalDate day) {
         Optional<Limit> inForce = latest(limitsById.getOrDefault(id, List.of()), id, day);
         if (inForce.isEmpty()) {
-            return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day, List.of());
+            return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day, "Judge it on a later day.", List.of());
         }
         Limit base = inForce.get();
         List<LocalCode> local = codesOf(record.territory());
@@ -424,15 +424,17 @@ public final class RuleBook {
         Optional<MakerFigure> maker = record.maker().figure(id, point);
         if (base.maker() != Limit.Maker.NONE && maker.isEmpty()) {
             if (!record.maker().saysNone(id, point)) {
-                return new LimitFor(null, "the record gives no maker's figure for " + id + " and does not say that none was found", rests);
+                return new LimitFor(null, "the record gives no maker's figure for " + id + " and does not say that none was found",
+                        "Look up the maker's figure for " + id + " and enter it, or write under none-found that there is none.", rests);
             }
             if (base.maker() == Limit.Maker.NEEDED) {
-                return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it", rests);
+                return new LimitFor(null, "no maker's figure for " + id + ", and nothing else can stand in for it", "Find the maker's figure for " + id + ".", rests);
             }
         }
         Optional<String> impossible = maker.flatMap(vocabulary.plausible()::refuses);
         if (impossible.isPresent()) {
-            return new LimitFor(null, "the maker's figure cannot be right: " + impossible.get() + "; look it up again in " + maker.get().document() + ", " + maker.get().page(), rests);
+            return new LimitFor(null, "the maker's figure cannot be right: " + impossible.get() + "; look it up again in " + maker.get().document() + ", " + maker.get().page(),
+                    "Look the maker's figure up again, and correct it.", rests);
         }
         List<Candidate> candidates = new ArrayList<>();
         List<String> others = new ArrayList<>();
@@ -444,7 +446,8 @@ public final class RuleBook {
         rests.stream().filter(l -> l.territory() != null).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
         houses.ifPresent(h -> candidates.add(new Candidate(h.sense() == Limit.Sense.WITHIN ? makersBounds(h, maker.orElseThrow()) : h.bounds(), h.source())));
         String gap = lawKnown ? null : "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector";
-        return new LimitFor(strictest(id, base.sense(), candidates, others), gap, rests);
+        String ask = lawKnown ? null : "Ask the licensed inspector there: the law of " + record.territory() + " is not in this rule book.";
+        return new LimitFor(strictest(id, base.sense(), candidates, others), gap, ask, rests);
     }
 
     private static Optional<Limit> latest(List<Limit> limits, String id, LocalDate day) {
