@@ -135,12 +135,18 @@ final class Planner {
                 });
             }
         }
+        // A reading of which no good value can be supposed opens what it opens all the same, and that is closed again after it.
+        List<String> unsupposed = tasks.values().stream().filter(t -> !t.isWork() && !t.wanted.isEmpty() && GoodResult.of(t.wanted) == null)
+                .map(t -> Entry.key(t.point, t.what)).toList();
+        wantedAt(concluded).filter(w -> w.openedFor().stream().anyMatch(unsupposed::contains)).toList().forEach(this::prove);
         // A step answers every want of its kind there, whichever check has it.
-        for (Card card : book.cards().values()) {
-            if (card.gates().contains(gate)) {
-                concluded.required(card.id()).forEach(required -> concluded.of(required, Wanted.class).stream().filter(w -> tasks.containsKey(step(w))).forEach(w -> answer(tasks.get(step(w)), w)));
-            }
-        }
+        wantedAt(concluded).filter(w -> tasks.containsKey(step(w))).forEach(w -> answer(tasks.get(step(w)), w));
+    }
+
+    /** Everything that this gate wants. */
+    private Stream<Wanted> wantedAt(Conclusions concluded) {
+        return book.cards().values().stream().filter(card -> card.gates().contains(gate))
+                .flatMap(card -> concluded.required(card.id()).stream()).flatMap(required -> concluded.of(required, Wanted.class).stream());
     }
 
     /** Of readings that count only together, none is proven while they were not taken together, or one of them is spent. */
@@ -379,6 +385,8 @@ final class Planner {
         Wanted look = book.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> open.concluded().required(c.id()).stream())
                 .flatMap(r -> open.concluded().of(r, Wanted.class).stream())
                 .filter(w -> w.want().weakest() != Deed.DONE && (Entry.covers(w.point(), at) || Entry.covers(at, w.point())))
+                // Not what takes the part to pieces again: somebody else looks at it as it is now.
+                .filter(w -> !book.library().assembly().isReadApart(w.card(), w.aspect()))
                 .min(Comparator.comparing((Wanted w) -> !tasks.containsKey(step(w))).thenComparing(w -> w.card().needs()).thenComparing(w -> w.want().weakest() != Deed.SEEN)
                         .thenComparing(w -> Math.abs(w.point().length() - at.length())).thenComparing(Wanted::key)).orElse(null);
         if (look == null) {
