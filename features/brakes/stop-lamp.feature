@@ -272,6 +272,12 @@ Feature: Stop lamp
         | electrics/earth              | damaged  |
         | electrics/switches           | damaged  |
 
+    Scenario: and so may a rod
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And machine tried controls-lighting-stop-lamp 2 times
+      And front-brake/rod was adjusted
+      Then brakes.stop-lamp-controls is stale
+
     Scenario: a cable that was set may leave its switch behind
       Given a motorcycle with a cable drum in front and a rod drum behind
       And machine tried controls-lighting-stop-lamp 2 times

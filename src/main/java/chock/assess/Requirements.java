@@ -215,6 +215,10 @@ public final class Requirements {
     /** The last reading, certainly later, that cannot have been taken while this was closed; putting one's own slip right is no reading. */
     public List<Evidence> openedSince(Wanted wanted, Evidence closed) {
         List<Evidence> last = new ArrayList<>();
+        // A record of the first form has no remark to say how it was read assembled; it is judged as it was.
+        if (record.form() < RecordForm.NEWEST) {
+            return last;
+        }
         for (String key : wanted.openedFor()) {
             for (Evidence reading : byKey().getOrDefault(key, List.of())) {
                 boolean later = reading.laterThan(closed) && (last.isEmpty() || reading.newerThan(last.get(0)));

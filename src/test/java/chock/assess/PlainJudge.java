@@ -243,6 +243,9 @@ final class PlainJudge {
 
     /** Something was read later that nobody can read with this closed, and no remark says how. */
     private boolean wasOpenedToRead(Entry closed, Wanted wanted) {
+        if (record.form() == 1) {
+            return false;
+        }
         List<Assembly.ReadApart> rows = ASSEMBLY.apart().getOrDefault(wanted.card().id() + " " + wanted.name(), ASSEMBLY.apart().getOrDefault(wanted.card().id(), List.of()));
         Map<String, String> named = wanted.card().place().match(wanted.required().point(), Examples.BOOK.library().places()).orElseThrow();
         for (Assembly.ReadApart row : rows) {

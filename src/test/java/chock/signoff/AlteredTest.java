@@ -42,6 +42,12 @@ class AlteredTest {
         assertThat(bench.verify(one, null, ShopBench.NOON).holds()).isFalse();
     }
 
+    /** A person's role may change without the person being another: it is no part of what is kept of a person. */
+    private static boolean inARole(byte[] record, int at) {
+        String before = new String(record, 0, at, StandardCharsets.UTF_8);
+        return before.lastIndexOf("role: ") > before.lastIndexOf('\n');
+    }
+
     @Test
     void of_a_record() throws IOException {
         ShopBench bench = new ShopBench(folder);
@@ -53,14 +59,15 @@ class AlteredTest {
         int refused = 0;
         for (int n = 0; n < SAMPLES; n++) {
             byte[] altered = good.clone();
-            altered[random.nextInt(good.length)] ^= (byte) (1 << random.nextInt(8));
+            int at = random.nextInt(good.length);
+            altered[at] ^= (byte) (1 << random.nextInt(8));
             try {
                 RecordVersion version = RecordVersion.of("r", altered);
                 assertThat(version.file()).isNotEqualTo(signed.file());
                 if (version.digest().equals(signed.digest())) {
                     assertThat(version.items()).isEqualTo(signed.items());
                     layout++;
-                } else {
+                } else if (!inARole(good, at)) {
                     assertThat(version.items()).as("what differs is named").isNotEqualTo(signed.items());
                 }
             } catch (UnusableInput e) {
