@@ -387,9 +387,15 @@ final class Pages {
     private List<Views.Link> looks(JobRecord record, String at, String gate, Instant now) {
         Gate of = gate.isEmpty() ? record.seeks().get(record.seeks().size() - 1) : Api.gateOf(gate);
         return judging.assess(record, List.of(of), now).gates().get(0).findings().stream()
-                .filter(f -> judging.book().cards().get(f.check()).wants().stream().anyMatch(want -> want.weakest() != Deed.DONE))
+                .filter(f -> canBeLookedAt(judging.book().cards().get(f.check())))
                 .flatMap(f -> f.places().stream().filter(p -> Entry.covers(at, p.point()) || at.equals("machine")).map(p -> new Views.Link("/machines/" + Query.encoded(record.id()) + "/write?check="
                         + Query.encoded(f.check()) + "&at=" + Query.encoded(p.point()) + "&gate=" + Query.encoded(of.id()), Points.title(p.point()) + ": " + question(f.check())))).toList();
+    }
+
+    /** Not what takes the part to pieces again: then what closes it would be asked once more. */
+    private boolean canBeLookedAt(Card card) {
+        return card.wants().stream().anyMatch(want -> want.weakest() != Deed.DONE)
+                && card.wants().stream().noneMatch(want -> judging.book().library().assembly().isReadApart(card, want.aspect()));
     }
 
     private Views.Field field(Context ctx, int n, Piece piece, JobRecord record, String account) {
