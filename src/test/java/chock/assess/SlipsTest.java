@@ -109,11 +109,12 @@ class SlipsTest {
         assertThat(Examples.judge(record).gates()).as(example).isNotEmpty().allMatch(GateVerdict::released);
         ArrayNode entries = (ArrayNode) file.get("entries");
         Conclusions concluded = Assessor.conclude(record, Examples.BOOK, Examples.DAY);
-        Set<String> opened = Examples.BOOK.cards().keySet().stream().flatMap(check -> concluded.required(check).stream()).flatMap(required -> concluded.of(required, SetAside.class).stream())
-                .filter(aside -> aside.reason() == SetAside.Reason.OPENED).map(SetAside::entry).collect(Collectors.toSet());
+        Set<String> over = Examples.BOOK.cards().keySet().stream().flatMap(check -> concluded.required(check).stream()).flatMap(required -> concluded.of(required, SetAside.class).stream())
+                .filter(aside -> aside.reason() == SetAside.Reason.OPENED || aside.reason() == SetAside.Reason.UNDONE)
+                .map(SetAside::entry).collect(Collectors.toSet());
         for (int i = 0; i < record.entries().size(); i++) {
             Entry entry = record.entries().get(i);
-            if (entry.is() instanceof Value.Amount && !isLookedAtAgain(record, i) && !opened.contains(entry.id())) {
+            if (entry.is() instanceof Value.Amount && !isLookedAtAgain(record, i) && !over.contains(entry.id())) {
                 String is = entries.get(i).get("is").asText();
                 for (Map.Entry<String, String> slip : slips(is).entrySet()) {
                     if (tried.add(record.seeks() + entry.point() + entry.what() + is + slip.getKey())) {
@@ -125,7 +126,7 @@ class SlipsTest {
         }
     }
 
-    /** Of the weather and the like the latest look decides, and a nut torqued once more was torqued anew: what was written before says nothing more. Nor does what was opened since for a reading. */
+    /** Of the weather and the like the latest look decides, and a nut torqued once more was torqued anew: what was written before says nothing more. Nor does what work undid or a reading opened since. */
     private static boolean isLookedAtAgain(JobRecord record, int i) {
         Entry one = record.entries().get(i);
         return (one.deed() == Deed.DONE || Examples.BOOK.library().ofTheDay().has(one.point()))
