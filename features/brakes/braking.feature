@@ -138,6 +138,15 @@ Feature: What the brakes do
       And it says "also at least 1 (common practice)"
       And it holds until 2001-01-01
 
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1974-01-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is fault at machine
+      And it says "at least 2 (StVZO, § 41 (1), read in a copy)"
+
     Scenario: judged on the first day of the law in Maryland
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the day is 2000-01-01

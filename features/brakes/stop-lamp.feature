@@ -200,6 +200,29 @@ Feature: Stop lamp
         | 1988-01-01 | 50 km/h  | not applicable |
         | 1988-01-01 | 51 km/h  | fault          |
 
+    Scenario Outline: Germany, as many controls as the law asks
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is DE
+      And the machine is first registered 1988-01-01
+      And machine tried controls-lighting-stop-lamp <count> times
+      Then brakes.stop-lamp-controls is <state>
+      And it says "at least 1 (StVZO, § 53 (2) and § 72, from memory)"
+
+      Examples:
+        | count | state |
+        | 0     | fault |
+        | 1     | met   |
+        | 2     | met   |
+
+    Scenario: judged on the first day of the law in Germany
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is DE
+      And the machine is first registered 1988-01-01
+      And machine tried controls-lighting-stop-lamp 1 times
+      Then brakes.stop-lamp-controls is met at machine
+      And it says "at least 1 (StVZO"
+
     Scenario: GB, a trials machine without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has lamps no

@@ -320,14 +320,14 @@ Feature: Clutch and gears
       And tom wrote that controls/clutch was bled
       Then controls.clutch-hydraulics is stale
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch hydraulic
       Then controls.clutch-hydraulics is missing at controls/clutch
       And it holds road-test, hand-over and no other gate
       And it is safety-critical
 
-    Scenario: nobody wrote that it was bled
+    Scenario: no record that it was bled
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch hydraulic
       And controls/clutch tried clutch-hydraulics firm-and-dry

@@ -98,7 +98,7 @@ Feature: Inside the engine
       And tom wrote that workshop seen altitude -450 m
       Then engine.altitude is met
 
-    Scenario: nobody wrote it down
+    Scenario: not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.altitude is missing at workshop
       And it holds first-start, indoor-run, road-test, hand-over and no other gate

@@ -96,7 +96,7 @@ Feature: Two-stroke crankcase
       Then engine.crankcase-pressure is missing at engine/cylinder-1
       And it says "which is no test"
 
-    Scenario: nobody wrote how long
+    Scenario: no time on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-pressure-at-start 6.0 psi ± 0.2 psi
@@ -327,7 +327,7 @@ Feature: Two-stroke crankcase
       Then engine.crankcase-vacuum is missing at engine/cylinder-1
       And it says "which is no test"
 
-    Scenario: nobody wrote how long
+    Scenario: no time on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/crankcase was opened 3 hours ago
       And engine/cylinder-1 measured crankcase-vacuum-at-start 20.0 kPa ± 0.5 kPa

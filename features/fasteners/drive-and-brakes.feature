@@ -9,7 +9,7 @@ Feature: Fasteners of engine, drive and brakes
       Then fasteners.engine-mounts is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.engine-mounts is missing
       And it holds road-test, hand-over and no other gate
@@ -82,7 +82,7 @@ Feature: Fasteners of engine, drive and brakes
       And transmission/sprockets/rear was torqued
       Then fasteners.sprockets is missing at transmission/sprockets/rear
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.sprockets is missing
       And it holds road-test, hand-over and no other gate
@@ -151,7 +151,7 @@ Feature: Fasteners of engine, drive and brakes
       Then fasteners.final-drive is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft
       Then fasteners.final-drive is missing
@@ -204,7 +204,7 @@ Feature: Fasteners of engine, drive and brakes
       Then fasteners.torque-arm is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.torque-arm is missing
       And it holds road-test, hand-over and no other gate

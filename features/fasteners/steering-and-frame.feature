@@ -9,7 +9,7 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.handlebar-clamps is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.handlebar-clamps is missing
       And it holds road-test, hand-over and no other gate
@@ -56,7 +56,7 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.yoke-clamps is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.yoke-clamps is missing
       And it holds road-test, hand-over and no other gate
@@ -137,7 +137,7 @@ Feature: Fasteners of steering, frame and springing
       And steering/head/stem-nut was torqued
       Then fasteners.stem-nut is missing at steering/head/stem-nut
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.stem-nut is missing
       And it holds road-test, hand-over and no other gate
@@ -227,7 +227,7 @@ Feature: Fasteners of steering, frame and springing
       And front-fork/links was torqued
       Then fasteners.girder-spindles is missing at front-fork/links
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing girder
       Then fasteners.girder-spindles is missing
@@ -324,7 +324,7 @@ Feature: Fasteners of steering, frame and springing
       And rear-fork/pivot was torqued
       Then fasteners.swing-arm is missing at rear-fork/pivot
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.swing-arm is missing
       And it holds road-test, hand-over and no other gate
@@ -388,7 +388,7 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.rear-dampers is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.rear-dampers is missing
       And it holds road-test, hand-over and no other gate
@@ -475,7 +475,7 @@ Feature: Fasteners of steering, frame and springing
       And frame/sidecar-fittings was torqued
       Then fasteners.sidecar-fittings is missing at frame/sidecar-fittings
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then fasteners.sidecar-fittings is missing
@@ -538,7 +538,7 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.stands is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.stands is missing
       And it holds road-test, hand-over and no other gate
@@ -583,7 +583,7 @@ Feature: Fasteners of steering, frame and springing
       Then fasteners.footrests is met
       And it does not lapse by itself
 
-    Scenario: nobody wrote that it was torqued
+    Scenario: no record that it was torqued
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fasteners.footrests is missing
       And it holds road-test, hand-over and no other gate

@@ -40,7 +40,7 @@ Feature: Petrol and leaks
       And fuel/petrol was filled
       Then fuel.age is met at fuel/petrol
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then fuel.age is missing at fuel/petrol
       And it holds first-start, indoor-run, road-test, hand-over and no other gate

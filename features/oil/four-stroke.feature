@@ -166,7 +166,7 @@ Feature: Four-stroke oil
         | 365 | met   |
         | 366 | fault |
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is a four-stroke
       Then oil.engine-age is missing at oil/engine-oil

@@ -153,7 +153,7 @@ Feature: Gearbox and fork oil
         | 730 | met   |
         | 731 | fault |
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.gearbox-age is missing at transmission/gearbox/oil
       And it holds first-start, indoor-run, road-test, hand-over and no other gate
@@ -215,7 +215,7 @@ Feature: Gearbox and fork oil
         | 730 | met   |
         | 731 | fault |
 
-    Scenario: nobody wrote that it was done
+    Scenario: no record that it was done
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.fork is missing at front-fork/oil
       And it holds road-test, hand-over and no other gate

@@ -12,7 +12,7 @@ Feature: Is the work finished, and did somebody else look at it?
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper was <work> 1 day ago
       Then record.reassembled is fault
-      And it says "front brake, caliper: <work> 2026-11-24 09:00 by Ida Marrow (e1) and nobody wrote later that it is together again"
+      And it says "front brake, caliper: <work> 2026-11-24 09:00 by Ida Marrow (e1); no later record that it is together again"
 
       Examples:
         | work     |

@@ -40,7 +40,7 @@ Feature: The ride
       And ride seen route agreed
       Then roadtest.route is missing
 
-    Scenario: somebody waits, and nobody wrote down where
+    Scenario: somebody waits, and where is not on record
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And ride seen somebody-waiting knows-route-and-hour
       Then roadtest.route is missing

@@ -162,8 +162,7 @@ public final class Assessor {
         places.sort(Comparator.comparing(Finding.AtPlace::state).thenComparing(Finding.AtPlace::point));
         Finding.AtPlace worst = places.get(0);
         boolean met = worst.state() == State.MET;
-        String remedy = concluded.required(card.id()).stream().filter(required -> required.point().equals(worst.point())).findFirst()
-                .map(required -> FirstToDo.about(card, worst.state(), required, concluded)).orElse(met ? null : card.remedy());
+        String remedy = FirstToDo.about(card, worst.state(), worst.point(), concluded);
         List<String> notes = places.stream().flatMap(p -> p.notes().stream()).distinct().toList();
         Set<String> evidence = new TreeSet<>();
         places.forEach(p -> evidence.addAll(p.evidence()));

@@ -61,8 +61,7 @@ public final class Explainer {
 
     private Explanation explain(Card card) {
         List<AtPlace> places = concluded.required(card.id()).stream().map(r -> place(card, r)).sorted(Comparator.comparing(AtPlace::state).thenComparing(AtPlace::point)).toList();
-        String remedy = places.isEmpty() ? card.remedy() : concluded.required(card.id()).stream().filter(r -> r.point().equals(places.get(0).point())).findFirst()
-                .map(worst -> FirstToDo.about(card, places.get(0).state(), worst, concluded)).orElse(card.remedy());
+        String remedy = places.isEmpty() ? card.remedy() : FirstToDo.about(card, places.get(0).state(), places.get(0).point(), concluded);
         return new Explanation(card.id(), card.question(), card.applies(), places, remedy);
     }
 
@@ -114,7 +113,7 @@ public final class Explainer {
             return new Considered(e.id(), Fate.DECIDES, says, List.of());
         }
         if (decides) {
-            return new Considered(e.id(), Fate.SET_ASIDE, says, Stream.concat(aside.stream(), Stream.of("what it shows bad counts all the same")).toList());
+            return new Considered(e.id(), Fate.SET_ASIDE, says, Stream.concat(aside.stream(), Stream.of("a fault that it shows still counts")).toList());
         }
         return new Considered(e.id(), stands ? Fate.STANDS : Fate.SET_ASIDE, says, stands ? List.of(wanted.countsTogether() ? "not taken together with the newest that belong together" : "a newer one decides") : aside);
     }

@@ -4,6 +4,7 @@ import chock.assess.facts.Required;
 import chock.assess.facts.Standing;
 import chock.assess.facts.Wanted;
 import chock.record.Deed;
+import chock.record.Listing;
 import chock.rulebook.Card;
 import chock.rulebook.LimitFor;
 import java.util.ArrayList;
@@ -20,12 +21,13 @@ import java.util.stream.Collectors;
 final class FirstToDo {
     private FirstToDo() { }
 
-    /** What clears a check in this state at the worst of its places, or null when it is met. */
-    static String about(Card card, State state, Required worst, Conclusions concluded) {
+    /** What clears a check in this state at this place, the worst of its places, or null when it is met. */
+    static String about(Card card, State state, String point, Conclusions concluded) {
         return switch (state) {
             case MET -> null;
             case FAULT -> card.remedy();
-            default -> open(card, worst, concluded);
+            default -> concluded.required(card.id()).stream().filter(required -> required.point().equals(point)).findFirst()
+                    .map(required -> open(card, required, concluded)).orElse(card.remedy());
         };
     }
 
@@ -46,10 +48,10 @@ final class FirstToDo {
         }
         // Whatever stands is not good enough, such as two readings that differ: all of it again.
         String first = (lookUp + " " + looks(open.isEmpty() ? wanted : open)).strip();
-        return first.isEmpty() ? card.remedy() : first + " Where it is not good: " + card.remedy();
+        return first.isEmpty() ? card.remedy() : first + " If the result is not good: " + card.remedy();
     }
 
-    /** {@code Look at the date mark; measure the gap at rest and the gap when on; write down what you find.} */
+    /** {@code Look at the date mark; measure the gap at rest and the gap when on; write down the result.} */
     private static String looks(List<Wanted> open) {
         Map<String, List<String>> byVerb = new LinkedHashMap<>();
         open.forEach(want -> {
@@ -62,13 +64,8 @@ final class FirstToDo {
         if (byVerb.isEmpty()) {
             return "";
         }
-        String all = byVerb.entrySet().stream().map(verb -> verb.getKey() + " " + list(verb.getValue())).collect(Collectors.joining("; "));
-        return Character.toUpperCase(all.charAt(0)) + all.substring(1) + "; write down what you find.";
-    }
-
-    private static String list(List<String> named) {
-        int last = named.size() - 1;
-        return last == 0 ? named.get(0) : String.join(", ", named.subList(0, last)) + " and " + named.get(last);
+        String all = byVerb.entrySet().stream().map(verb -> verb.getKey() + " " + Listing.and(verb.getValue())).collect(Collectors.joining("; "));
+        return Character.toUpperCase(all.charAt(0)) + all.substring(1) + "; write down the result.";
     }
 
     private static String verb(Deed weakest) {

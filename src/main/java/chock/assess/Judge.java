@@ -37,7 +37,7 @@ public final class Judge {
 
     public static Lack nothingRecorded(Wanted wanted) {
         return new Lack(wanted.required(), State.MISSING, switch (wanted.want().weakest()) {
-            case DONE -> "nobody wrote that it was " + wanted.want().aspect() + at(wanted);
+            case DONE -> "no record that it was " + wanted.want().aspect() + at(wanted);
             case MEASURED -> words(wanted.want().aspect()) + at(wanted) + " was never measured";
             case TRIED -> words(wanted.want().aspect()) + at(wanted) + " was never tried";
             default -> words(wanted.want().aspect()) + at(wanted) + " was never looked at";

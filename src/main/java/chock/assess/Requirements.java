@@ -564,9 +564,9 @@ public final class Requirements {
                 && (!wanted.faulty(evidence) || wanted.isMendedBy(work.entry(), evidence)));
     }
 
-    /** True when the local code sets this limit for other dates of first registration and not for this machine's. */
-    public boolean exemptByRegistration(String limit) {
-        return book.exemptByRegistration(limit, record);
+    /** True when the local code sets this limit for other machines only: registered later, or faster. */
+    public boolean exemptByLaw(String limit) {
+        return book.exemptByLaw(limit, record);
     }
 
     /** True when what a rule worked out is a fault, though its limit is not known whole: by itself, or outside of what is known. */

@@ -99,7 +99,8 @@ final class Telling {
             }
             case OPENED -> {
                 Entry reading = record.entry(reasons.get(0).by()).orElseThrow();
-                yield "came before " + Judge.brief(reading) + " of " + reading.at() + " at " + Points.words(reading.point()) + " (" + reading.id() + "), which cannot be had with this closed; if it was, correct it with a remark that begins '"
+                yield "is older than " + Judge.brief(reading) + " of " + reading.at() + " at " + Points.words(reading.point()) + " (" + reading.id()
+                        + "), which needs the part apart; if it was read assembled, correct that reading with a remark that begins '"
                         + reasons.get(0).wanted().laid().readAssembled() + "' and says how";
             }
             case TOO_OLD -> "is too old; it holds " + reasons.get(0).wanted().holds().words() + (reasons.get(0).wanted().holds().hours() != null && entry.at().time() == null ? "; write the time of day with it" : "");

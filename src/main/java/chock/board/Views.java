@@ -103,12 +103,12 @@ final class Views {
 
     /** @param places where to write it down: one link for each place that is not met, or for each where all are */
     record FindingLine(String check, String state, String sign, boolean critical, String says, List<String> also, List<String> notes, String basis, String limit, String remedy,
-                       String caution, List<Link> places, String why) {
+                       String caution, List<Link> places, String why, String toDo) {
         static FindingLine of(Finding f, String machine, String gate, boolean mayWrite) {
             List<Link> places = !mayWrite ? List.of() : f.places().stream().filter(p -> f.state() == State.MET || p.state() != State.MET)
                     .map(p -> new Link("/machines/" + Query.encoded(machine) + "/write?check=" + Query.encoded(f.check()) + "&at=" + Query.encoded(p.point()) + "&gate=" + Query.encoded(gate), Points.title(p.point()))).toList();
             return new FindingLine(f.check(), f.state().id(), Wording.sign(f.state()), f.critical(), f.says(), List.copyOf(Wording.elsewhere(f)), List.copyOf(Wording.notes(f)), Wording.basis(f),
-                    f.limit() == null ? "" : f.limit().words(), f.state() == State.MET || f.remedy() == null ? "" : f.remedy(), f.caution() == null ? "" : f.caution(), places, "/machines/" + Query.encoded(machine) + "/why?check=" + Query.encoded(f.check()) + "&gate=" + Query.encoded(gate));
+                    f.limit() == null ? "" : f.limit().words(), f.state() == State.MET || f.remedy() == null ? "" : f.remedy(), f.caution() == null ? "" : f.caution(), places, "/machines/" + Query.encoded(machine) + "/why?check=" + Query.encoded(f.check()) + "&gate=" + Query.encoded(gate), Wording.toDo(f.state()));
         }
     }
 

@@ -155,7 +155,7 @@ final class EntryReading {
             if (wanted.contains(key) && !written) {
                 read.faults.addIfNew(path + "." + key, "this is missing", missing(key));
             } else if (written && !wanted.contains(key) && !optional.contains(key)) {
-                read.faults.addIfNew(path + "." + key, "this does not go with " + deed.key(), "Leave it out" + (wanted.isEmpty() ? "" : "; " + deed.key() + " goes with " + Reading.orList(wanted).replace(" or ", " and ")));
+                read.faults.addIfNew(path + "." + key, "this does not go with " + deed.key(), "Leave it out" + (wanted.isEmpty() ? "" : "; " + deed.key() + " goes with " + Listing.and(wanted)));
             }
         }
     }
@@ -184,7 +184,7 @@ final class EntryReading {
         if (form < RecordForm.NEWEST) {
             read.faults.addIfNew(key, "in " + RecordForm.name(form) + " work names no instrument", "Write " + RecordForm.name(RecordForm.NEWEST) + " on the first line to use this");
         } else if (tooled == null) {
-            read.faults.addIfNew(key, "this does not go with " + work, "Leave it out; it goes with " + Reading.orList(read.words.tooled().keySet().stream().sorted().toList()));
+            read.faults.addIfNew(key, "this does not go with " + work, "Leave it out; it goes with " + Listing.or(read.words.tooled().keySet().stream().sorted().toList()));
         } else if (!read.isWritten(path + ".with")) {
             wrong(path + ".is", "what it was " + work + " to, without the instrument", "Write with: the id of the " + tooled.with() + " as well");
         } else {
@@ -242,7 +242,7 @@ final class EntryReading {
     private void misplaced(String path, String point, String aspect) {
         Set<String> places = aspect == null ? Set.of() : read.words.aspects().get(aspect).places();
         if (point != null && !places.isEmpty() && !places.contains(point) && read.isNew(path + ".point")) {
-            wrong(path + ".point", "no check asks for " + aspect + " at " + Faults.quoted(point), "Write it at " + Reading.orList(nearest(point, places))
+            wrong(path + ".point", "no check asks for " + aspect + " at " + Faults.quoted(point), "Write it at " + Listing.or(nearest(point, places))
                     + "; when it belongs to none of these and something is wrong, write defect with what is wrong in your own words");
         }
     }

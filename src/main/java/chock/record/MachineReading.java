@@ -128,7 +128,7 @@ final class MachineReading {
         boolean two = engine.cycle() == Machine.Cycle.TWO_STROKE;
         if (engine.oiling() != null && !oilings(two).contains(engine.oiling())) {
             wrong(path + ".oiling", "a " + cycle + " is not oiled by " + Reading.spelled(engine.oiling()),
-                    "Write " + Reading.orList(oilings(two).stream().map(Reading::spelled).toList()));
+                    "Write " + Listing.or(oilings(two).stream().map(Reading::spelled).toList()));
         }
     }
 

@@ -17,17 +17,21 @@ import java.util.Map;
 final class Raw {
     static final String ID = "[A-Za-z0-9][A-Za-z0-9._-]{0,39}";
     private static final String ID_ADVICE = "Write a short id of letters, figures, dots and dashes, such as e1";
+    static final String FORM = "job-record/[12]";
+    static final String TERRITORY = "[A-Z]{2}(-[A-Z0-9]{1,3})?";
+    static final String YEAR = "\\d{4}";
+    static final String ROLE = "technician|inspector|lead";
     static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
 
     private Raw() { }
 
     record Job(
-            @NotBlank(message = "Write job-record/2") @Pattern(regexp = "job-record/[12]", message = "Write job-record/2; records that begin with job-record/1 are read as well") String chock,
+            @NotBlank(message = "Write job-record/2") @Pattern(regexp = FORM, message = "Write job-record/2; records that begin with job-record/1 are read as well") String chock,
             @NotBlank(message = "Write the record's own number, such as HV-0142") String record,
             @NotBlank(message = "Write the workshop's name") String workshop,
             @NotBlank(message = "Write the workshop's time zone, such as Europe/London") String zone,
             @NotBlank(message = "Write the ISO 3166 code of where the machine will be ridden, such as GB or US-VA")
-            @Pattern(regexp = "[A-Z]{2}(-[A-Z0-9]{1,3})?", message = "Write the ISO 3166 code in capitals, such as GB or US-VA") String territory,
+            @Pattern(regexp = TERRITORY, message = "Write the ISO 3166 code in capitals, such as GB or US-VA") String territory,
             @NotBlank(message = "Write no, or yes when one person works alone") String onePerson,
             @NotEmpty(message = "Write the gates asked for, such as [road-test]") List<String> seeks,
             @NotNull(message = "Write the machine") @Valid Machine machine,
@@ -52,7 +56,7 @@ final class Raw {
             @NotBlank(message = "Write the number, or the word none") String frameNumber,
             @NotBlank(message = "Write the number, or the word none") String engineNumber,
             @NotBlank(message = "Write motorcycle, motorcycle-sidecar, moped or moped-3w") String kind,
-            @NotBlank(message = "Write the year, such as 1974") @Pattern(regexp = "\\d{4}", message = "Write the year alone, such as 1974") String built,
+            @NotBlank(message = "Write the year, such as 1974") @Pattern(regexp = YEAR, message = "Write the year alone, such as 1974") String built,
             @NotBlank(message = "Write the day, such as 1974-06-14") @Pattern(regexp = DAY, message = "Write the day, such as 1974-06-14") String firstRegistered,
             @NotBlank(message = "Write the speed with its unit, such as 120 km/h") String topSpeed,
             @NotBlank(message = "Write how many people it seats, such as 2") String seats,
@@ -170,7 +174,7 @@ final class Raw {
     record Person(
             @NotBlank(message = ID_ADVICE) @Pattern(regexp = ID, message = ID_ADVICE) String id,
             @NotBlank(message = "Write the full name") String name,
-            @NotBlank(message = "Write technician, inspector or lead") @Pattern(regexp = "technician|inspector|lead", message = "Write technician, inspector or lead") String role,
+            @NotBlank(message = "Write technician, inspector or lead") @Pattern(regexp = ROLE, message = "Write technician, inspector or lead") String role,
             String note) { }
 
     record Instrument(

@@ -294,7 +294,7 @@ final class Reading {
             return true;
         }
         faults.add(path, Faults.quoted(amount.toString()) + " is " + article(amount.unit().dimension().words()) + "; " + article(kind.words()) + " is wanted",
-                "Write it in " + orList(Unit.symbolsOf(kind)));
+                "Write it in " + Listing.or(Unit.symbolsOf(kind)));
         return false;
     }
 
@@ -302,7 +302,7 @@ final class Reading {
     void unreadable(String path, String text, UnreadableQuantity e, Unit.Dimension kind) {
         // The message reads: what was written, in quotes, a colon, and what is wrong with it.
         String says = e.getMessage().substring(e.getMessage().indexOf("': ") + 3);
-        String units = kind == null ? "" : "Write a number and its unit: " + orList(Unit.symbolsOf(kind));
+        String units = kind == null ? "" : "Write a number and its unit: " + Listing.or(Unit.symbolsOf(kind));
         boolean general = says.startsWith("write a number") || says.startsWith("the unit is missing");
         String advice = Character.toUpperCase(says.charAt(0)) + says.substring(1);
         faults.add(path, Faults.quoted(text) + " is not an amount", units.isEmpty() ? advice : general ? units : says.contains("not a unit") ? advice + ". " + units : advice);
@@ -310,9 +310,5 @@ final class Reading {
 
     static String article(String name) {
         return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
-    }
-
-    static String orList(List<String> items) {
-        return items.size() == 1 ? items.get(0) : String.join(", ", items.subList(0, items.size() - 1)) + " or " + items.get(items.size() - 1);
     }
 }

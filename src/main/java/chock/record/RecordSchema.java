@@ -473,6 +473,6 @@ public final class RecordSchema {
     }
 
     private ObjectNode amount(Unit.Dimension kind, String says) {
-        return pattern(AMOUNT, kind == null ? says : says + " In " + Reading.orList(Unit.symbolsOf(kind)) + ".");
+        return pattern(AMOUNT, kind == null ? says : says + " In " + Listing.or(Unit.symbolsOf(kind)) + ".");
     }
 }

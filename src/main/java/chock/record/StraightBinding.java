@@ -17,12 +17,12 @@ import java.util.regex.Pattern;
  * {@link Binding}, which says what is wrong; the libraries it needs for that take long to begin.
  */
 final class StraightBinding {
-    private static final Pattern FORM = Pattern.compile("job-record/[12]");
-    private static final Pattern TERRITORY = Pattern.compile("[A-Z]{2}(-[A-Z0-9]{1,3})?");
+    private static final Pattern FORM = Pattern.compile(Raw.FORM);
+    private static final Pattern TERRITORY = Pattern.compile(Raw.TERRITORY);
     private static final Pattern ID = Pattern.compile(Raw.ID);
     private static final Pattern DAY = Pattern.compile(Raw.DAY);
-    private static final Pattern YEAR = Pattern.compile("\\d{4}");
-    private static final Pattern ROLE = Pattern.compile("technician|inspector|lead");
+    private static final Pattern YEAR = Pattern.compile(Raw.YEAR);
+    private static final Pattern ROLE = Pattern.compile(Raw.ROLE);
 
     private final ObjectNode keys;
     private int taken;

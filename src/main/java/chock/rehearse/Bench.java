@@ -369,23 +369,8 @@ final class Bench {
 
     // A finding is the same at every gate that asks for it; judging one of them is enough.
     private Gate gateFor(Expected one) {
-        if (one instanceof Expected.Verdict verdict) {
-            return verdict.gate();
-        }
-        if (one instanceof Expected.ReleasedUntil until) {
-            return until.gate();
-        }
-        if (one instanceof Expected.Closes closes) {
-            return closes.gate();
-        }
-        if (one instanceof Expected.Alone alone) {
-            return alone.gate();
-        }
-        if (one instanceof Expected.OnlyNeeding needing) {
-            return needing.gate();
-        }
-        if (one instanceof Expected.FirstStep first) {
-            return first.gate();
+        if (one instanceof Expected.AtOneGate at) {
+            return at.gate();
         }
         if (one instanceof Expected.RunEndsAt) {
             return Gate.INDOOR_RUN;

@@ -101,6 +101,13 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
             all.add(change(limit, turned, "exactly " + ends(limit) + " " + (limit.passesAtLimit() ? "fails instead of passing" : "passes instead of failing"),
                     "a reading of exactly " + ends(limit), concerns, of));
         }
+        if (limit.fasterThan() != null) {
+            for (Quantity by : List.of(new Quantity(BigDecimal.ONE, limit.fasterThan().unit()), new Quantity(BigDecimal.ONE.negate(), limit.fasterThan().unit()))) {
+                Quantity speed = limit.fasterThan().plus(by);
+                all.add(change(limit, faster(limit, speed), "faster than " + limit.fasterThan() + " becomes faster than " + speed,
+                        "a machine between " + limit.fasterThan() + " and " + speed + ", one end included", concerns, of));
+            }
+        }
         for (int days : List.of(1, -1)) {
             dates(all, limit, days, concerns, of, mayBeginEarlier);
         }
@@ -152,7 +159,12 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
     }
 
     private static Limit copy(Limit l, Limit.Sense sense, Quantity value, Quantity upper, boolean passes, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore) {
-        return new Limit(l.id(), l.of(), sense, value, upper, passes, l.resolution(), from, registeredFrom, registeredBefore, l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
+        return new Limit(l.id(), l.of(), sense, value, upper, passes, l.resolution(), from, registeredFrom, registeredBefore, l.fasterThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
+    }
+
+    private static Limit faster(Limit l, Quantity speed) {
+        return new Limit(l.id(), l.of(), l.sense(), l.value(), l.upper(), l.passesAtLimit(), l.resolution(), l.from(), l.registeredFrom(), l.registeredBefore(), speed,
+                l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
     }
 
     private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {

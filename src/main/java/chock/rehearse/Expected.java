@@ -37,6 +37,32 @@ sealed interface Expected {
         return otherwise(judged);
     }
 
+    /** Something to be seen at one gate. */
+    sealed interface AtOneGate extends Expected {
+        Gate gate();
+    }
+
+    /** Something of the order of work for a gate: no check, and not in the judgement. */
+    sealed interface OfTheOrder extends AtOneGate {
+        @Override
+        default String check() {
+            return null;
+        }
+
+        @Override
+        default Optional<String> otherwise(Assessment judged) {
+            throw new IllegalStateException("the order of work is asked of the rule book");
+        }
+
+        @Override
+        default Optional<String> otherwise(Assessment judged, RuleBook book) {
+            return otherwise(OrderOfWork.of(judged.record(), book, gate(), judged.asOf()).steps());
+        }
+
+        /** What was found instead among the steps. */
+        Optional<String> otherwise(List<OrderOfWork.Step> steps);
+    }
+
     private static Optional<Finding> finding(Assessment judged, String check) {
         return judged.gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(check)).findFirst();
     }
@@ -132,7 +158,7 @@ sealed interface Expected {
     }
 
     /** The verdict at a gate. */
-    record Verdict(Gate gate, String verdict) implements Expected {
+    record Verdict(Gate gate, String verdict) implements AtOneGate {
         @Override
         public String check() {
             return null;
@@ -155,7 +181,7 @@ sealed interface Expected {
      *
      * @param closes whether it does
      */
-    record Closes(Gate gate, String check, boolean closes) implements Expected {
+    record Closes(Gate gate, String check, boolean closes) implements AtOneGate {
         @Override
         public Optional<String> otherwise(Assessment judged) {
             GateVerdict found = at(judged, gate);
@@ -180,7 +206,7 @@ sealed interface Expected {
     }
 
     /** That one check holds a gate and no other does. */
-    record Alone(Gate gate, String check) implements Expected {
+    record Alone(Gate gate, String check) implements AtOneGate {
         @Override
         public Optional<String> otherwise(Assessment judged) {
             GateVerdict found = at(judged, gate);
@@ -208,40 +234,19 @@ sealed interface Expected {
     }
 
     /** All the checks that the remaining work for a gate can prove only so. */
-    record OnlyNeeding(Gate gate, Set<String> checks, Card.Needs needs) implements Expected {
+    record OnlyNeeding(Gate gate, Set<String> checks, Card.Needs needs) implements OfTheOrder {
         @Override
-        public String check() {
-            return null;
-        }
-
-        @Override
-        public Optional<String> otherwise(Assessment judged) {
-            throw new IllegalStateException("the order of work is asked of the rule book");
-        }
-
-        @Override
-        public Optional<String> otherwise(Assessment judged, RuleBook book) {
-            Set<String> found = OrderOfWork.of(judged.record(), book, gate, judged.asOf()).steps().stream().filter(step -> step.needs() == needs)
+        public Optional<String> otherwise(List<OrderOfWork.Step> steps) {
+            Set<String> found = steps.stream().filter(step -> step.needs() == needs)
                     .flatMap(step -> step.checks().stream()).collect(Collectors.toCollection(TreeSet::new));
             return unless(found.equals(checks), "it is " + (found.isEmpty() ? "nothing" : String.join(", ", found)));
         }
     }
 
     /** What is to be done first for a gate. */
-    record FirstStep(Gate gate, String part) implements Expected {
+    record FirstStep(Gate gate, String part) implements OfTheOrder {
         @Override
-        public String check() {
-            return null;
-        }
-
-        @Override
-        public Optional<String> otherwise(Assessment judged) {
-            throw new IllegalStateException("the order of work is asked of the rule book");
-        }
-
-        @Override
-        public Optional<String> otherwise(Assessment judged, RuleBook book) {
-            List<OrderOfWork.Step> steps = OrderOfWork.of(judged.record(), book, gate, judged.asOf()).steps();
+        public Optional<String> otherwise(List<OrderOfWork.Step> steps) {
             return unless(!steps.isEmpty() && steps.get(0).says().contains(part), steps.isEmpty() ? "there is nothing left to do" : steps.get(0).says());
         }
     }
@@ -256,7 +261,7 @@ sealed interface Expected {
      *
      * @param because the check that lapses first, or null when that does not matter
      */
-    record ReleasedUntil(Gate gate, LocalDate day, String because) implements Expected {
+    record ReleasedUntil(Gate gate, LocalDate day, String because) implements AtOneGate {
         @Override
         public String check() {
             return null;

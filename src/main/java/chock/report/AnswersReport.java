@@ -52,7 +52,7 @@ public record AnswersReport(Assessment assessment, List<Explanation> why, boolea
             }
         }
         if (!why.remedy().isEmpty()) {
-            page.put(2, "To clear: ", why.remedy());
+            page.put(2, why.toDo(), why.remedy());
         }
     }
 

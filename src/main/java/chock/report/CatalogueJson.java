@@ -113,6 +113,7 @@ public final class CatalogueJson {
         node.put("value", decimal(limit.value())).put("upper", decimal(limit.upper()));
         node.put("unit", limit.value() == null ? null : limit.value().unit().symbol()).put("passesAtLimit", limit.passesAtLimit());
         node.put("from", day(limit.from())).put("registeredFrom", day(limit.registeredFrom())).put("registeredBefore", day(limit.registeredBefore()));
+        node.put("fasterThan", limit.fasterThan() == null ? null : limit.fasterThan().toString());
         node.put("reviewed", day(limit.reviewed()));
         node.set("source", source(limit.source()));
         return node;

@@ -178,6 +178,9 @@ public record CheckInWords(Card card, List<Row> rows) {
         if (limit.registeredBefore() != null) {
             words.append(limit.registeredFrom() == null ? ", for machines first registered before " : " and before ").append(limit.registeredBefore());
         }
+        if (limit.fasterThan() != null) {
+            words.append(", for machines faster than ").append(limit.fasterThan());
+        }
         words.append(", looked up ").append(limit.reviewed());
         if (limit.territory() == null && limit.maker() == Limit.Maker.REPLACES) {
             words.append("; a maker's figure is asked for and replaces it where it may");

@@ -110,7 +110,7 @@ public final class HtmlReport {
             html.append("<p class=\"small\">").append(escape(Wording.basis(finding))).append("</p>\n");
         }
         if (finding.remedy() != null && finding.state() != State.MET) {
-            paragraph(html, "To clear: ", finding.remedy());
+            paragraph(html, Wording.toDo(finding.state()), finding.remedy());
         }
         if (finding.caution() != null) {
             paragraph(html, "Caution: ", finding.caution());

@@ -104,7 +104,7 @@ public final class TextReport {
             page.put(4, Wording.basis(finding));
         }
         if (finding.remedy() != null) {
-            page.put(4, "To clear: ", finding.remedy());
+            page.put(4, Wording.toDo(finding.state()), finding.remedy());
         }
         if (finding.caution() != null) {
             page.put(4, "Caution: ", finding.caution());

@@ -27,6 +27,11 @@ public record WhyWords(String check, String question, String none, List<Place> p
         }
     }
 
+    /** What stands before the remedy, by the worst place. */
+    public String toDo() {
+        return Wording.toDo(places.isEmpty() ? State.MISSING : places.get(0).state());
+    }
+
     public static WhyWords of(Explanation explanation) {
         String none = explanation.places().isEmpty() ? "Not asked: it is asked of " + explanation.applies() + "; this machine has none." : "";
         boolean open = explanation.places().stream().anyMatch(p -> p.state() != State.MET);

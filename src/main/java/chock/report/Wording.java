@@ -56,6 +56,11 @@ public final class Wording {
         };
     }
 
+    /** What stands before the remedy: a fault is cleared; what is only missing, stale or doubtful is a job to do. */
+    public static String toDo(State state) {
+        return state == State.FAULT ? "To clear: " : "To do: ";
+    }
+
     public static String meaning(State state) {
         return switch (state) {
             case FAULT -> "outside the limit, or in bad condition";

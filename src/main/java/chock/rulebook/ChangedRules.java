@@ -3,7 +3,6 @@ package chock.rulebook;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -13,12 +12,7 @@ import org.drools.drl.ast.descr.PackageDescr;
 import org.drools.drl.ast.descr.RuleDescr;
 import org.drools.drl.parser.DrlParser;
 import org.drools.drl.parser.DroolsParserException;
-import org.drools.model.Global;
 import org.drools.model.Model;
-import org.drools.model.EntryPoint;
-import org.drools.model.Query;
-import org.drools.model.Rule;
-import org.drools.model.TypeMetaData;
 import org.kie.internal.builder.conf.LanguageLevelOption;
 
 /**
@@ -30,7 +24,7 @@ public final class ChangedRules {
 
     private final List<ChangedRule> all = new ArrayList<>();
     private final Map<String, String> heads = new TreeMap<>();
-    private final Map<ChangedRule, Model> compiled = new ConcurrentHashMap<>();
+    private final Map<ChangedRule, List<Model>> compiled = new ConcurrentHashMap<>();
     private final Map<String, RuleKinds> kinds = new ConcurrentHashMap<>();
 
     private ChangedRules() { }
@@ -80,9 +74,7 @@ public final class ChangedRules {
         RuleKinds own = RuleKinds.read(new String(made.get(RuleKinds.FILE), StandardCharsets.UTF_8));
         kinds.merge(changed.get(0).file(), own, RuleKinds::and);
         List<Model> models = RuleBookLoader.modelsOf(made);
-        Map<String, Rule> rules = new LinkedHashMap<>();
-        models.forEach(model -> model.getRules().forEach(rule -> rules.put(rule.getName(), rule)));
-        changed.forEach(one -> compiled.put(one, new OneRule(models.get(0), rules.get(one.name()))));
+        changed.forEach(one -> compiled.put(one, Rules.part(models, one.name()::equals)));
     }
 
     /**
@@ -93,45 +85,7 @@ public final class ChangedRules {
      */
     public RuleBook inForce(RuleBook book, ChangedRule changed) {
         List<Model> models = RuleBookLoader.models();
-        models.add(compiled.get(changed));
+        models.addAll(compiled.get(changed));
         return book.without(changed.rule()).reasoningBy(Rules.of(models, RuleBookLoader.kinds().and(kinds.get(changed.file()))));
-    }
-
-    /** Of the rules that were compiled together, one. */
-    private record OneRule(Model of, Rule rule) implements Model {
-        @Override
-        public String getName() {
-            return of.getName() + rule.getName();
-        }
-
-        @Override
-        public String getPackageName() {
-            return of.getPackageName();
-        }
-
-        @Override
-        public List<Global> getGlobals() {
-            return of.getGlobals();
-        }
-
-        @Override
-        public List<Rule> getRules() {
-            return List.of(rule);
-        }
-
-        @Override
-        public List<Query> getQueries() {
-            return List.of();
-        }
-
-        @Override
-        public List<TypeMetaData> getTypeMetaDatas() {
-            return of.getTypeMetaDatas();
-        }
-
-        @Override
-        public List<EntryPoint> getEntryPoints() {
-            return of.getEntryPoints();
-        }
     }
 }

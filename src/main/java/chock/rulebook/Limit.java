@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.quantity.Bounds;
 import chock.quantity.Quantity;
+import chock.record.Machine;
 import chock.record.Plausible;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
  * @param from first day on which it applies
  * @param registeredFrom first registration date from which it applies to a machine, or null
  * @param registeredBefore first registration date before which it applies, or null
+ * @param fasterThan top speed above which it applies to a machine, or null
  * @param source where it comes from
  * @param reviewed day it was last looked up
  * @param maker whether a maker's figure is asked for
@@ -31,7 +33,7 @@ import java.util.stream.Stream;
  */
 public record Limit(String id, String of, Sense sense, Quantity value, Quantity upper, boolean passesAtLimit,
                     Quantity resolution, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore,
-                    Source source, LocalDate reviewed, Maker maker, boolean local, String territory, String file, int line) {
+                    Quantity fasterThan, Source source, LocalDate reviewed, Maker maker, boolean local, String territory, String file, int line) {
 
     /** Which side of the number is allowed. */
     public enum Sense {
@@ -49,9 +51,11 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
         /** Not asked for. */ NONE
     }
 
-    /** True when it applies to a machine first registered on this day. */
-    boolean meets(LocalDate registered) {
-        return (registeredFrom == null || !registered.isBefore(registeredFrom)) && (registeredBefore == null || registered.isBefore(registeredBefore));
+    /** True when it applies to this machine, by its first registration and its top speed. */
+    boolean meets(Machine machine) {
+        LocalDate registered = machine.firstRegistered();
+        return (registeredFrom == null || !registered.isBefore(registeredFrom)) && (registeredBefore == null || registered.isBefore(registeredBefore))
+                && (fasterThan == null || machine.topSpeed().compareTo(fasterThan) > 0);
     }
 
     /** The range allowed by this limit alone. Not for {@code within} and {@code maker-only}, which need the maker's figure. */

@@ -34,6 +34,7 @@ final class LimitReader {
         LocalDate from = sheet.date("from");
         LocalDate registeredFrom = sheet.optionalAs("registered-from", LocalDate::parse);
         LocalDate registeredBefore = sheet.optionalAs("registered-before", LocalDate::parse);
+        Quantity fasterThan = sheet.optionalAs("faster-than", Quantity::parse);
         Source source = source(sheet);
         LocalDate reviewed = sheet.date("reviewed");
         sheet.done();
@@ -45,7 +46,7 @@ final class LimitReader {
             sheet.fault("maker", number.sense.key() + " rests on the maker's figure", "Write maker: needed.");
         }
         return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, registeredFrom, registeredBefore,
-                source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
+                fasterThan, source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
     }
 
     /**
@@ -75,7 +76,7 @@ final class LimitReader {
             }
         }
         Source source = new Source(Source.Kind.HOUSE, house, author + " " + date + ": " + reason, null);
-        return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, null, null, source, date, Limit.Maker.NONE, false, null,
+        return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, null, null, null, source, date, Limit.Maker.NONE, false, null,
                 sheet.file(), sheet.line());
     }
 

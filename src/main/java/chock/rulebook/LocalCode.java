@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import chock.record.Machine;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -34,9 +35,9 @@ public record LocalCode(String code, String name, boolean union, List<String> me
         return !union && setsNone.containsKey(limit) || limits.stream().anyMatch(l -> l.id().equals(limit));
     }
 
-    /** What it says of this limit on a day, for a machine first registered on another; of one document, the latest. */
-    List<Limit> inForce(String limit, LocalDate registered, LocalDate day) {
-        List<Limit> rows = limits.stream().filter(l -> l.id().equals(limit) && !l.from().isAfter(day) && l.meets(registered)).toList();
+    /** What it says of this limit for a machine on a day; of one document, the latest. */
+    List<Limit> inForce(String limit, Machine machine, LocalDate day) {
+        List<Limit> rows = limits.stream().filter(l -> l.id().equals(limit) && !l.from().isAfter(day) && l.meets(machine)).toList();
         return rows.stream().filter(l -> rows.stream().noneMatch(later -> later.from().isAfter(l.from()) && Conflicts.sameDocument(l, later))).toList();
     }
 

@@ -417,7 +417,7 @@ public final class RuleBook {
         Limit base = inForce.get();
         List<LocalCode> local = codesOf(record.territory());
         List<Limit> rests = new ArrayList<>(List.of(base));
-        local.forEach(code -> rests.addAll(code.inForce(id, record.machine().firstRegistered(), day)));
+        local.forEach(code -> rests.addAll(code.inForce(id, record.machine(), day)));
         Optional<Limit> houses = latest(tightened(), id, day);
         houses.ifPresent(rests::add);
         boolean lawKnown = !base.local() || local.stream().anyMatch(code -> code.settles(id));
@@ -454,10 +454,10 @@ public final class RuleBook {
         return limits.stream().filter(l -> l.id().equals(id) && !l.from().isAfter(day)).max(Comparator.comparing(Limit::from));
     }
 
-    /** True when local codes set this limit, and none of them for a machine of this date of first registration. */
-    public boolean exemptByRegistration(String id, JobRecord record) {
+    /** True when local codes set this limit, and none of them for such a machine: older than the law, or slower. */
+    public boolean exemptByLaw(String id, JobRecord record) {
         List<Limit> rows = codesOf(record.territory()).stream().flatMap(c -> c.limits().stream()).filter(l -> l.id().equals(id)).toList();
-        return !rows.isEmpty() && rows.stream().noneMatch(l -> l.meets(record.machine().firstRegistered()));
+        return !rows.isEmpty() && rows.stream().noneMatch(l -> l.meets(record.machine()));
     }
 
     private record Candidate(Bounds bounds, Source source) {

@@ -34,7 +34,7 @@ final class RuleReading {
     /** What a rule that asks may look at besides: the rule book, words from it, and what is asked already. */
     private static final Set<String> BESIDE = Set.of("Requirements", "String", "Required");
     /** What may be asked of the rule book there; the rest depends on the manual and the day as well. */
-    private static final Set<String> OF_THE_BOOK = Set.of("exemptByRegistration", "placesNamed", "bringsUp",
+    private static final Set<String> OF_THE_BOOK = Set.of("exemptByLaw", "placesNamed", "bringsUp",
             "broughtUpBy", "ofEveryMachine");
     /** What is there only when something was written that the check wants. */
     private static final Set<String> FROM_ENTRIES = Set.of("Current", "Standing", "Derived", "Judgement", "Misplaced");

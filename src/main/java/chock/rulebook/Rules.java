@@ -53,7 +53,8 @@ public final class Rules {
                 .contains(name) || name.equals(IN_BOTH)));
     }
 
-    private static List<Model> part(Collection<Model> models, Predicate<String> taken) {
+    /** Of each package the rules of these names. */
+    static List<Model> part(Collection<Model> models, Predicate<String> taken) {
         return models.stream().map(model -> (Model) new Part(model, taken)).toList();
     }
 

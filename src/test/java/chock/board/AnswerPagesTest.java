@@ -111,6 +111,6 @@ class AnswerPagesTest {
         String page = lead.get("/machines/" + machine + "?gate=road-test").body();
         List<String> links = Pattern.compile("href=\"([^\"]*/why[?][^\"]*)\"").matcher(page).results().map(m -> m.group(1).replace("&amp;", "&")).toList();
         assertThat(links).hasSizeGreaterThan(40);
-        assertThat(lead.get(links.get(0)).body()).contains("So it is").contains("To clear:");
+        assertThat(lead.get(links.get(0)).body()).contains("So it is").contains("To do:");
     }
 }

@@ -33,7 +33,7 @@ class RuleReadingTest {
     void aRuleAboutTheMachineAsks() {
         assertThat(read("MachineFact()\n  not BrakeFact(end == \"front\")", ASKS).asking())
                 .containsExactly("some.rule");
-        assertThat(read("MachineFact(seats > 1)\n  Requirements(!exemptByRegistration(\"x\"))", ASKS).asking())
+        assertThat(read("MachineFact(seats > 1)\n  Requirements(!exemptByLaw(\"x\"))", ASKS).asking())
                 .containsExactly("some.rule");
     }
 

@@ -1,5 +1,6 @@
 package chock.assess.facts;
 
+import chock.record.Listing;
 import chock.record.Moment;
 import chock.rulebook.Together;
 import java.time.Duration;
@@ -10,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * The newest readings of a check that were taken together, where its card puts several together.
@@ -70,7 +70,7 @@ public record TakenTogether(Required required, List<Standing> readings, List<Sta
     /** {@code winding (e3) and temperature (e2)}. */
     public String words() {
         List<String> named = apart.stream().map(s -> s.wanted().want().aspect().replace('-', ' ') + " of " + s.evidence().entry().at() + " (" + s.evidence().id() + ")").toList();
-        return named.subList(0, named.size() - 1).stream().collect(Collectors.joining(", ")) + " and " + named.get(named.size() - 1);
+        return Listing.and(named);
     }
 
     // Equal ones have equal hashes; the readings need not be hashed for that.
