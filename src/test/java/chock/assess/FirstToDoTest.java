@@ -28,7 +28,7 @@ class FirstToDoTest {
         int several = 0;
         for (GateVerdict gate : Assessor.assess(record, BOOK, List.of(Gate.values()), DAY).gates()) {
             for (Finding finding : gate.findings()) {
-                int end = finding.remedy() == null ? -1 : finding.remedy().indexOf("; write down what you find.");
+                int end = finding.remedy() == null ? -1 : finding.remedy().indexOf("; write down the result.");
                 if (end > 0) {
                     String first = "; " + finding.remedy().substring(0, end).replaceFirst("^.*\\. (?=[A-Z])", "");
                     // Each verb comes once, with all it is for; the verbs come as the card first has them.
