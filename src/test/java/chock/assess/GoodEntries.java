@@ -2,7 +2,6 @@ package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
-import chock.assess.facts.SetAside;
 import chock.assess.facts.Wanted;
 import chock.quantity.Measured;
 import chock.quantity.Unit;
@@ -144,10 +143,9 @@ final class GoodEntries {
 
     /** Proofs that steps were for and later steps took away; a head torqued before the first start was for that, and not for the torquing after it. */
     static List<String> undone(JobRecord record, Gate gate, List<Step> steps) {
-        Conclusions concluded = Assessor.conclude(record, Examples.BOOK, end(record));
-        return Examples.BOOK.cards().values().stream().filter(c -> c.gates().contains(gate)).flatMap(c -> concluded.required(c.id()).stream())
-                .flatMap(r -> concluded.of(r, SetAside.class).stream()).filter(s -> s.entry().startsWith("step-") && s.wasProof())
-                .filter(s -> steps.stream().filter(step -> s.entry().matches("step-" + step.number() + "(\\D.*)?")).anyMatch(step -> step.checks().contains(s.wanted().required().check())))
-                .map(s -> s.wanted().required().check() + ": " + s.entry() + " by " + s.by()).sorted().toList();
+        Map<String, Set<String>> checks = new TreeMap<>();
+        record.entries().forEach(entry -> steps.stream().filter(step -> entry.id().matches("step-" + step.number() + "(\\D.*)?"))
+                .forEach(step -> checks.put(entry.id(), Set.copyOf(step.checks()))));
+        return UndoneLater.of(record, Examples.BOOK, gate, end(record), checks);
     }
 }

@@ -4,10 +4,14 @@ import chock.assess.GateVerdict;
 import chock.assess.OrderOfWork;
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
+import chock.assess.UndoneLater;
 import chock.record.Gate;
 import chock.useful.HonestRecord.Line;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Carries out the program's own order of work, step by step, with a good result each time, and counts what had to be written. */
 final class Orders {
@@ -60,6 +64,23 @@ final class Orders {
         return HarmlessChange.later(record, lines(record, record.order(gate).steps()));
     }
 
+    /** Proofs of these steps for a gate that a later one of them takes away again. */
+    static List<String> undoneLater(HonestRecord record, Gate gate, List<Step> steps) {
+        List<Set<String>> checks = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        for (Step step : steps) {
+            List<Line> ofStep = lines(record, List.of(step));
+            ofStep.forEach(line -> checks.add(Set.copyOf(step.checks())));
+            lines.addAll(ofStep);
+        }
+        HonestRecord after = HarmlessChange.later(record, lines);
+        Map<String, Set<String>> written = new HashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            written.put(after.lines().get(record.lines().size() + i).id(), checks.get(i));
+        }
+        return UndoneLater.of(after.read(), HonestRecord.BOOK, gate, after.moment(), written);
+    }
+
     /** Leaves out one entry after the other, from the last to the first, as long as the gate stays released. */
     private static int fewest(HonestRecord record, HonestRecord after, List<Line> written, Gate gate) {
         List<Line> kept = new ArrayList<>(written);
@@ -89,7 +110,7 @@ final class Orders {
             if (WORK.contains(step.kind())) {
                 String work = step.what() == null ? "repaired" : step.what();
                 Bench.Result written = Bench.done(work);
-                lines.add(new Line("", null, worker, step.point(), "done", work, written.is(), written.with(), java.util.Map.of()));
+                lines.add(new Line("", null, worker, step.point(), "done", work, written.is(), written.with(), Map.of()));
                 continue;
             }
             Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? worker : "ida");
