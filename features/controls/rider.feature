@@ -572,3 +572,146 @@ Feature: What the rider holds, stands on and looks into
       And controls/mirrors tried mirror-hold all-hold
       Then controls.mirrors is met at controls/mirrors
       And it says "at least 2 (StVZO, § 56, as in force before the European rules, read in a copy); mirror hold all hold; also at least 1 (common practice)."
+
+  @controls.speedometer
+  Rule: A speedometer works where the law asks for one
+
+    Scenario: in order
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 1 times
+      Then controls.speedometer is met at controls/speedometer
+      And it says "reg 35"
+
+    Scenario: described without one, and nobody counted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has speedometer no
+      Then controls.speedometer is missing at controls/speedometer
+      And it holds road-test, hand-over and no other gate
+      And it is not safety-critical
+
+    Scenario: described without one, and none is there
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has speedometer no
+      And controls/speedometer tried speedometers-reading 0 times
+      Then controls.speedometer is fault at controls/speedometer
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: described with one, which does not work
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 0 times
+      Then controls.speedometer is fault at controls/speedometer
+
+    Scenario: a good trial alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 0 times
+      And tom wrote that controls/speedometer tried speedometers-reading 1 times
+      Then controls.speedometer is fault
+
+    Scenario: looking alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer seen speedometers-reading 1 times
+      Then controls.speedometer is missing
+
+    Scenario: somebody says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer told speedometers-reading 1 times
+      Then controls.speedometer is missing
+
+    Scenario: counted twice, and differently
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 1 times
+      And controls/speedometer tried speedometers-reading 2 times
+      Then controls.speedometer is doubt
+
+    Scenario Outline: Great Britain, by first registration, size and speed
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered <registered>
+      And the engine displaces <size>
+      And the top speed is <speed>
+      And the equipment has speedometer no
+      Then controls.speedometer is <state>
+
+      # Construction and Use Regulations 1986, regulation 35, read as of 1 October 1994
+      Examples:
+        | registered | size   | speed  | state          |
+        | 1937-09-30 | 500 cc | 70 mph | not applicable |
+        | 1937-10-01 | 500 cc | 70 mph | missing        |
+        | 1937-10-01 | 100 cc | 40 mph | not applicable |
+        | 1937-10-01 | 101 cc | 40 mph | missing        |
+        | 1937-10-01 | 500 cc | 25 mph | not applicable |
+        | 1937-10-01 | 500 cc | 26 mph | missing        |
+        | 1984-03-31 | 100 cc | 40 mph | not applicable |
+        | 1984-03-31 | 101 cc | 40 mph | missing        |
+        | 1984-04-01 | 100 cc | 40 mph | missing        |
+        | 1984-04-01 | 49 cc  | 25 mph | not applicable |
+        | 1984-04-01 | 49 cc  | 26 mph | missing        |
+
+    Scenario: Great Britain, an electric machine is not spared by its size
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is electric
+      And the machine is first registered 1970-05-01
+      And the equipment has speedometer no
+      Then controls.speedometer is missing
+
+    Scenario Outline: where the law asks it of every machine, or is not known
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      And the machine is first registered 1930-05-01
+      And controls/speedometer tried speedometers-reading <working>
+      Then controls.speedometer is <state>
+      And it says "<why>"
+
+      # StVZO § 57, read in a copy; Md. Code Transp. 23-104 (a), read
+      Examples:
+        | territory | working | state   | why               |
+        | DE        | 0 times | fault   | at least 1        |
+        | DE        | 1 times | met     | StVZO, § 57       |
+        | US-MD     | 0 times | fault   | at least 1        |
+        | US-MD     | 1 times | met     | Transp. 23-104    |
+        | IT        | 1 times | missing | no local code for |
+
+    Scenario: not asked where the rules were searched and have no item about it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is US-VA
+      And the equipment has speedometer no
+      Then controls.speedometer is not applicable
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 1 times <ago> days ago
+      Then controls.speedometer is <state>
+
+      Examples:
+        | ago | state |
+        | 365 | met   |
+        | 366 | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And controls/speedometer tried speedometers-reading 1 times
+      And <point> was <work>
+      Then controls.speedometer is stale
+
+      Examples:
+        | point                | work     |
+        | controls/speedometer | removed  |
+        | controls/speedometer | adjusted |
+        | front-wheel          | refitted |
+        | machine              | damaged  |
+
+    Scenario Outline: judged on the first day of the law
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the territory is <territory>
+      And the machine is first registered <registered>
+      And the engine displaces 246 cc
+      And controls/speedometer tried speedometers-reading 1 times
+      Then controls.speedometer is met
+      And it says "<source>"
+
+      Examples:
+        | territory | registered | source              |
+        | GB        | 1974-06-14 | Regulations 1986    |
+        | GB        | 1990-06-14 | Regulations 1986    |
+        | DE        | 1974-06-14 | StVZO, § 57         |
+        | US-MD     | 1974-06-14 | Transp. 23-104, (a) |

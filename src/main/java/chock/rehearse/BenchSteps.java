@@ -47,6 +47,12 @@ public final class BenchSteps {
         draft().topSpeed = speed;
     }
 
+    @Given("the engine displaces {quantity}")
+    @Explained(value = "The swept volume of all cylinders.", example = "the engine displaces 100 cc")
+    public void displaces(Quantity volume) {
+        draft().displacement(volume);
+    }
+
     @Given("it has {int} seat(s)")
     @Explained(value = "The number of seats.", example = "it has 2 seats")
     public void seats(int seats) {

@@ -102,15 +102,24 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
                     "a reading of exactly " + ends(limit), concerns, of));
         }
         if (limit.fasterThan() != null) {
-            for (Quantity by : List.of(new Quantity(BigDecimal.ONE, limit.fasterThan().unit()), new Quantity(BigDecimal.ONE.negate(), limit.fasterThan().unit()))) {
-                Quantity speed = limit.fasterThan().plus(by);
-                all.add(change(limit, faster(limit, speed), "faster than " + limit.fasterThan() + " becomes faster than " + speed,
+            for (Quantity speed : around(limit.fasterThan())) {
+                all.add(change(limit, above(limit, speed, limit.largerThan()), "faster than " + limit.fasterThan() + " becomes faster than " + speed,
                         "a machine between " + limit.fasterThan() + " and " + speed + ", one end included", concerns, of));
+            }
+        }
+        if (limit.largerThan() != null) {
+            for (Quantity size : around(limit.largerThan())) {
+                all.add(change(limit, above(limit, limit.fasterThan(), size), "larger than " + limit.largerThan() + " becomes larger than " + size,
+                        "a machine between " + limit.largerThan() + " and " + size + ", one end included", concerns, of));
             }
         }
         for (int days : List.of(1, -1)) {
             dates(all, limit, days, concerns, of, mayBeginEarlier);
         }
+    }
+
+    private static List<Quantity> around(Quantity amount) {
+        return List.of(amount.plus(new Quantity(BigDecimal.ONE, amount.unit())), amount.plus(new Quantity(BigDecimal.ONE.negate(), amount.unit())));
     }
 
     // A tolerance on the maker's figure is a share, and its resolution is that of the figure: there the last digit printed is the step.
@@ -159,12 +168,13 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
     }
 
     private static Limit copy(Limit l, Limit.Sense sense, Quantity value, Quantity upper, boolean passes, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore) {
-        return new Limit(l.id(), l.of(), sense, value, upper, passes, l.resolution(), from, registeredFrom, registeredBefore, l.fasterThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
+        return new Limit(l.id(), l.of(), sense, value, upper, passes, l.resolution(), from, registeredFrom, registeredBefore, l.fasterThan(), l.largerThan(), l.source(), l.reviewed(),
+                l.maker(), l.local(), l.territory(), l.file(), l.line());
     }
 
-    private static Limit faster(Limit l, Quantity speed) {
+    private static Limit above(Limit l, Quantity speed, Quantity size) {
         return new Limit(l.id(), l.of(), l.sense(), l.value(), l.upper(), l.passesAtLimit(), l.resolution(), l.from(), l.registeredFrom(), l.registeredBefore(), speed,
-                l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
+                size, l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line());
     }
 
     private static Change change(Limit limit, Limit changed, String what, String toWrite, Predicate<Scenario> concerns, String of) {

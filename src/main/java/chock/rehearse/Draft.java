@@ -93,6 +93,10 @@ final class Draft {
         engine = new Machine.Engine(cycle, engine.displacement(), engine.cylinders(), two ? Machine.Oiling.OIL_INJECTION : Machine.Oiling.WET_SUMP, engine.ignition(), engine.cooling());
     }
 
+    void displacement(Quantity volume) {
+        engine = new Machine.Engine(engine.cycle(), volume, engine.cylinders(), engine.oiling(), engine.ignition(), engine.cooling());
+    }
+
     void cylinders(int cylinders) {
         engine = new Machine.Engine(engine.cycle(), engine.displacement(), cylinders, engine.oiling(), engine.ignition(), engine.cooling());
     }

@@ -114,6 +114,7 @@ public final class CatalogueJson {
         node.put("unit", limit.value() == null ? null : limit.value().unit().symbol()).put("passesAtLimit", limit.passesAtLimit());
         node.put("from", day(limit.from())).put("registeredFrom", day(limit.registeredFrom())).put("registeredBefore", day(limit.registeredBefore()));
         node.put("fasterThan", limit.fasterThan() == null ? null : limit.fasterThan().toString());
+        node.put("largerThan", limit.largerThan() == null ? null : limit.largerThan().toString());
         node.put("reviewed", day(limit.reviewed()));
         node.set("source", source(limit.source()));
         return node;

@@ -181,6 +181,9 @@ public record CheckInWords(Card card, List<Row> rows) {
         if (limit.fasterThan() != null) {
             words.append(", for machines faster than ").append(limit.fasterThan());
         }
+        if (limit.largerThan() != null) {
+            words.append(", for engines larger than ").append(limit.largerThan());
+        }
         words.append(", looked up ").append(limit.reviewed());
         if (limit.territory() == null && limit.maker() == Limit.Maker.REPLACES) {
             words.append("; a maker's figure is asked for and replaces it where it may");

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  * @param registeredFrom first registration date from which it applies to a machine, or null
  * @param registeredBefore first registration date before which it applies, or null
  * @param fasterThan top speed above which it applies to a machine, or null
+ * @param largerThan swept volume above which it applies to a machine, or null; one without any is not spared by it
  * @param source where it comes from
  * @param reviewed day it was last looked up
  * @param maker whether a maker's figure is asked for
@@ -33,7 +34,8 @@ import java.util.stream.Stream;
  */
 public record Limit(String id, String of, Sense sense, Quantity value, Quantity upper, boolean passesAtLimit,
                     Quantity resolution, LocalDate from, LocalDate registeredFrom, LocalDate registeredBefore,
-                    Quantity fasterThan, Source source, LocalDate reviewed, Maker maker, boolean local, String territory, String file, int line) {
+                    Quantity fasterThan, Quantity largerThan, Source source, LocalDate reviewed, Maker maker, boolean local, String territory,
+                    String file, int line) {
 
     /** Which side of the number is allowed. */
     public enum Sense {
@@ -51,11 +53,13 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
         /** Not asked for. */ NONE
     }
 
-    /** True when it applies to this machine, by its first registration and its top speed. */
+    /** True when it applies to this machine, by its first registration, its top speed and its size. */
     boolean meets(Machine machine) {
         LocalDate registered = machine.firstRegistered();
         return (registeredFrom == null || !registered.isBefore(registeredFrom)) && (registeredBefore == null || registered.isBefore(registeredBefore))
-                && (fasterThan == null || machine.topSpeed().compareTo(fasterThan) > 0);
+                && (fasterThan == null || machine.topSpeed().compareTo(fasterThan) > 0)
+                && (largerThan == null || machine.engine().cycle() == Machine.Cycle.ELECTRIC
+                        || machine.engine().displacement().compareTo(largerThan) > 0);
     }
 
     /** The range allowed by this limit alone. Not for {@code within} and {@code maker-only}, which need the maker's figure. */

@@ -35,6 +35,7 @@ final class LimitReader {
         LocalDate registeredFrom = sheet.optionalAs("registered-from", LocalDate::parse);
         LocalDate registeredBefore = sheet.optionalAs("registered-before", LocalDate::parse);
         Quantity fasterThan = sheet.optionalAs("faster-than", Quantity::parse);
+        Quantity largerThan = sheet.optionalAs("larger-than", Quantity::parse);
         Source source = source(sheet);
         LocalDate reviewed = sheet.date("reviewed");
         sheet.done();
@@ -46,7 +47,7 @@ final class LimitReader {
             sheet.fault("maker", number.sense.key() + " rests on the maker's figure", "Write maker: needed.");
         }
         return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, registeredFrom, registeredBefore,
-                fasterThan, source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
+                fasterThan, largerThan, source, reviewed, maker == null ? Limit.Maker.NONE : maker, local, territory, sheet.file(), sheet.line());
     }
 
     /**
@@ -76,7 +77,7 @@ final class LimitReader {
             }
         }
         Source source = new Source(Source.Kind.HOUSE, house, author + " " + date + ": " + reason, null);
-        return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, null, null, null, source, date, Limit.Maker.NONE, false, null,
+        return new Limit(id, of, number.sense, number.value, number.upper, number.passesAtLimit, resolution, from, null, null, null, null, source, date, Limit.Maker.NONE, false, null,
                 sheet.file(), sheet.line());
     }
 

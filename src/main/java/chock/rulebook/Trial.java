@@ -80,7 +80,7 @@ public final class Trial {
     /** The limit under the new value, for {@link RuleBook#with}; itself when it is another limit, or a law's. */
     public UnaryOperator<Limit> change() {
         return l -> !l.id().equals(now.id()) || l.territory() != null ? l
-                : new Limit(l.id(), l.of(), l.sense(), value, upper, l.passesAtLimit(), l.resolution(), l.from(), l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.source(), l.reviewed(),
+                : new Limit(l.id(), l.of(), l.sense(), value, upper, l.passesAtLimit(), l.resolution(), l.from(), l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.largerThan(), l.source(), l.reviewed(),
                         l.maker(), l.local(), l.territory(), l.file(), l.line());
     }
 

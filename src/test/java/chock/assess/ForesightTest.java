@@ -67,7 +67,7 @@ class ForesightTest {
         JobRecord record = Examples.read("lark-on-show.yaml");
         // The share of fuel: what is allowed now is allowed no longer from that day.
         RuleBook book = Examples.BOOK.with(l -> !l.id().equals("show.fuel-volume") ? l : new Limit(l.id(), l.of(), l.sense(), l.value(), l.upper(), l.passesAtLimit(), l.resolution(),
-                day, l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line()));
+                day, l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.largerThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line()));
         GateVerdict now = Assessor.assess(record, book, List.of(Gate.ON_SHOW), Examples.DAY).gates().get(0);
         assertThat(now.released()).as("no limit is in force yet, and a null never passes").isFalse();
         assertThat(ahead(record, book, Gate.ON_SHOW).changes()).isEqualTo(new Changes(startOf(2026, 12, 5), List.of("show.fuel-volume")));

@@ -27,7 +27,7 @@ class TrialBookTest {
     private static Limit thickPads(Limit limit) {
         return !limit.id().equals("brakes.pad-thickness") ? limit
                 : new Limit(limit.id(), limit.of(), limit.sense(), new Quantity(new BigDecimal(50), Unit.MM), limit.upper(), limit.passesAtLimit(), limit.resolution(), limit.from(),
-                        limit.registeredFrom(), limit.registeredBefore(), limit.fasterThan(), limit.source(), limit.reviewed(), limit.maker(), limit.local(), limit.territory(), limit.file(), limit.line());
+                        limit.registeredFrom(), limit.registeredBefore(), limit.fasterThan(), limit.largerThan(), limit.source(), limit.reviewed(), limit.maker(), limit.local(), limit.territory(), limit.file(), limit.line());
     }
 
     @Test

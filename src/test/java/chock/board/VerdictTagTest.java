@@ -39,7 +39,7 @@ class VerdictTagTest {
 
     private static RuleBook padsAtLeast(String value) {
         return Bench.book().with(l -> !l.id().equals("brakes.pad-thickness") ? l : new Limit(l.id(), l.of(), l.sense(), Quantity.parse(value), l.upper(), l.passesAtLimit(), l.resolution(),
-                l.from(), l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line()));
+                l.from(), l.registeredFrom(), l.registeredBefore(), l.fasterThan(), l.largerThan(), l.source(), l.reviewed(), l.maker(), l.local(), l.territory(), l.file(), l.line()));
     }
 
     @Test

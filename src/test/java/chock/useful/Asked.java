@@ -56,6 +56,13 @@ final class Asked {
         return s.braked().size() == 2 && !s.territory().startsWith("US");
     }
 
+    /** Great Britain spares slow machines, and of those before April 1984 the small ones too; no machine of a sheet stands on a limit. */
+    private static boolean speedometer(ModelSheet s) {
+        boolean small = s.combustion() && Integer.parseInt(s.text("engine.displacement").replace(" cc", "")) <= 100;
+        boolean slow = Integer.parseInt(s.text("top-speed").replace(" km/h", "")) <= 40;
+        return s.territory().equals("DE") || s.territory().equals("GB") && !slow && since(s, small ? "1984-04-01" : "1937-10-01", null, null);
+    }
+
     /** The law of the place asks it of machines first registered since. */
     private static boolean since(ModelSheet s, String gb, String de, String va) {
         String day = switch (s.territory()) {
@@ -103,6 +110,8 @@ final class Asked {
         say("every machine with an electric starter", (s, e, i) -> s.is("equipment.starter", "electric", "both"));
         say("every machine with a seat for a passenger", (s, e, i) -> s.number("seats") > 1);
         say("every machine that carries a mirror, or must by the law of the place", (s, e, i) -> s.number("equipment.mirrors") > 0);
+
+        say("every machine that must carry a speedometer by the law of the place", (s, e, i) -> speedometer(s));
 
         // Electrics
         say("every machine with a battery", (s, e, i) -> s.battery());
