@@ -4,6 +4,7 @@ import chock.assess.facts.AsOf;
 import chock.assess.facts.Judgement;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
+import chock.assess.facts.Wanted;
 import chock.quantity.Unit;
 import chock.record.Entry;
 import chock.record.Gate;
@@ -66,6 +67,15 @@ public final class Assessor {
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded, told)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
+    }
+
+    /** Everything this machine is asked, by place and aspect: what a check wants there, of several the one that takes most answers. */
+    public static Map<String, Card.Want> asked(JobRecord record, RuleBook book, Instant asOf) {
+        Conclusions concluded = conclude(record, book, asOf);
+        return book.cards().keySet().stream().flatMap(check -> concluded.required(check).stream())
+                .flatMap(required -> concluded.of(required, Wanted.class).stream())
+                .collect(Collectors.toMap(Wanted::key, Wanted::want, (one, other) ->
+                        one.good().size() + one.bad().size() >= other.good().size() + other.bad().size() ? one : other));
     }
 
     /** What the rules conclude at this moment. */

@@ -3,10 +3,14 @@ package chock.assess;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.rulebook.Card;
+import chock.rulebook.Look;
 import chock.rulebook.RuleBook;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * What remains to be done for one gate, in an order in which no later step undoes what an earlier one proved.
@@ -34,9 +38,9 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
     }
 
     /**
-     * One step: one line to be written into the record.
+     * One answer to be written into the record. Those of one look are one step: they have its number.
      *
-     * @param number from 1
+     * @param number of the step, from 1
      * @param point where
      * @param what the aspect looked at or the work done; null when any work there will do, or nothing is written as an entry
      * @param says what to do, in a sentence
@@ -48,9 +52,17 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
      * @param corrects ids of entries it replaces where it does not bear them out
      * @param notBy name of the person whose work it looks at, empty for whoever does an earlier step, or null when anybody may do it
      * @param besides number of the step a second person can be at meanwhile, or null
+     * @param look what answers it together with the steps of the same number, or null where it is a step by itself
      */
     public record Step(int number, Kind kind, String point, String what, String says, List<String> checks, List<String> because, String caution,
-                       Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides) { }
+                       Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides, Look look) { }
+
+    /** The answers step by step: several in a list are one look. */
+    public List<List<Step>> together() {
+        Map<Integer, List<Step>> together = new LinkedHashMap<>();
+        steps.forEach(step -> together.computeIfAbsent(step.number(), number -> new ArrayList<>()).add(step));
+        return List.copyOf(together.values());
+    }
 
     /** What remains for one gate. The same record, rule book and moment give the same order. */
     public static OrderOfWork of(JobRecord record, RuleBook book, Gate gate, Instant asOf) {

@@ -17,6 +17,7 @@ import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.Vocabulary.Form;
 import chock.rulebook.Card;
+import chock.rulebook.Look;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Touch;
 import java.time.Instant;
@@ -30,10 +31,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -57,6 +58,8 @@ final class Planner {
     private final Gate gate;
     private final Instant asOf;
     private final Map<String, Task> tasks = new LinkedHashMap<>();
+    /** What can be settled by a step that is there anyway, and so is settled last. */
+    private final List<Runnable> besides = new ArrayList<>();
     private Set<String> provenNow = Set.of();
     private List<Task> tried = List.of();
 
@@ -135,6 +138,8 @@ final class Planner {
                 });
             }
         }
+        besides.forEach(Runnable::run);
+        besides.clear();
         // A reading of which no good value can be supposed opens what it opens all the same, and that is closed again after it.
         List<String> unsupposed = tasks.values().stream().filter(t -> !t.isWork() && !t.wanted.isEmpty() && GoodResult.of(t.wanted) == null)
                 .map(t -> Entry.key(t.point, t.what)).toList();
@@ -191,6 +196,7 @@ final class Planner {
 
     private void open(Open open, Set<String> standing) {
         Set<String> before = Set.copyOf(tasks.keySet());
+        int pending = besides.size();
         open.wanted().stream().filter(w -> !standing.contains(w.required() + " " + w.name())).forEach(this::prove);
         Requirements requirements = new Requirements(book, record, asOf.atZone(record.zone()).toLocalDate());
         requirements.gap(open.required()).ifPresent(gap -> settle(open, gap, requirements.limitFor(open.required()).toDo()));
@@ -205,7 +211,7 @@ final class Planner {
             open.wanted().stream().filter(w -> !w.decidesAlone()).forEach(this::prove);
         }
         boolean supposed = open.concluded().of(open.required(), Judgement.class).stream().anyMatch(j -> j.state() != State.MET && open.restsOnSupposed(j));
-        boolean known = supposed || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
+        boolean known = supposed || besides.size() > pending || !before.equals(tasks.keySet()) || tasks.values().stream().anyMatch(t -> t.checks.contains(open.card().id()));
         if (!known) {
             settle(open, open.card().question());
         }
@@ -347,7 +353,7 @@ final class Planner {
         for (String id : ids) {
             Entry entry = open.entry(id);
             if (entry.deed() == Deed.DONE) {
-                anotherPerson(open, entry, why);
+                besides.add(() -> anotherPerson(open, entry, why));
             }
             if (entry.deed() == Deed.DONE || ids.stream().anyMatch(i -> i.startsWith("~"))) {
                 continue;
@@ -416,19 +422,24 @@ final class Planner {
             after.put(earlier, all.stream().filter(earlier::comesBefore).collect(Collectors.toSet()));
             after.get(earlier).forEach(later -> waits.merge(later, 1, Integer::sum));
         }
-        PriorityQueue<Task> free = new PriorityQueue<>(Task.order(book.library().order()));
-        all.stream().filter(t -> !waits.containsKey(t)).forEach(free::add);
+        Turns turns = new Turns(all, Task.order(book.library().order()), this::lookAt);
+        all.stream().filter(t -> !waits.containsKey(t)).forEach(turns::free);
         List<Task> sorted = new ArrayList<>();
-        while (!free.isEmpty()) {
-            Task next = free.poll();
+        for (Task next = turns.next(); next != null; next = turns.next()) {
             sorted.add(next);
             for (Task later : after.get(next)) {
                 if (waits.merge(later, -1, Integer::sum) == 0) {
-                    free.add(later);
+                    turns.free(later);
                 }
             }
         }
         return sorted.size() == all.size() ? sorted : null;
+    }
+
+    /** The look that answers a step together with others, or null. */
+    private Look lookAt(Task task) {
+        boolean looks = !task.isWork() && task.kind != Kind.SETTLE && task.corrects.isEmpty();
+        return looks ? book.library().looks().get(Entry.key(task.point, task.what)) : null;
     }
 
     /** One ring of steps that undo each other, each named with the next. */
@@ -459,31 +470,52 @@ final class Planner {
     }
 
     private List<Step> steps(List<Task> sorted) {
-        Map<Task, Integer> besides = besides(sorted);
+        List<List<Task>> looks = together(sorted);
+        Map<Integer, Integer> besides = besides(looks);
         List<Step> steps = new ArrayList<>();
-        for (Task task : sorted) {
-            boolean again = !task.wanted.isEmpty() && task.because.isEmpty() && task.corrects.isEmpty() && provenNow.contains(task.wanted.get(0).key());
-            steps.add(new Step(steps.size() + 1, task.kind, task.point, task.what, StepWords.of(task), List.copyOf(task.checks), List.copyOf(task.because), task.caution,
-                    task.needs(), again, List.copyOf(task.corrects), task.notBy, besides.get(task)));
+        for (int i = 0; i < looks.size(); i++) {
+            for (Task task : looks.get(i)) {
+                boolean again = !task.wanted.isEmpty() && task.because.isEmpty() && task.corrects.isEmpty()
+                        && provenNow.contains(task.wanted.get(0).key());
+                Look look = looks.get(i).size() > 1 ? lookAt(task) : null;
+                steps.add(new Step(i + 1, task.kind, task.point, task.what, StepWords.of(task), List.copyOf(task.checks),
+                        List.copyOf(task.because), task.caution, task.needs(), again, List.copyOf(task.corrects), task.notBy,
+                        besides.get(i), look));
+            }
         }
         return steps;
     }
 
+    /** Tasks that follow each other and are answered by one look; every other by itself. */
+    private List<List<Task>> together(List<Task> sorted) {
+        List<List<Task>> looks = new ArrayList<>();
+        for (Task task : sorted) {
+            Task before = looks.isEmpty() ? null : looks.get(looks.size() - 1).get(0);
+            Look look = lookAt(task);
+            if (look == null || before == null || !look.equals(lookAt(before)) || before.needs() != task.needs()) {
+                looks.add(new ArrayList<>());
+            }
+            looks.get(looks.size() - 1).add(task);
+        }
+        return looks;
+    }
+
     /** For a second person: the next later step elsewhere on the standing machine that waits for nothing not yet done. */
-    private Map<Task, Integer> besides(List<Task> sorted) {
-        Map<Task, Integer> paired = new HashMap<>();
-        Set<Task> taken = new HashSet<>();
-        for (int i = 0; i < sorted.size(); i++) {
-            Task one = sorted.get(i);
-            if (one.kind == Kind.SETTLE || one.needs() != Card.Needs.STANDING || !taken.add(one)) {
+    private static Map<Integer, Integer> besides(List<List<Task>> looks) {
+        Map<Integer, Integer> paired = new HashMap<>();
+        Set<Integer> taken = new HashSet<>();
+        for (int i = 0; i < looks.size(); i++) {
+            List<Task> one = looks.get(i);
+            if (!isBesideOthers(one) || !taken.add(i)) {
                 continue;
             }
-            for (int j = i + 1; j < sorted.size(); j++) {
-                Task two = sorted.get(j);
-                boolean free = !taken.contains(two) && two.needs() == Card.Needs.STANDING && two.notBy == null && !two.part().equals(one.part()) && sharesNothing(one, two);
-                if (free && sorted.subList(i, j).stream().noneMatch(before -> !(taken.contains(before) && before != one) && before.comesBefore(two))) {
-                    paired.put(two, i + 1);
-                    taken.add(two);
+            for (int j = i + 1; j < looks.size(); j++) {
+                List<Task> two = looks.get(j);
+                boolean fits = !taken.contains(j) && isBesideOthers(two) && two.stream().allMatch(task -> task.notBy == null)
+                        && sharesNothing(one, two);
+                if (fits && waitsForNothing(two, looks, i, j, taken)) {
+                    paired.put(j, i + 1);
+                    taken.add(j);
                     break;
                 }
             }
@@ -491,8 +523,20 @@ final class Planner {
         return paired;
     }
 
+    private static boolean isBesideOthers(List<Task> look) {
+        return look.stream().allMatch(task -> task.kind != Kind.SETTLE && task.needs() == Card.Needs.STANDING);
+    }
+
+    /** True when nothing from {@code from} on that is not done already has to come before it. */
+    private static boolean waitsForNothing(List<Task> look, List<List<Task>> looks, int from, int to, Set<Integer> taken) {
+        return IntStream.range(from, to).filter(k -> k == from || !taken.contains(k)).mapToObj(looks::get).flatMap(List::stream)
+                .noneMatch(before -> look.stream().anyMatch(before::comesBefore));
+    }
+
     // One works while the other rides, lifts or turns the whole machine: nothing at the machine as a whole is done by two.
-    private static boolean sharesNothing(Task one, Task two) {
-        return Stream.of(one, two).noneMatch(t -> t.part().equals("machine") || t.part().equals("ride"));
+    private static boolean sharesNothing(List<Task> one, List<Task> two) {
+        Set<String> parts = one.stream().map(Task::part).collect(Collectors.toSet());
+        return Stream.concat(one.stream(), two.stream()).noneMatch(t -> t.part().equals("machine") || t.part().equals("ride"))
+                && two.stream().map(Task::part).noneMatch(parts::contains);
     }
 }

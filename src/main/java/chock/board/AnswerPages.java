@@ -35,8 +35,12 @@ final class AnswerPages {
 
     record Order(Views.Frame frame, String id, String name, String at, List<Views.Choice> gates, String gate, String title, String asOf, List<String> cycle, List<Line> steps, String notice) { }
 
-    /** @param write where to write the step down, or empty when that is done on another page */
-    record Line(int number, String phase, String kind, String says, List<String> notes, String caution, List<Views.Link> checks, Views.Link write) { }
+    /**
+     * @param look what is done, where this is the first of several answers, else null
+     * @param together whether it is one of several answers
+     * @param write where to write the step down, or empty when that is done on another page
+     */
+    record Line(int number, String phase, OrderReport.Together look, boolean together, String kind, String says, List<String> notes, String caution, List<Views.Link> checks, Views.Link write) { }
 
     void on(RoutesConfig routes) {
         routes.get("/machines/{id}/why", this::why, Action.READ);
@@ -83,12 +87,16 @@ final class AnswerPages {
     private Line line(OrderReport.Line line, String id, Gate gate, boolean mayWrite) {
         Step step = line.step();
         List<Views.Link> checks = step.checks().stream().map(check -> new Views.Link("/machines/" + Query.encoded(id) + "/why?check=" + Query.encoded(check) + "&gate=" + gate, check)).toList();
-        return new Line(step.number(), line.phase(), line.kind(), step.says(), line.notes(), line.caution(), checks, mayWrite ? write(step, id, gate) : null);
+        return new Line(step.number(), line.phase(), line.look(), step.look() != null, line.kind(), step.says(), line.notes(), line.caution(), checks, mayWrite ? write(line, id, gate) : null);
     }
 
-    /** The form that asks for this step: that of a check that wants it at this place, or the one for work. */
-    private Views.Link write(Step step, String id, Gate gate) {
+    /** The form that asks for this step: that of its look, of a check that wants it at this place, or the one for work. */
+    private Views.Link write(OrderReport.Line line, String id, Gate gate) {
+        Step step = line.step();
         String form = "/machines/" + Query.encoded(id) + "/write?gate=" + gate;
+        if (step.look() != null) {
+            return line.look() == null ? null : new Views.Link(form + "&look=" + Query.encoded(step.look().name()) + "&at=" + Query.encoded(step.look().point()), "Write these");
+        }
         boolean work = step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER;
         Optional<String> asks = work || step.what() == null ? Optional.empty() : step.checks().stream().flatMap(check -> asks(check, step).stream()).findFirst();
         if (asks.isPresent()) {

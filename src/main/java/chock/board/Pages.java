@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.assess.Assessment;
+import chock.assess.Assessor;
 import chock.assess.Disclosures;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
@@ -25,6 +26,7 @@ import chock.report.Wording;
 import chock.rulebook.Card;
 import chock.rulebook.Dangers;
 import chock.rulebook.LaidOut;
+import chock.rulebook.Look;
 import chock.signoff.Canonical;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -309,7 +311,7 @@ final class Pages {
     private static final String BARE = "[-+]?[0-9]+([.,][0-9]+)?";
 
     /** What the form speaks of: worked out anew from the check and the place, or the entry corrected; never taken from the form. */
-    private record Asked(Card card, String at, Entry corrected, List<Piece> pieces) { }
+    private record Asked(Card card, Look look, String at, Entry corrected, List<Piece> pieces) { }
 
     /** One thing that can be written down. */
     private record Piece(Deed deed, String what, String point, Vocabulary.Form form, Card.Want want) { }
@@ -318,12 +320,16 @@ final class Pages {
         String corrects = param(ctx, "corrects");
         if (!corrects.isEmpty()) {
             Entry entry = record.entry(corrects).filter(e -> e.deed().isEvidence() || e.deed() == Deed.DONE).orElseThrow(Refusal::notFound);
-            return new Asked(null, entry.point(), entry, List.of(new Piece(entry.deed(), entry.what(), entry.point(), form(entry.what(), entry.deed()), null)));
+            return new Asked(null, null, entry.point(), entry, List.of(new Piece(entry.deed(), entry.what(), entry.point(), form(entry.what(), entry.deed()), null)));
         }
         String check = param(ctx, "check");
         String at = param(ctx, "at");
+        String look = param(ctx, "look");
+        if (!look.isEmpty()) {
+            return together(look, at, record);
+        }
         if (check.isEmpty()) {
-            return new Asked(null, at, null, List.of());
+            return new Asked(null, null, at, null, List.of());
         }
         Card card = Optional.ofNullable(judging.book().cards().get(check)).orElseThrow(Refusal::notFound);
         if (card.place().match(at, judging.book().library().places()).isEmpty()) {
@@ -335,7 +341,19 @@ final class Pages {
             Card.Want want = card.wants().get(i);
             pieces.add(new Piece(want.weakest(), want.aspect(), laidOut.points().get(i), form(want.aspect(), want.weakest()), want));
         }
-        return new Asked(card, at, null, pieces);
+        return new Asked(card, null, at, null, pieces);
+    }
+
+    /** What one look answers of what is asked of this machine. */
+    private Asked together(String name, String at, JobRecord record) {
+        Look look = judging.book().library().looks().values().stream().filter(one -> one.name().equals(name) && one.point().equals(at)).findFirst()
+                .orElseThrow(Refusal::notFound);
+        Map<String, Card.Want> asked = Assessor.asked(record, judging.book(), clock.instant());
+        List<Piece> pieces = look.answers().stream().filter(asked::containsKey).map(answer -> {
+            Card.Want want = asked.get(answer);
+            return new Piece(want.weakest(), want.aspect(), answer.substring(0, answer.lastIndexOf(' ')), form(want.aspect(), want.weakest()), want);
+        }).toList();
+        return new Asked(null, look, at, null, pieces);
     }
 
     private Vocabulary.Form form(String what, Deed deed) {
@@ -362,7 +380,7 @@ final class Pages {
         Card card = asked.card();
         String gate = param(ctx, "gate");
         show(ctx, "write", new Views.Write(frame(ctx, "Write down, " + kept.id()), kept.id(), name(record), kept.version(),
-                "/machines/" + Query.encoded(kept.id()) + (gate.isEmpty() ? "" : "?gate=" + Query.encoded(gate)), card == null ? "" : card.id(), card == null ? "" : card.question(), asked.at(), asked.at() == null || asked.at().isEmpty() ? "" : Points.title(asked.at()),
+                "/machines/" + Query.encoded(kept.id()) + (gate.isEmpty() ? "" : "?gate=" + Query.encoded(gate)), card == null ? "" : card.id(), asked.look() == null ? "" : asked.look().name(), asked.look() != null ? asked.look().says() : card == null ? "" : card.question(), asked.at(), asked.at() == null || asked.at().isEmpty() ? "" : Points.title(asked.at()),
                 card == null ? "" : switch (card.needs()) {
                     case STANDING -> "";
                     case ENGINE_RUNNING -> "Needs the engine running: see that first-start or indoor-run is released.";

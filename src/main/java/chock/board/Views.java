@@ -124,7 +124,7 @@ final class Views {
         }
     }
 
-    record Write(Frame frame, String id, String name, long version, String back, String check, String question, String at, String place, String needs, String wants, String remedy, String caution,
+    record Write(Frame frame, String id, String name, long version, String back, String check, String look, String question, String at, String place, String needs, String wants, String remedy, String caution,
                  List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm, List<Tool> tools) { }
 
     /**

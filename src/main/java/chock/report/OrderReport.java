@@ -3,6 +3,7 @@ package chock.report;
 import chock.assess.OrderOfWork;
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
+import chock.assess.Points;
 import chock.record.Gate;
 import chock.rulebook.Card;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The order of work for a sheet of paper and for scripts; it decides nothing. */
 public final class OrderReport {
@@ -39,8 +41,16 @@ public final class OrderReport {
             if (line.phase() != null) {
                 page.gap().heading(line.phase());
             }
-            page.put(1, String.format("%3d. ", line.step().number()), line.kind());
-            page.put(6, line.step().says());
+            if (line.look() != null) {
+                page.put(1, String.format("%3d. ", line.step().number()), line.look().title());
+                page.put(6, line.look().says());
+            }
+            if (line.step().look() != null) {
+                page.put(6, "_ ", line.step().says() + " (" + line.kind() + ")");
+            } else {
+                page.put(1, String.format("%3d. ", line.step().number()), line.kind());
+                page.put(6, line.step().says());
+            }
             line.notes().forEach(note -> page.put(6, "- ", note));
             page.put(6, "- ", String.join(", ", line.step().checks()));
             if (!line.caution().isEmpty()) {
@@ -59,7 +69,7 @@ public final class OrderReport {
         if (!order.cycle().isEmpty()) {
             return "NO ORDER for " + order.gate() + ": the rule book is at fault, its steps undo each other";
         }
-        int n = order.steps().size();
+        int n = order.together().size();
         return n == 0 ? "NOTHING REMAINS for " + order.gate() : n + (n == 1 ? " STEP" : " STEPS") + " to " + order.gate() + ", in this order";
     }
 
@@ -71,15 +81,19 @@ public final class OrderReport {
         };
     }
 
+    /** What is done to answer several questions, above the first of them. */
+    public record Together(String title, String says) { }
+
     /**
-     * A step in words.
+     * A step in words, or one answer of it.
      *
      * @param phase what must be allowed from here on, or null when it is as before
+     * @param look what is done, where this is the first of several answers, else null
      * @param kind what kind of step, its minutes, and what a second person can do meanwhile
      * @param notes why, and what to know of it
      * @param caution where people get hurt, or empty
      */
-    public record Line(Step step, String phase, String kind, List<String> notes, String caution) { }
+    public record Line(Step step, String phase, Together look, String kind, List<String> notes, String caution) { }
 
     /** Every step in the words that terminal and page share. */
     public List<Line> lines() {
@@ -88,13 +102,23 @@ public final class OrderReport {
         for (Step step : order.steps()) {
             boolean turns = step.kind() != Kind.SETTLE && step.needs() != needs;
             needs = turns ? step.needs() : needs;
-            lines.add(line(step, turns ? phase(needs, order.gate()) : null));
+            boolean first = step.look() != null && (lines.isEmpty() || lines.get(lines.size() - 1).step().number() != step.number());
+            lines.add(line(step, turns ? phase(needs, order.gate()) : null, first ? together(step) : null));
         }
         return lines;
     }
 
-    private Line line(Step step, String phase) {
-        String beside = step.besides() == null ? "" : " (meanwhile a second person, beside step " + step.besides() + ")";
+    private Together together(Step first) {
+        long answers = order.steps().stream().filter(step -> step.number() == first.number()).count();
+        return new Together(first.look().name() + ": " + answers + " answers" + beside(first), Points.title(first.look().point()) + ": " + first.look().says());
+    }
+
+    private static String beside(Step step) {
+        return step.besides() == null ? "" : " (meanwhile a second person, beside step " + step.besides() + ")";
+    }
+
+    private Line line(Step step, String phase, Together look) {
+        String beside = step.look() == null ? beside(step) : "";
         String time = minutes(step).map(m -> ", " + m + " min").orElse("");
         List<String> notes = new ArrayList<>();
         step.because().forEach(why -> notes.add("now: " + why + (why.endsWith(".") ? "" : ".")));
@@ -105,7 +129,7 @@ public final class OrderReport {
             notes.add("which work it takes is not known yet: whatever work there may undo comes back below. Ask for the order again when it is done.");
         }
         Step first = order.steps().stream().filter(s -> step.caution() != null && step.caution().equals(s.caution())).findFirst().orElse(step);
-        return new Line(step, phase, step.kind().words() + time + beside, notes, step.caution() == null ? "" : first == step ? step.caution() : "as at step " + first.number() + ".");
+        return new Line(step, phase, look, step.kind().words() + time + beside, notes, step.caution() == null ? "" : first == step ? step.caution() : "as at step " + first.number() + ".");
     }
 
     private Optional<Integer> minutes(Step step) {
@@ -116,7 +140,9 @@ public final class OrderReport {
     private String total() {
         List<Step> untimed = order.steps().stream().filter(s -> minutes(s).isEmpty()).toList();
         int alone = order.steps().stream().mapToInt(s -> minutes(s).orElse(0)).sum();
-        int saved = order.steps().stream().filter(s -> s.besides() != null).mapToInt(s -> Math.min(minutes(s).orElse(0), minutes(order.steps().get(s.besides() - 1)).orElse(0))).sum();
+        Map<Integer, Integer> each = order.steps().stream().collect(Collectors.toMap(Step::number, s -> minutes(s).orElse(0), Integer::sum));
+        int saved = order.together().stream().map(look -> look.get(0)).filter(s -> s.besides() != null)
+                .mapToInt(s -> Math.min(each.get(s.number()), each.get(s.besides()))).sum();
         String rest = untimed.isEmpty() ? "" : " " + untimed.size() + (untimed.size() == 1 ? " step has" : " steps have") + " no minutes given and no part in this.";
         return "Together " + hours(alone) + " for one person" + (saved > 0 ? ", " + hours(alone - saved) + " for two" : "") + "." + rest;
     }
@@ -136,7 +162,7 @@ public final class OrderReport {
             step.because().forEach(one.putArray("because")::add);
             step.corrects().forEach(one.putArray("corrects")::add);
             one.put("needs", step.needs().name().toLowerCase(Locale.ROOT).replace('_', '-')).put("again", step.again()).put("caution", step.caution())
-                    .put("besides", step.besides()).put("minutes", minutes(step).orElse(null));
+                    .put("besides", step.besides()).put("minutes", minutes(step).orElse(null)).put("look", step.look() == null ? null : step.look().name());
         }
         order.cycle().forEach(node.putArray("cycle")::add);
         return Json.pretty(node);

@@ -3,6 +3,7 @@ package chock.report;
 import chock.assess.OrderOfWork;
 import chock.assess.OrderOfWork.Kind;
 import chock.assess.OrderOfWork.Step;
+import chock.assess.Points;
 import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> k
      * One step: one line of the record.
      *
      * @param phase what must be allowed from here on, or null when it is as before
+     * @param look what is done, where this is the first of several answers, else null
      * @param kind what kind of step it is
      * @param place where
      * @param says what to do there
@@ -32,7 +34,7 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> k
      * @param caution where people get hurt, or null
      * @param cautionAt number of the step whose caution this is as well, or 0
      */
-    public record Job(int number, String phase, String kind, String beside, Told place, Told says, List<Told> because, Told caution, int cautionAt, Told checks, Blank blank) { }
+    public record Job(int number, String phase, Told look, String kind, String beside, Told place, Told says, List<Told> because, Told caution, int cautionAt, Told checks, Blank blank) { }
 
     /**
      * Steps for which the same must be allowed.
@@ -71,14 +73,15 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> k
                 needs = step.needs();
                 phase = OrderReport.phase(needs, order.gate());
             }
-            jobs.add(job(step, phase, cautions, book));
+            boolean first = jobs.isEmpty() || jobs.get(jobs.size() - 1).number() != step.number();
+            jobs.add(job(step, phase, first, cautions, book));
         }
         return new WorkSheet(Heading.of(order.record(), order.asOf(), book), Told.of(order.gate().id().replace('-', ' '), "gate/" + order.gate()), List.copyOf(jobs),
                 order.disclosures().toBeKnown().stream().map(one -> new Told(one.says(), one.entries())).toList(),
                 order.cycle().stream().map(part -> Told.of(part, "gate/" + order.gate())).toList());
     }
 
-    private static Job job(Step step, String phase, Map<String, Integer> cautions, RuleBook book) {
+    private static Job job(Step step, String phase, boolean first, Map<String, Integer> cautions, RuleBook book) {
         List<String> from = step.checks().stream().map(check -> "check/" + check).toList();
         int colon = step.says().indexOf(": ");
         String place = colon < 0 ? "" : step.says().substring(0, colon);
@@ -88,10 +91,11 @@ public record WorkSheet(Heading heading, Told gate, List<Job> jobs, List<Told> k
         if (step.again()) {
             because.add(new Told("Proven now; the work before this undoes it.", from));
         }
-        Integer first = step.caution() == null ? null : cautions.putIfAbsent(step.caution(), step.number());
-        String beside = step.besides() == null ? "" : "a second person can do this beside " + step.besides();
-        return new Job(step.number(), phase, step.kind().words(), beside, new Told(place, from), new Told(Character.toUpperCase(says.charAt(0)) + says.substring(1), from), because,
-                step.caution() == null || first != null ? null : new Told(step.caution(), from), first == null ? 0 : first,
+        Integer known = step.caution() == null ? null : cautions.putIfAbsent(step.caution(), step.number());
+        String beside = step.besides() == null || !first ? "" : "a second person can do this beside " + step.besides();
+        Told look = step.look() == null || !first ? null : new Told(Points.title(step.look().point()) + ": " + step.look().says(), from);
+        return new Job(step.number(), phase, look, step.kind().words(), beside, new Told(place, from), new Told(Character.toUpperCase(says.charAt(0)) + says.substring(1), from), because,
+                step.caution() == null || known != null ? null : new Told(step.caution(), from), known == null ? 0 : known,
                 new Told(String.join(", ", step.checks()), from), blank(step, book));
     }
 

@@ -18,11 +18,12 @@ import java.util.Set;
  * @param besides aspects that may be written though no check asks for them
  * @param assembly how machines are put together, and what work does to each kind of proof
  * @param order the order in which the trade does things
+ * @param looks the look that answers a question together with others, by place and aspect
  * @param synonyms how people at the bench say it otherwise
  * @param withdrawWithin how long after it was written one's own entry may be withdrawn as a slip
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
-                      Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Assembly assembly, TradeOrder order, Synonyms synonyms, Duration withdrawWithin) {
+                      Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Assembly assembly, TradeOrder order, Map<String, Look> looks, Synonyms synonyms, Duration withdrawWithin) {
 
     /**
      * Places whose state is that of the day.

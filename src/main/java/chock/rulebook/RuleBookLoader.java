@@ -74,6 +74,7 @@ final class RuleBookLoader {
     private RunSheet run;
     private Assembly assembly = Assembly.NONE;
     private TradeOrder order = TradeOrder.NONE;
+    private Map<String, Look> looks = Map.of();
 
     private final Set<String> elsewhere;
 
@@ -240,7 +241,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, synonyms, withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, looks, synonyms, withdrawWithin);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -278,8 +279,8 @@ final class RuleBookLoader {
                 Sheet.list(shown, outline.apply(name), faults).forEach(this::readCard);
             } else if (name.startsWith("codes/") && name.endsWith(".yaml")) {
                 readCode(Sheet.one(shown, outline.apply(name), faults));
-            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(UndoingReader.FILE) && !name.equals(OrderReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
-                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, undoing.yaml, order.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
+            } else if (!name.endsWith(".drl") && !name.equals("book.yaml") && !name.equals(AssemblyReader.FILE) && !name.equals(UndoingReader.FILE) && !name.equals(OrderReader.FILE) && !name.equals(LookReader.FILE) && !name.equals(RIDE) && !name.equals(RUN) && !name.startsWith("evidence/")) {
+                faults.add(new Fault(shown, 0, "", "a rule book has no use for this file", "Known are checks.yaml, limits.yaml and *.drl in a system's folder, assembly.yaml, undoing.yaml, order.yaml, looks.yaml, roadtest/plan.yaml, air/plan.yaml, and codes/*.yaml."));
             }
         });
         if (files.contains(UndoingReader.FILE)) {
@@ -306,6 +307,10 @@ final class RuleBookLoader {
         if (files.contains(OrderReader.FILE)) {
             Set<String> points = elsewhere.isEmpty() ? Conflicts.known(cards.values(), morePoints, places) : null;
             order = new OrderReader(places, cards, points).read(Sheet.list("rules/" + OrderReader.FILE, outline.apply(OrderReader.FILE), faults));
+        }
+        if (files.contains(LookReader.FILE)) {
+            Set<String> asked = elsewhere.isEmpty() ? LookReader.asked(cards.values(), places) : null;
+            looks = new LookReader(places, asked).read(Sheet.list("rules/" + LookReader.FILE, outline.apply(LookReader.FILE), faults));
         }
         if (files.contains(RIDE)) {
             Sheet sheet = Sheet.one("rules/" + RIDE, outline.apply(RIDE), faults);

@@ -59,12 +59,13 @@ final class GoodEntries {
     static JobRecord written(JobRecord record, List<Step> steps) {
         List<Entry> entries = new ArrayList<>(record.entries());
         ZonedDateTime time = Examples.DAY.atZone(record.zone());
-        for (Step step : steps) {
+        for (int number = 1; number <= steps.size(); number++) {
+            Step step = steps.get(number - 1);
             time = time.plusSeconds(5 + watched(record, step));
             Moment at = new Moment(time.toLocalDate(), time.toLocalTime(), record.zone());
             List<String> lines = step.corrects().isEmpty() ? java.util.Collections.singletonList(null) : step.corrects();
             for (String corrects : lines) {
-                Entry line = line("step-" + step.number() + (corrects == null ? "" : "-" + corrects), step, at, record, corrects);
+                Entry line = line("step-" + number + (corrects == null ? "" : "-" + corrects), step, at, record, corrects);
                 if (line != null) {
                     entries.add(line);
                 }
@@ -144,8 +145,8 @@ final class GoodEntries {
     /** Proofs that steps were for and later steps took away; a head torqued before the first start was for that, and not for the torquing after it. */
     static List<String> undone(JobRecord record, Gate gate, List<Step> steps) {
         Map<String, Set<String>> checks = new TreeMap<>();
-        record.entries().forEach(entry -> steps.stream().filter(step -> entry.id().matches("step-" + step.number() + "(\\D.*)?"))
-                .forEach(step -> checks.put(entry.id(), Set.copyOf(step.checks()))));
+        record.entries().stream().filter(entry -> entry.id().matches("step-\\d+(\\D.*)?"))
+                .forEach(entry -> checks.put(entry.id(), Set.copyOf(steps.get(Integer.parseInt(entry.id().replaceAll("^step-(\\d+).*", "$1")) - 1).checks())));
         return UndoneLater.of(record, Examples.BOOK, gate, end(record), checks);
     }
 }

@@ -35,8 +35,13 @@ class OrderOfWorkTest {
         assertThat(order(Examples.read("lark-released.yaml"), Gate.ROAD_TEST).steps()).isEmpty();
     }
 
+    private static Step step(OrderOfWork order, String point, String what) {
+        return order.steps().stream().filter(s -> s.point().equals(point) && Objects.equals(s.what(), what)).findFirst()
+                .orElseThrow(() -> new AssertionError("no step " + what + " at " + point));
+    }
+
     private static int number(OrderOfWork order, String point, String what) {
-        return order.steps().stream().filter(s -> s.point().equals(point) && Objects.equals(s.what(), what)).map(Step::number).findFirst().orElseThrow(() -> new AssertionError("no step " + what + " at " + point));
+        return step(order, point, what).number();
     }
 
     @Test
@@ -50,10 +55,10 @@ class OrderOfWorkTest {
     @Test
     void aFaultIsPutRightFirstAndTheProofsItKillsComeBack() throws IOException {
         OrderOfWork order = order(Examples.read("lark-faults.yaml"), Gate.ROAD_TEST);
-        Step tyre = order.steps().get(number(order, "front-wheel/tyre", "replaced") - 1);
+        Step tyre = step(order, "front-wheel/tyre", "replaced");
         assertThat(tyre.kind()).isEqualTo(OrderOfWork.Kind.PUT_RIGHT);
         assertThat(tyre.because()).anyMatch(why -> why.contains("made 2015-05-17"));
-        Step bead = order.steps().get(number(order, "front-wheel/tyre", "bead-line") - 1);
+        Step bead = step(order, "front-wheel/tyre", "bead-line");
         assertThat(bead.again()).as("met now, and the new tyre undoes it").isTrue();
         assertThat(bead.number()).isGreaterThan(tyre.number());
     }
@@ -97,11 +102,11 @@ class OrderOfWorkTest {
         List<Step> paired = order.steps().stream().filter(s -> s.besides() != null).toList();
         assertThat(paired).hasSizeGreaterThan(20);
         assertThat(paired).allSatisfy(s -> {
-            Step first = order.steps().get(s.besides() - 1);
+            Step first = order.together().get(s.besides() - 1).get(0);
             assertThat(first.number()).isLessThan(s.number());
             assertThat(first.point().split("/")[0]).isNotEqualTo(s.point().split("/")[0]);
         });
-        assertThat(paired).extracting(Step::besides).doesNotHaveDuplicates();
+        assertThat(order.together()).extracting(look -> look.get(0).besides()).filteredOn(Objects::nonNull).doesNotHaveDuplicates();
     }
 
     /** As if filling undid the bleeding, which it does, and bleeding undid the filling, which it does not. */

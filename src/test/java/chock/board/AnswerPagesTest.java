@@ -12,6 +12,7 @@ import chock.report.OrderReport;
 import chock.report.WhyWords;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The page says what the command line says, and each step leads to the form that asks for it. */
 class AnswerPagesTest {
-    private static final Pattern WRITE = Pattern.compile("href=\"([^\"]*/write[?][^\"]*)\">Write this");
+    private static final Pattern WRITE = Pattern.compile("href=\"([^\"]*/write[?][^\"]*)\">Write th(?:is|ese)");
 
     @TempDir
     static Path folder;
@@ -59,7 +60,11 @@ class AnswerPagesTest {
         assertThat(page).contains(report.title());
         int at = 0;
         for (OrderReport.Line line : report.lines()) {
-            int next = page.indexOf(line.step().number() + " " + line.step().says(), at);
+            if (line.look() != null) {
+                at = page.indexOf(line.step().number() + " " + line.look().title() + line.look().says(), at);
+                assertThat(at).as("step " + line.step().number() + ": " + line.look()).isPositive();
+            }
+            int next = page.indexOf((line.step().look() == null ? line.step().number() + " " : "") + line.step().says(), at);
             assertThat(next).as("step " + line.step().number() + ": " + line.step().says()).isGreaterThan(at);
             at = next;
             line.notes().forEach(note -> assertThat(page).contains(note));
@@ -71,18 +76,45 @@ class AnswerPagesTest {
     @Test
     void each_step_leads_to_the_form_that_asks_for_it() {
         List<MatchResult> links = WRITE.matcher(lead.get("/machines/" + machine + "/order?gate=road-test").body()).results().toList();
-        List<OrderOfWork.Step> steps = OrderOfWork.of(record, Bench.book(), Gate.ROAD_TEST, Bench.NOON).steps().stream().filter(s -> s.kind() != OrderOfWork.Kind.SETTLE).toList();
+        List<List<OrderOfWork.Step>> steps = OrderOfWork.of(record, Bench.book(), Gate.ROAD_TEST, Bench.NOON).together().stream()
+                .filter(look -> look.get(0).kind() != OrderOfWork.Kind.SETTLE).toList();
         assertThat(links).hasSameSizeAs(steps);
+        assertThat(steps).as("some of them looks with several answers").anyMatch(look -> look.size() > 2);
         for (int i = 0; i < steps.size(); i++) {
             var form = lead.get(links.get(i).group(1).replace("&amp;", "&"));
             assertThat(form.statusCode()).as(links.get(i).group(1)).isEqualTo(200);
-            String what = steps.get(i).what();
-            if (steps.get(i).kind().compareTo(OrderOfWork.Kind.DO) > 0) {
-                assertThat(form.body()).as(steps.get(i).says()).containsPattern("<legend>[^<]*" + Pattern.quote(what.replace('-', ' ')) + "</legend>");
-            } else if (what != null) {
-                assertThat(form.body()).as(steps.get(i).says()).containsPattern("value=\"" + what + "\" selected|<span>" + what);
+            for (OrderOfWork.Step step : steps.get(i)) {
+                String what = step.what();
+                if (step.kind().compareTo(OrderOfWork.Kind.DO) > 0) {
+                    assertThat(form.body()).as(step.says()).containsPattern("<legend>[^<]*" + Pattern.quote(what.replace('-', ' ')) + "</legend>");
+                } else if (what != null) {
+                    assertThat(form.body()).as(step.says()).containsPattern("value=\"" + what + "\" selected|<span>" + what);
+                }
             }
         }
+    }
+
+    /** One look, one form; each question keeps an answer of its own, and what is left open is not written. */
+    @Test
+    void what_one_look_answers_is_written_on_one_form() throws Exception {
+        String other = running.board.shop().take("lark-released", Bench.example("lark-released.yaml"), "lead", null).machine();
+        String at = "/machines/" + other + "/write?look=" + Query.encoded("rock and turn the wheel") + "&at=front-wheel&gate=road-test";
+        String form = lead.get(at).body();
+        assertThat(Pattern.compile("<legend>").matcher(form).results().count()).isEqualTo(3);
+        assertThat(form).doesNotContain("checked");
+        List<String> before = written(other);
+        int seen = Integer.parseInt(form.replaceAll("(?s).*name=\"seen\" value=\"(\\d+)\".*", "$1"));
+        var sent = lead.post("/machines/" + other + "/write", "look", "rock and turn the wheel", "at", "front-wheel", "seen", String.valueOf(seen), "is-0", "no-play", "is-2", "touches");
+        assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
+        List<String> after = written(other);
+        assertThat(after.subList(before.size(), after.size())).containsExactly("front-wheel/bearings tried wheel-rock no-play", "front-wheel/tyre tried clearance touches");
+        assertThat(lead.get(at.replace("rock", "rack")).statusCode()).isEqualTo(404);
+    }
+
+    private static List<String> written(String id) throws Exception {
+        List<String> entries = new ArrayList<>();
+        new ObjectMapper().readTree(lead.get("/api/machines/" + id).body()).get("entries").forEach(e -> entries.add(e.path("point").asText() + " tried " + e.path("tried").asText() + " " + e.path("is").asText()));
+        return entries;
     }
 
     @Test

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The order of the trade and the rows of undoing are read strictly, with file and line. */
+/** The order of the trade, what one look answers, and the rows of undoing are read strictly, with file and line. */
 class OrderReaderTest {
     private static RuleBook load(String file, String text) {
         SortedMap<String, String> files = new TreeMap<>(RuleBookLoader.shippedFiles());
@@ -29,6 +29,12 @@ class OrderReaderTest {
             order.yaml   | parts: [ignition]    | parts: [ignishun]               | 'ignishun' is not a place
             order.yaml   | - tyres.direction    | - tyres.spindle-torque          | 'tyres.spindle-torque' is listed twice
             order.yaml   | stage: ignition      | stages: ignition                | stages
+            looks.yaml   | "fuel/cap cap-vent"  | "fuel/cap cap-went"             | no check asks for 'fuel/cap cap-went'
+            looks.yaml   | "fuel/cap cap-vent"  | "fuel/cap filled"               | no check asks for 'fuel/cap filled'
+            looks.yaml   | "fuel/cap cap-vent"  | "frame frame-condition"         | 'frame frame-condition' belongs to 'try the cap' as well
+            looks.yaml   | look: try the cap    | look: try the stand             | 'try the stand' is listed twice
+            looks.yaml   | at: fuel/cap         | at: "{fuel}/cap"                | '{fuel}/cap' is not a place
+            looks.yaml   | , "fuel/cap cap-vent"] | ]                             | one look for one question
             undoing.yaml | at: engine/mounts,   | at: engine/mount,               | 'engine/mount' is not a place
             undoing.yaml | work: [heat-cycled]  | work: [heat-cicled]             | 'heat-cicled' is not a known work
             undoing.yaml | [engine.head-retorque]} | [engine.head-retork]}        | 'engine.head-retork' is not a proof

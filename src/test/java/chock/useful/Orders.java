@@ -22,13 +22,14 @@ final class Orders {
     /**
      * What an order came to.
      *
-     * @param written entries the order asked for
-     * @param least entries that remain when every one is left out without which the gate is still released
+     * @param entries pieces of work and looks the order asked for; a look may have several answers
+     * @param written answers and pieces of work the order asked for
+     * @param least of these, what remains when every one is left out without which the gate is still released
      * @param released whether the gate is released after all of them
      * @param lines the entries
      * @param open what still blocks, a line a check
      */
-    record Outcome(int written, int least, boolean released, List<Line> lines, List<String> open) {
+    record Outcome(int entries, int written, int least, boolean released, List<Line> lines, List<String> open) {
         /** How many times the least the order asks for, 1 where both are nothing. */
         boolean within(double times) {
             return written <= Math.max(1, Math.floor(least * times));
@@ -39,11 +40,12 @@ final class Orders {
     static Outcome carriedOut(HonestRecord record, Gate gate, boolean least) {
         OrderOfWork order = record.order(gate);
         List<Line> lines = lines(record, order.steps());
+        int entries = (int) order.together().stream().filter(look -> look.get(0).kind() != Kind.SETTLE).count();
         HonestRecord after = HarmlessChange.later(record, lines);
         List<Line> written = after.lines().subList(record.lines().size(), after.lines().size());
         GateVerdict verdict = after.at(gate);
         int fewest = verdict.released() && least ? fewest(record, after, written, gate) : written.size();
-        return new Outcome(written.size(), fewest, verdict.released(), List.copyOf(written), HonestRecord.open(verdict).toList());
+        return new Outcome(entries, written.size(), fewest, verdict.released(), List.copyOf(written), HonestRecord.open(verdict).toList());
     }
 
     /** The same, and the order asked for once more where the work took so long that looks of the day were over by then. */
@@ -56,7 +58,7 @@ final class Orders {
         List<Line> lines = new ArrayList<>(first.lines());
         lines.addAll(second.lines());
         // What the first turn was fewest with is not known: it released nothing.
-        return new Outcome(lines.size(), first.written() + second.least(), second.released(), lines, second.open());
+        return new Outcome(first.entries() + second.entries(), lines.size(), first.written() + second.least(), second.released(), lines, second.open());
     }
 
     /** The record when the order for a gate has been carried out once. */

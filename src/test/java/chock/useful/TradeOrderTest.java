@@ -3,6 +3,7 @@ package chock.useful;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.GateVerdict;
+import chock.assess.OrderOfWork;
 import chock.assess.OrderOfWork.Step;
 import chock.record.Gate;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -80,6 +82,22 @@ class TradeOrderTest {
             Stream<String> undone = Orders.undoneLater(fault.record(), gate, steps).stream();
             return Stream.concat(twice, undone).map(wrong -> fault.words() + " at " + gate.id() + ": " + wrong);
         });
+    }
+
+    /** What one look answers stands together, each question with an answer of its own; work belongs to no look. */
+    @Test
+    void whatOneLookAnswersStandsTogether() {
+        OrderOfWork all = SINGLE.with(SINGLE.lines().subList(0, 1)).order(Gate.ROAD_TEST);
+        Map<String, List<Step>> looks = all.steps().stream().filter(s -> s.look() != null)
+                .collect(Collectors.groupingBy(s -> s.look().name() + " " + s.look().point()));
+        assertThat(looks).hasSizeGreaterThan(30);
+        looks.forEach((look, answers) -> {
+            assertThat(answers).as(look).extracting(Step::number).containsOnly(answers.get(0).number());
+            assertThat(answers).as(look).extracting(s -> s.point() + " " + s.what()).doesNotHaveDuplicates().hasSizeGreaterThan(1);
+            assertThat(answers).as(look).allMatch(s -> s.kind().compareTo(OrderOfWork.Kind.DO) > 0);
+        });
+        assertThat(all.steps()).extracting(Step::number).isSorted();
+        assertThat(all.together()).hasSizeLessThan(all.steps().size() * 2 / 3);
     }
 
     /** The other way round most orders would: the law above could be broken. */

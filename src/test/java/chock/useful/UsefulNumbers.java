@@ -2,6 +2,7 @@ package chock.useful;
 
 import chock.assess.GateVerdict;
 import chock.record.Gate;
+import chock.rulebook.Look;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -91,8 +92,18 @@ final class UsefulNumbers {
         return new Cured(fault, closed, orders);
     }
 
+    /** Answers and pieces of work in that record. */
     static int net() {
         return single("road-test").lines().size();
+    }
+
+    /** Looks and pieces of work in it: what one person finds in one look on one day is one. */
+    static int netLooks() {
+        Map<String, Look> looks = HonestRecord.BOOK.library().looks();
+        return (int) single("road-test").lines().stream()
+                .map(line -> line.isWork() || !looks.containsKey(line.key()) ? line.id()
+                        : looks.get(line.key()).name() + " " + looks.get(line.key()).point() + " " + line.by() + " " + line.at().toLocalDate())
+                .distinct().count();
     }
 
     static List<String> wrong(List<Tried> tried) {
