@@ -51,10 +51,11 @@ public final class OrderReport {
                 page.put(1, String.format("%3d. ", line.step().number()), line.kind());
                 page.put(6, line.step().says());
             }
-            line.notes().forEach(note -> page.put(6, "- ", note));
-            page.put(6, "- ", String.join(", ", line.step().checks()));
+            int below = line.step().look() == null ? 6 : 8;
+            line.notes().forEach(note -> page.put(below, "- ", note));
+            page.put(below, "- ", String.join(", ", line.step().checks()));
             if (!line.caution().isEmpty()) {
-                page.put(6, "Caution: ", line.caution());
+                page.put(below, "Caution: ", line.caution());
             }
         }
         if (!order.steps().isEmpty() && !minutes.isEmpty()) {

@@ -66,6 +66,7 @@ class BrowserToolsIT {
     void every_page_is_fit_for_desk_phone_and_reader() throws Exception {
         Map<String, String> pages = new LinkedHashMap<>();
         pages.put("order", machine + "/order?gate=road-test");
+        pages.put("look", machine + "/write?look=look+over+the+tyre&at=front-wheel%2Ftyre&gate=road-test");
         pages.put("why", machine + "/why?check=brakes.pad-thickness&gate=road-test");
         pages.put("run", machine + RUN);
         pages.put("sheet", machine + "/sheet");
