@@ -17,6 +17,24 @@ Feature: Nothing bad in a record goes unread
       And the road-test is blocked
       And the hand-over is blocked
 
+    Scenario: an extraction that a machine is not asked about, until it is looked at again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/extraction tried extraction switched-off 2 hours ago
+      Then record.open-defects is fault
+      And the first-start is closed by record.open-defects
+
+    Scenario Outline: in the room the latest look decides, on the machine it does not
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And <point> <how> <aspect> <bad> 2 hours ago
+      And <point> <how> <aspect> <good> 1 hour ago
+      Then record.open-defects is <state>
+
+      Examples:
+        | point              | how   | aspect          | bad          | good    | state |
+        | room/extraction    | tried | extraction      | switched-off | running | met   |
+        | transmission/chain | seen  | chain-condition | stiff-link   | sound   | fault |
+
     Scenario: a good answer to it is no defect
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft

@@ -256,6 +256,10 @@ final class Planner {
 
     private void fault(Open open, Judgement fault) {
         List<String> ids = fault.evidence();
+        if (open.card().id().equals(Disclosures.OPEN_DEFECTS) && !ids.isEmpty() && ids.stream().allMatch(id -> isLookOfTheDay(open.entry(id)))) {
+            ids.forEach(id -> lookAgain(open, open.entry(id), fault));
+            return;
+        }
         if (ids.isEmpty() || open.card().id().equals(Disclosures.OPEN_DEFECTS) || open.card().wants().isEmpty() && ids.stream().noneMatch(id -> open.entry(id).deed() == Deed.DONE)) {
             settle(open, fault.says());
             return;
@@ -280,6 +284,17 @@ final class Planner {
             }
             open.of(id).forEach(want -> cure(open, want, entry, fault));
         }
+    }
+
+    /** What was found in the room or on the day: there the latest look decides, though no check of this machine asks for it. */
+    private boolean isLookOfTheDay(Entry entry) {
+        return entry.deed().isEvidence() && book.library().ofTheDay().has(entry.point());
+    }
+
+    private void lookAgain(Open open, Entry entry, Judgement fault) {
+        Task task = tasks.computeIfAbsent(Entry.key(entry.point(), entry.what()), k -> new Task(kind(entry.deed()), entry.point(), entry.what(), List.of()));
+        told(task, open.card());
+        task.because.add(fault.says());
     }
 
     /** What takes a fault away: looking again, where it was hearsay or where the latest look decides; the work the card names; another look, where no part is at fault; or any work there. */

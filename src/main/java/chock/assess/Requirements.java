@@ -471,6 +471,11 @@ public final class Requirements {
         return Points.words(e.point()) + ": " + e.what() + " " + e.at() + " by " + record.nameOf(e.by()) + " (" + e.id() + ")";
     }
 
+    /** True in the room and of the day, where what was found later stands in the place of what was found before. */
+    public boolean latestDecidesAt(Evidence said) {
+        return book.library().ofTheDay().has(said.entry().point());
+    }
+
     /** True when a check calls this answer bad, or its writer calls the note on it a defect. */
     public boolean isBad(Evidence said) {
         return said.isNotedAsDefect() || said.entry().is() instanceof Value.Answer answer && book.isBad(said.aspect(), answer.word());

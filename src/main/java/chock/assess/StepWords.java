@@ -37,6 +37,7 @@ final class StepWords {
         String finer = task.kind == Kind.MEASURE && !task.corrects.isEmpty() ? ", again, with something finer where there is any" : "";
         String instead = task.corrects.isEmpty() ? "" : finer + "; correct " + String.join(", ", task.corrects) + " where it does not bear it out";
         String person = task.notBy == null ? "" : "; by somebody other than " + (task.notBy.isEmpty() ? "who does the work there" : task.notBy);
-        return instead + person + (task.namesDocument() ? "; name the document in the note" : "") + ".";
+        String again = task.wanted.isEmpty() && task.corrects.isEmpty() ? "; put it right where it is not good, and look again" : "";
+        return again + instead + person + (task.namesDocument() ? "; name the document in the note" : "") + ".";
     }
 }

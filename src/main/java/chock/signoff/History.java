@@ -44,9 +44,19 @@ public final class History {
      *
      * @param digest of the sign-off file
      * @param items what the record held when it was signed
+     * @param role of who signed, in words
      */
     record Signing(int line, String digest, String record, String frame, String engine, String gate, Instant at, Instant until, String name, String keyId,
-                   List<String> criticalPoints, Map<String, String> items) { }
+                   List<String> criticalPoints, Map<String, String> items, String machine, String recordDigest, String role) {
+
+        /** True when a seal says of it what the ledger says, letter for letter. */
+        boolean isSealedBy(SignOff.Seal seal) {
+            return seal.record().equals(record) && seal.digest().equals(recordDigest) && seal.machine().equals(machine)
+                    && seal.frameNumber().equals(frame) && seal.engineNumber().equals(engine) && seal.gate().equals(gate)
+                    && Instant.parse(seal.asOf()).equals(at) && Instant.parse(seal.holdsUntil()).equals(until)
+                    && seal.signer().equals(name) && seal.role().equals(role);
+        }
+    }
 
     /** Thrown when a line does not fit those before it. */
     private static final class Misfit extends RuntimeException {
@@ -144,7 +154,7 @@ public final class History {
         List<String> points = new ArrayList<>();
         line.said().path("criticalPoints").forEach(point -> points.add(point.asText()));
         signings.add(new Signing(line.number(), line.text("signOff"), record, line.text("frame"), line.text("engine"), line.text("gate"), line.at(), Instant.parse(line.text("holdsUntil")),
-                key.name(), key.id(), points, Map.copyOf(seen(record).items())));
+                key.name(), key.id(), points, Map.copyOf(seen(record).items()), line.text("machine"), line.text("recordDigest"), signer.path("role").asText()));
     }
 
     private void saw(LedgerLine line) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -46,6 +47,19 @@ public record RecordVersion(String digest, String file, SortedMap<String, String
 
     private static JsonNode kept(String kind, JsonNode item) {
         return kind.equals("person ") ? JsonNodeFactory.instance.objectNode().put("id", item.path("id").asText()).put("name", item.path("name").asText()) : item;
+    }
+
+    /** The digest of this record without items that were added since. */
+    static String digestWithout(String fileName, byte[] bytes, List<String> added) {
+        JsonNode written = RecordReader.written(fileName, bytes).deepCopy();
+        LISTS.forEach((list, kind) -> {
+            for (Iterator<JsonNode> items = written.path(list).elements(); items.hasNext();) {
+                if (added.contains(kind + items.next().path("id").asText())) {
+                    items.remove();
+                }
+            }
+        });
+        return Canonical.digest(Canonical.bytes(written));
     }
 
     /** What differs between an earlier version and this one; each list in order of name. */

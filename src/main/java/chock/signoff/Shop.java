@@ -170,6 +170,6 @@ public record Shop(Path file, String workshop, ZoneId zone, Path trust, Path led
             throw new NotSigned(file + " binds this workshop to house rules with the digest " + house.digest() + "; those in " + inForce.folder() + " have " + inForce.digest()
                     + ". Look at what changed in them; when it is right, write the new digest into the file");
         }
-        return inForce.name() + " " + inForce.digest();
+        return Rejudged.words(inForce);
     }
 }

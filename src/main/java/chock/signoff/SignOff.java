@@ -1,18 +1,25 @@
 package chock.signoff;
 
 import chock.quantity.Quantity;
+import chock.quantity.UnreadableQuantity;
+import chock.record.Gate;
+import chock.record.Machine;
 import chock.rulebook.Coordinates;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The statement that a gate was released: what is signed. Moments are in UTC, decimals are texts.
@@ -64,6 +71,11 @@ public record SignOff(String chock, OfRecord record, OfMachine machine, String g
 
     /** What it is about. */
     public record OfMachine(String marque, String model, String frameNumber, String engineNumber, String built, String firstRegistered) {
+        static OfMachine of(Machine machine) {
+            return new OfMachine(machine.marque(), machine.model(), machine.frameNumber(), machine.engineNumber(), machine.built().toString(),
+                    machine.firstRegistered().toString());
+        }
+
         /** In words. */
         public String words() {
             return marque + " " + model + ", frame " + frameNumber + ", engine " + engineNumber;
@@ -116,8 +128,13 @@ public record SignOff(String chock, OfRecord record, OfMachine machine, String g
         /** The {@code typ} of its signature. */
         static final String TYP = "chock-seal+json";
 
+        private boolean isWhole() {
+            return Stream.of(record, digest, machine, frameNumber, engineNumber, gate, asOf, holdsUntil, zone, signer, role).allMatch(Objects::nonNull)
+                    && Instant.parse(asOf) != null && Instant.parse(holdsUntil) != null && ZoneId.of(zone) != null && Gate.of(gate).isPresent();
+        }
+
         static Seal read(byte[] payload) {
-            return SignOff.read(payload, Seal.class, FORM, Seal::chock);
+            return SignOff.read(payload, Seal.class, FORM, Seal::chock, Seal::isWhole);
         }
     }
 
@@ -137,17 +154,32 @@ public record SignOff(String chock, OfRecord record, OfMachine machine, String g
 
     /** @return null when it is not one */
     static SignOff read(byte[] payload) {
-        return read(payload, SignOff.class, FORM, SignOff::chock);
+        return read(payload, SignOff.class, FORM, SignOff::chock, SignOff::isWhole);
     }
 
-    private static <T> T read(byte[] payload, Class<T> type, String form, Function<T, String> chock) {
+    private static <T> T read(byte[] payload, Class<T> type, String form, Function<T, String> chock, Predicate<T> isWhole) {
         try {
             T read = JSON.readValue(payload, type);
-            return read != null && form.equals(chock.apply(read)) ? read : null;
-        } catch (IOException e) {
-            // Not JSON, or in letters that are none.
+            return read != null && form.equals(chock.apply(read)) && isWhole.test(read) ? read : null;
+        } catch (IOException | DateTimeException | UnreadableQuantity e) {
+            // Not JSON, in letters that are none, or with words where moments stand.
             return null;
         }
+    }
+
+    /** The shortest statement of it, as it has to be. */
+    Seal sealed() {
+        return new Seal(Seal.FORM, record.id(), record.digest(), machine.marque() + " " + machine.model(), machine.frameNumber(), machine.engineNumber(),
+                gate, asOf, holdsUntil, zone, signer.name(), signer.role());
+    }
+
+    private boolean isWhole() {
+        boolean there = Stream.of(record, machine, verdict, territory, localCode, ruleBook, house, findings, notAsked, cautions, notes, criticalPoints, workBy, changedSince,
+                deferral, signer, ledger, seal, gate, asOf, holdsUntil, signedAt, zone).allMatch(Objects::nonNull);
+        return there && judged() != null && until() != null && Instant.parse(signedAt) != null && clock() != null && Gate.of(gate).isPresent()
+                && (place == null || place.position() != null)
+                && Stream.of(record.id(), record.workshop(), record.digest(), record.file(), record.items(), machine.words(), machine.built(), machine.firstRegistered(),
+                ruleBook.version(), ruleBook.digest(), signer.name(), signer.role(), signer.keyId()).allMatch(Objects::nonNull);
     }
 
     /** The moment of judgement. */

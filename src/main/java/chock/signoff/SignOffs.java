@@ -188,7 +188,7 @@ public final class SignOffs {
     }
 
     /** Who did work, or who wrote anything where no work was done. */
-    private static Set<String> workers(JobRecord record) {
+    static Set<String> workers(JobRecord record) {
         Set<String> names = new TreeSet<>();
         record.entries().stream().filter(e -> e.deed() == Deed.DONE).map(Entry::by).map(record::nameOf).forEach(names::add);
         if (names.isEmpty()) {
@@ -210,11 +210,8 @@ public final class SignOffs {
     private SignOff statement(JobRecord record, RecordVersion version, Assessment assessment, GateVerdict verdict, String house, TrustedKey signer,
                               List<String> notes, List<String> changed, SignOff.Position position) {
         List<String> known = new ArrayList<>(notes);
-        assessment.disclosures().toBeKnown().forEach(one -> known.add(one.says()));
-        List<String> cautions = new ArrayList<>(verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution());
-        verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !cautions.contains(c)).distinct().forEach(cautions::add);
-        SignOff.OfMachine machine = new SignOff.OfMachine(record.machine().marque(), record.machine().model(), record.machine().frameNumber(), record.machine().engineNumber(),
-                record.machine().built().toString(), record.machine().firstRegistered().toString());
+        known.addAll(toBeKnown(assessment));
+        SignOff.OfMachine machine = SignOff.OfMachine.of(record.machine());
         SignOff.Signer by = new SignOff.Signer(signer.name(), signer.role().word(), signer.id());
         String asOf = assessment.asOf().toString();
         SignOff.Seal seal = new SignOff.Seal(SignOff.Seal.FORM, record.id(), version.digest(), machine.marque() + " " + machine.model(), machine.frameNumber(), machine.engineNumber(),
@@ -222,8 +219,25 @@ public final class SignOffs {
         return new SignOff(SignOff.FORM, new SignOff.OfRecord(record.id(), record.workshop(), version.digest(), version.file(), new TreeMap<>(version.items())), machine, gate.id(), verdict.verdict(),
                 asOf, verdict.holdsUntil().toString(), record.zone().getId(), SignOff.OfPlace.of(book.position()), record.territory(), assessment.localCode(),
                 new SignOff.OfRuleBook(assessment.ruleBookVersion(), assessment.ruleBookDigest()), house, found(verdict),
-                verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList(), cautions, List.copyOf(known), Critical.points(verdict, record), List.copyOf(workers(record)),
+                notAsked(verdict), cautions(verdict), List.copyOf(known), Critical.points(verdict, record), List.copyOf(workers(record)),
                 changed, Assessment.NOTICE, by, asOf, position, Jws.sign(SignOff.bytes(seal), SignOff.Seal.TYP, key));
+    }
+
+    /** What the record tells besides its findings. */
+    static List<String> toBeKnown(Assessment assessment) {
+        return assessment.disclosures().toBeKnown().stream().map(one -> one.says()).toList();
+    }
+
+    /** Checks of the gate that do not apply to the machine. */
+    static List<String> notAsked(GateVerdict verdict) {
+        return verdict.notApplicable().stream().map(GateVerdict.NotApplicable::check).toList();
+    }
+
+    /** Where people get hurt, each caution once. */
+    static List<String> cautions(GateVerdict verdict) {
+        List<String> cautions = new ArrayList<>(verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution());
+        verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !cautions.contains(c)).distinct().forEach(cautions::add);
+        return List.copyOf(cautions);
     }
 
     /** Each check of a verdict, in short. */

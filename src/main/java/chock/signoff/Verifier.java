@@ -1,7 +1,7 @@
 package chock.signoff;
 
 import chock.assess.Assessor;
-import chock.assess.GateVerdict;
+import chock.assess.State;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
@@ -10,6 +10,7 @@ import chock.record.Vocabulary;
 import chock.rulebook.RuleBook;
 import chock.signoff.Verification.Holds;
 import chock.signoff.Verification.Thing;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -50,7 +51,7 @@ public final class Verifier {
     public record Source(String name, byte[] bytes) { }
 
     /** What both a sign-off and a seal say. */
-    private record Said(String record, String digest, String machine, String gate, Instant from, Instant until, ZoneId zone, String signer, String keyId) {
+    private record Said(String record, String digest, String machine, String gate, Instant from, Instant until, ZoneId zone, String signer, String role, String keyId) {
         String title() {
             return gate + " of " + record + ": " + machine;
         }
@@ -80,6 +81,9 @@ public final class Verifier {
         Said said = whole != null ? said(whole) : said(seal, jws.keyId());
         signature(said, key.get(), whole == null);
         time(said);
+        if (whole != null) {
+            itself(whole, key.get());
+        }
         if (whole == null) {
             add("record", Holds.NOT_LOOKED_AT, "This is the seal alone; the findings and the record are held against the whole sign-off.");
         } else if (record == null) {
@@ -89,18 +93,18 @@ public final class Verifier {
             record(whole, record);
         }
         if (shop != null) {
-            ledger(said, whole, Canonical.digest(signOff.bytes()));
+            ledger(said, whole, seal, Canonical.digest(signOff.bytes()));
         }
         return new Verification(said.title(), List.copyOf(things), whole);
     }
 
     private static Said said(SignOff s) {
-        return new Said(s.record().id(), s.record().digest(), s.machine().words(), s.gate(), s.judged(), s.until(), s.clock(), s.signer().name(), s.signer().keyId());
+        return new Said(s.record().id(), s.record().digest(), s.machine().words(), s.gate(), s.judged(), s.until(), s.clock(), s.signer().name(), s.signer().role(), s.signer().keyId());
     }
 
     private static Said said(SignOff.Seal s, String keyId) {
         return new Said(s.record(), s.digest(), s.machine() + ", frame " + s.frameNumber() + ", engine " + s.engineNumber(), s.gate(), Instant.parse(s.asOf()), Instant.parse(s.holdsUntil()),
-                ZoneId.of(s.zone()), s.signer(), keyId);
+                ZoneId.of(s.zone()), s.signer(), s.role(), keyId);
     }
 
     private Verification unknown(String says) {
@@ -117,9 +121,9 @@ public final class Verifier {
 
     private void signature(Said said, TrustedKey key, boolean seal) {
         String what = seal ? "The seal is as " : "It is, letter for letter, as ";
-        boolean own = said.signer().equals(key.name()) && said.keyId().equals(key.id());
+        boolean own = said.signer().equals(key.name()) && said.role().equals(key.role().word()) && said.keyId().equals(key.id());
         add("signature", own ? Holds.YES : Holds.NO, own ? what + key.name() + " (" + key.role().word() + ") signed it on " + shown(said.from(), said.zone()) + "."
-                : "It says it is by " + said.signer() + ", but the key is " + key.name() + "'s.");
+                : "It says it is by " + said.signer() + " (" + said.role() + "), but the key is " + key.name() + "'s (" + key.role().word() + ").");
         if (key.isRevoked()) {
             add("key", Holds.NO, "The key of " + key.name() + " was revoked on " + shown(key.revoked(), said.zone()) + ": " + key.reason() + ". What it signed is void.");
         } else if (!key.validAt(said.from())) {
@@ -132,10 +136,35 @@ public final class Verifier {
     private void time(Said said) {
         if (asOf.isBefore(said.from())) {
             add("time", Holds.NO, "On " + shown(asOf, said.zone()) + " it was not signed yet.");
+        } else if (said.until().isAfter(said.from().atZone(said.zone()).plus(book.longestRelease()).toInstant())) {
+            add("time", Holds.NO, "It says that it holds until " + shown(said.until(), said.zone()) + ", and no release holds longer than " + book.longestRelease().getDays() + " days.");
         } else if (asOf.isAfter(said.until())) {
             add("time", Holds.NO, "It lapsed on " + shown(said.until(), said.zone()) + ".");
         } else {
             add("time", Holds.YES, "It holds until " + shown(said.until(), said.zone()) + " if nobody touches the machine.");
+        }
+    }
+
+    /** What it says of itself: a genuine one was judged and signed at one moment, released, and carries its own seal. Told only when it does not fit. */
+    private void itself(SignOff signOff, TrustedKey key) {
+        List<String> wrong = new ArrayList<>();
+        if (!signOff.signedAt().equals(signOff.asOf())) {
+            wrong.add("it was judged at one moment and signed at another");
+        }
+        if (!signOff.verdict().equals("released")) {
+            wrong.add("the gate is " + signOff.verdict() + ", and only a release is signed");
+        }
+        if (signOff.findings().isEmpty() || signOff.findings().stream().anyMatch(found -> !found.state().equals(State.MET.id()))) {
+            wrong.add(signOff.findings().isEmpty() ? "it rests on no finding" : "one of its findings is not met");
+        }
+        Jws jws = Jws.parse(signOff.seal().getBytes(StandardCharsets.UTF_8));
+        boolean own = jws != null && jws.typ().equals(SignOff.Seal.TYP) && jws.keyId().equals(key.id()) && jws.isSignedBy(key.x())
+                && signOff.sealed().equals(SignOff.Seal.read(jws.payload()));
+        if (!own) {
+            wrong.add("the seal in it says something else");
+        }
+        if (!wrong.isEmpty()) {
+            add("sign-off", Holds.NO, "It does not fit together: " + String.join("; ", wrong) + ".");
         }
     }
 
@@ -154,6 +183,7 @@ public final class Verifier {
         }
         RecordVersion.Difference difference = version.since(signOff.record().items());
         List<String> broken = broken(difference);
+        broken = broken.isEmpty() ? otherwise(signOff, record) : broken;
         if (!broken.isEmpty()) {
             add("record", Holds.NO, "The record is not the one signed: " + String.join("; ", broken) + ".");
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; another record cannot be judged in its place.");
@@ -164,9 +194,35 @@ public final class Verifier {
                 : "The record says what the one signed said; its file has been laid out otherwise since (comments, blanks, quotes)."
                 : difference.added().isEmpty() && difference.changed().isEmpty() ? "The record says what the one signed said, in another order."
                 : "Everything that was signed stands in the record unchanged; it has been added to since.");
-        since(signOff, record, difference);
-        // What was found out about an instrument since then voids it above; the findings signed are those of that moment.
-        again(signOff, book.heldAgainstRegister(plain, signOff.judged()), same);
+        // What was found out about an instrument since then voids it below; the findings signed are those of that moment.
+        JobRecord then = asSigned(signOff, book.heldAgainstRegister(plain, signOff.judged()));
+        RuleBook there = book.at(signOff.place() == null ? null : signOff.place().position());
+        Rejudged rejudged = new Rejudged(then, Assessor.assess(then, there, List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()), book);
+        since(signOff, record, difference, rejudged.criticalPoints(signOff));
+        again(signOff, rejudged, RecordVersion.digestWithout(source.name(), source.bytes(), difference.added()).equals(signOff.record().digest()));
+    }
+
+    /** What the sign-off says of the record otherwise than the record does. */
+    private static List<String> otherwise(SignOff signOff, JobRecord record) {
+        List<String> other = new ArrayList<>();
+        SignOff.OfRecord of = signOff.record();
+        if (!of.id().equals(record.id()) || !of.workshop().equals(record.workshop())) {
+            other.add("the sign-off names record " + of.id() + " of " + of.workshop());
+        }
+        if (!signOff.machine().equals(SignOff.OfMachine.of(record.machine()))) {
+            other.add("the sign-off names another machine, " + signOff.machine().words());
+        }
+        if (!signOff.zone().equals(record.zone().getId()) || !signOff.territory().equals(record.territory())) {
+            other.add("the sign-off names " + signOff.territory() + " on the clock of " + signOff.zone());
+        }
+        record.entries().stream().filter(entry -> of.items().containsKey("entry " + entry.id()) && entry.at().earliest().isAfter(signOff.judged()))
+                .findFirst().ifPresent(entry -> other.add("entry " + entry.id() + " of " + entry.at() + " is said to be signed, and is later than the sign-off"));
+        return other;
+    }
+
+    /** Without the entries that were written since. */
+    private static JobRecord asSigned(SignOff signOff, JobRecord record) {
+        return record.withEntries(record.entries().stream().filter(entry -> signOff.record().items().containsKey("entry " + entry.id())).toList());
     }
 
     private static List<String> broken(RecordVersion.Difference difference) {
@@ -190,9 +246,9 @@ public final class Verifier {
                 : Critical.touched(Voids.later(record, signOff.record().items()), signOff.criticalPoints(), words).map(Critical.Noted::words);
     }
 
-    private void since(SignOff signOff, JobRecord record, RecordVersion.Difference difference) {
+    private void since(SignOff signOff, JobRecord record, RecordVersion.Difference difference, List<String> criticalPoints) {
         List<Critical.Noted> later = Voids.later(record, signOff.record().items());
-        Optional<Critical.Noted> touched = Critical.touched(later, signOff.criticalPoints(), book.vocabulary());
+        Optional<Critical.Noted> touched = Critical.touched(later, criticalPoints, book.vocabulary());
         if (touched.isPresent()) {
             add("since", Holds.NO, "Since then " + touched.get().words() + ", where somebody gets hurt when something is wrong: that voids it. Judge the record again, and sign it again.");
         } else {
@@ -206,20 +262,27 @@ public final class Verifier {
         return "It was judged by rule book " + signOff.ruleBook().version() + " (" + signOff.ruleBook().digest() + ")";
     }
 
-    private void again(SignOff signOff, JobRecord record, boolean same) {
-        if (!signOff.ruleBook().digest().equals(book.digest())) {
-            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; this chock has another, and judges nothing again by it.");
-        } else if (!same) {
-            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + ", the one at hand; only the very record signed can be judged again by it.");
-        } else {
-            GateVerdict verdict = Assessor.assess(record, book.at(signOff.place() == null ? null : signOff.place().position()), List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()).gates().get(0);
-            boolean agrees = verdict.released() && verdict.holdsUntil().toString().equals(signOff.holdsUntil()) && SignOffs.found(verdict).equals(signOff.findings());
-            add("rule book", agrees ? Holds.YES : Holds.NO, ruleBook(signOff) + ", the one at hand; " + (agrees ? "judged again by it, the gate is released with the same findings."
-                    : "judged again by it, the gate is " + verdict.verdict() + " and the findings are not those signed."));
+    private void again(SignOff signOff, Rejudged rejudged, boolean same) {
+        boolean own = signOff.ruleBook().digest().equals(book.digest());
+        if (own && same) {
+            List<String> differences = rejudged.differences(signOff);
+            add("rule book", differences.isEmpty() ? Holds.YES : Holds.NO, ruleBook(signOff) + ", the one at hand; "
+                    + (differences.isEmpty() ? "judged again by it, the gate is released with the same findings."
+                    : "judged again by it, this is not as signed: " + String.join(", ", differences) + "."));
+            return;
         }
+        List<String> faults = rejudged.faults();
+        if (!faults.isEmpty()) {
+            add("rule book", Holds.NO, ruleBook(signOff) + "; by the rule book at hand the same record has a fault: " + String.join(", ", faults) + ".");
+            return;
+        }
+        List<String> open = rejudged.open();
+        String today = open.isEmpty() ? " By the rule book at hand the same record is released." : " By the rule book at hand it would be held: " + String.join(", ", open) + ".";
+        add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + (own ? ", the one at hand; only the very record signed can be judged again by it."
+                : "; this chock has another, and judges nothing again by it." + today));
     }
 
-    private void ledger(Said said, SignOff whole, String digest) {
+    private void ledger(Said said, SignOff whole, SignOff.Seal seal, String digest) {
         History history = Ledgers.history(shop.ledger());
         Optional<History.Signing> found = whole != null ? history.signing(digest)
                 : history.signings().stream().filter(s -> s.record().equals(said.record()) && s.gate().equals(said.gate()) && s.at().equals(said.from()) && s.keyId().equals(said.keyId())).findFirst();
@@ -227,6 +290,8 @@ public final class Verifier {
             add("ledger", Holds.NO, "The trust list does not say of this key what the ledger says: somebody changed it by hand.");
         } else if (found.isEmpty() || whole != null && found.get().line() != whole.ledger().line()) {
             add("ledger", Holds.NO, "The ledger of " + shop.workshop() + " does not know it.");
+        } else if (seal != null && !found.get().isSealedBy(seal)) {
+            add("ledger", Holds.NO, "It is not what line " + found.get().line() + " of the ledger of " + shop.workshop() + " says was signed then: the seal names another machine, digest, role or end.");
         } else if (history.voided(found.get().digest()).isPresent()) {
             add("ledger", Holds.NO, "It is line " + found.get().line() + " of the ledger, and was voided there: " + history.voided(found.get().digest()).get() + ".");
         } else {

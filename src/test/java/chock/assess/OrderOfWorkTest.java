@@ -80,6 +80,23 @@ class OrderOfWorkTest {
         }
     }
 
+    /** An extraction found switched off holds a first start, though a machine whose exhaust goes elsewhere is not asked about it. */
+    @Test
+    void whatWasFoundInTheRoomIsLookedAtAgain() throws IOException {
+        JobRecord lark = Examples.read("lark-released.yaml");
+        List<Entry> entries = new ArrayList<>(lark.entries());
+        entries.add(new Entry("fan", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(11, 58), lark.zone()), "tom", Deed.TRIED, "room/extraction", "extraction", new Value.Answer("switched-off"), null, null, null, null, 0));
+        JobRecord found = RandomRecords.with(lark, entries);
+        OrderOfWork order = order(found, Gate.FIRST_START);
+        assertThat(order.steps()).anySatisfy(step -> {
+            assertThat(step.kind()).isEqualTo(OrderOfWork.Kind.TRY);
+            assertThat(step.point() + " " + step.what()).isEqualTo("room/extraction extraction");
+            assertThat(step.because()).anyMatch(why -> why.contains("switched off"));
+        });
+        entries.add(new Entry("fan-on", new Moment(LocalDate.of(2026, 11, 25), LocalTime.of(11, 59), lark.zone()), "ida", Deed.TRIED, "room/extraction", "extraction", new Value.Answer("running"), null, null, null, null, 0));
+        assertThat(order(RandomRecords.with(lark, entries), Gate.FIRST_START).steps()).noneMatch(step -> step.point().equals("room/extraction"));
+    }
+
     @Test
     void anEmptyRecordIsOrderedForEveryGate() throws IOException {
         for (String name : List.of("merle-released.yaml", "harrow-prewar-single.yaml")) {

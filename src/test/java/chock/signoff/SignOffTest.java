@@ -355,10 +355,10 @@ class SignOffTest {
         SignOff other = new SignOff(s.chock(), s.record(), s.machine(), s.gate(), s.verdict(), s.asOf(), s.holdsUntil(), s.zone(), s.place(), s.territory(), s.localCode(), s.ruleBook(), s.house(), bent, s.notAsked(),
                 s.cautions(), s.notes(), s.criticalPoints(), s.workBy(), s.changedSince(), s.deferral(), s.signer(), s.signedAt(), s.ledger(), s.seal());
         Verification found = bench.verify(ShopBench.utf8(Jws.sign(other.bytes(), SignOff.TYP, bench.ida)), Files.readAllBytes(bench.record), ShopBench.NOON);
-        assertThat(says(found, "rule book")).endsWith("judged again by it, the gate is released and the findings are not those signed.");
+        assertThat(says(found, "rule book")).endsWith("judged again by it, this is not as signed: the findings.");
         assertThat(found.holds()).isFalse();
         byte[] inNorasName = Jws.sign(s.bytes(), SignOff.TYP, bench.lead).getBytes(StandardCharsets.US_ASCII);
-        assertThat(says(bench.verify(inNorasName, null, ShopBench.NOON), "signature")).isEqualTo("It says it is by Ida Marrow, but the key is Nora Pell's.");
+        assertThat(says(bench.verify(inNorasName, null, ShopBench.NOON), "signature")).isEqualTo("It says it is by Ida Marrow (inspector), but the key is Nora Pell's (lead).");
     }
 
     @Test
