@@ -43,6 +43,10 @@ final class Attempts {
         failures.computeIfAbsent(key, k -> new ArrayDeque<>()).addLast(now);
     }
 
+    synchronized int letters() {
+        return failures.keySet().stream().mapToInt(String::length).sum();
+    }
+
     synchronized void forget(String key) {
         failures.remove(key);
     }

@@ -10,14 +10,18 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Signing in and out, and who may. */
 final class People {
     static final Duration UNUSED = Duration.ofHours(4);
     static final Duration LONGEST = Duration.ofHours(12);
+    private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
     private static final String WRONG = "The id or the password is not right.";
 
     private final Store store;
@@ -25,6 +29,8 @@ final class People {
     private final Passwords passwords = new Passwords();
     private final Attempts byPerson = new Attempts(5, Duration.ofMinutes(15));
     private final Attempts byAddress = new Attempts(20, Duration.ofMinutes(15));
+    /** From however many addresses. */
+    private final Attempts byAccount = new Attempts(40, Duration.ofMinutes(15));
 
     People(Store store, Clock clock) {
         this.store = store;
@@ -51,22 +57,32 @@ final class People {
     /** @throws Refusal 401 when wrong, 429 when tried too often */
     SignedIn signIn(String id, String password, String address) {
         Instant now = clock.instant();
-        String person = id + " " + address;
-        Duration wait = byPerson.wait(person, now).compareTo(byAddress.wait(address, now)) > 0 ? byPerson.wait(person, now) : byAddress.wait(address, now);
+        // What cannot be an id is kept nowhere, however long it is.
+        boolean canBe = ID.matcher(id).matches();
+        String person = canBe ? id + " " + address : "nobody " + address;
+        String asked = canBe ? id : "nobody";
+        Duration wait = Stream.of(byPerson.wait(person, now), byAddress.wait(address, now), byAccount.wait(asked, now)).max(Comparator.naturalOrder()).orElseThrow();
         if (!wait.isZero()) {
             throw new Refusal(429, "Too many attempts. Wait " + (wait.toMinutes() + 1) + " minutes, or ask the lead for a new password.", wait.toSeconds() + 1);
         }
         // Counted before it is looked at, so that many at once gain nothing.
         byPerson.failed(person, now);
         byAddress.failed(address, now);
-        Account account = store.read(lines -> lines.accounts().find(id)).filter(Account::active).orElse(null);
+        byAccount.failed(asked, now);
+        Account account = !canBe ? null : store.read(lines -> lines.accounts().find(id)).filter(Account::active).orElse(null);
         if (!passwords.fits(password, account == null ? null : account.secret())) {
             store.write(lines -> lines.events().add(now, account == null ? "nobody" : account.id(), "sign-in refused", null, "from " + address));
             throw new Refusal(401, WRONG);
         }
         byPerson.forget(person);
         byAddress.forget(address);
+        byAccount.forget(asked);
         return begin(account, now);
+    }
+
+    /** Letters kept of attempts, whoever made them. */
+    int remembered() {
+        return byPerson.letters() + byAddress.letters() + byAccount.letters();
     }
 
     private SignedIn begin(Account account, Instant now) {
@@ -133,7 +149,7 @@ final class People {
 
     /** Adds a person; the answer is their one-time password. */
     String add(Visitor by, String id, String name, String role) {
-        if (id == null || !id.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,39}")) {
+        if (id == null || !ID.matcher(id).matches()) {
             throw new Refusal(422, "Write a short id of letters, figures, dots and dashes, such as ida.");
         }
         if (name == null || name.isBlank() || name.length() > 80) {

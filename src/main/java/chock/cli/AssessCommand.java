@@ -63,6 +63,9 @@ final class AssessCommand implements Callable<Integer> {
             description = "text, json or html. Default: text.")
     private Format format;
 
+    @Option(names = "--force", description = "Let --chart write over a file that is there already; never over a record, a key, a sign-off, a ledger or a store.")
+    private boolean force;
+
     @Option(names = "--chart", paramLabel = "FILE.svg",
             description = "Also draw the air at the planned run into this file; for one record, with indoor-run among its gates.")
     private String chart;
@@ -196,7 +199,7 @@ final class AssessCommand implements Callable<Integer> {
             return Bench.BLOCKED;
         }
         try {
-            bench.write(chart, RunChart.svg(course.get(), RunChart.about(assessment)));
+            bench.write(chart, RunChart.svg(course.get(), RunChart.about(assessment)), force);
             return Bench.RELEASED;
         } catch (UnusableInput e) {
             return bench.refuse(e);

@@ -20,6 +20,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -119,20 +120,41 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
      *
      * @throws UnusableInput when it cannot be written
      */
-    void write(String file, String text) {
-        write(file, text.getBytes(StandardCharsets.UTF_8));
+    void write(String file, String text, boolean over) {
+        write(file, text.getBytes(StandardCharsets.UTF_8), over);
     }
 
     /**
-     * Writes a file the user named.
+     * Writes a file the user named: whole, or not at all. What is there already is written over only when the user says so, and a
+     * record, a key, a sign-off, a ledger or whatever else Chock reads is never written over.
      *
-     * @throws UnusableInput when it cannot be written
+     * @param over whether another file may be written over
+     * @throws UnusableInput when it cannot be written, or must not be
      */
-    void write(String file, byte[] bytes) {
-        try {
-            Files.write(path(file), bytes);
-        } catch (IOException e) {
+    void write(String file, byte[] bytes, boolean over) {
+        Path to = path(file);
+        if (Files.exists(to) && !Files.isRegularFile(to) && !Files.isDirectory(to)) {
+            toDevice(file, to, bytes);
+            return;
+        }
+        Optional<String> kept = Files.isRegularFile(to) ? Kept.of(to) : Optional.empty();
+        if (kept.isPresent()) {
+            throw UnusableInput.of(file, "this is " + kept.get() + ", and nothing is written over it", "Name another file");
+        }
+        if (Files.exists(to) && !over) {
+            throw UnusableInput.of(file, "there is such a file already", "Name another file, or add --force to write over it");
+        }
+        if (to.toAbsolutePath().getParent() == null || !Files.isDirectory(to.toAbsolutePath().getParent())) {
             throw UnusableInput.of(file, "it cannot be written", "Name a file in a folder that is there");
+        }
+        replace(file, bytes);
+    }
+
+    private static void toDevice(String file, Path to, byte[] bytes) {
+        try {
+            Files.write(to, bytes);
+        } catch (IOException e) {
+            throw UnusableInput.of(file, "it cannot be written: " + e.getMessage(), "Name a file in a folder that is there");
         }
     }
 

@@ -24,6 +24,9 @@ final class PaperOptions {
     @Option(names = "--out", paramLabel = "FILE", description = "File to write; a PDF goes only to a file. Default: standard output.")
     private String out;
 
+    @Option(names = "--force", description = "Write over a file that is there already; never over a record, a key, a sign-off, a ledger or a store.")
+    private boolean force;
+
     @Option(names = "--paper", paramLabel = "SIZE", converter = SizeWord.class, defaultValue = "a4", description = "a4 or letter. Default: a4.")
     private PaperSize size;
 
@@ -59,7 +62,7 @@ final class PaperOptions {
         switch (form()) {
             case TEXT -> put(bench, text.get());
             case HTML -> put(bench, html.apply(size));
-            case PDF -> bench.write(out, Papers.pdf(html.apply(size), made));
+            case PDF -> bench.write(out, Papers.pdf(html.apply(size), made), force);
             case YAML -> throw new IllegalStateException("asked for before");
         }
     }
@@ -68,7 +71,7 @@ final class PaperOptions {
         if (out == null) {
             bench.print(words);
         } else {
-            bench.write(out, words);
+            bench.write(out, words, force);
         }
     }
 

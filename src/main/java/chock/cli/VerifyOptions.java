@@ -19,6 +19,9 @@ final class VerifyOptions {
     @Option(names = "--trust", paramLabel = "FILE", description = "Trust list to go by. Default: that of the workshop, with its ledger.")
     private String trust;
 
+    @Option(names = "--note", description = "Also write into the ledger what the record voids, so that it stays void. Without it nothing is written.")
+    private boolean note;
+
     @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "The moment it is to hold at; without a zone, in UTC. Default: now.")
     private AsOf asOf;
 
@@ -43,7 +46,10 @@ final class VerifyOptions {
         RuleBook book = workshop == null ? bench.ruleBook() : Workshop.book(workshop, bench);
         Instant moment = asOf == null ? bench.clock().instant() : asOf.in(ZoneOffset.UTC);
         Verifier.Source written = record == null ? null : new Verifier.Source(Bench.name(record), bench.read(record));
-        if (workshop != null && written != null) {
+        if (note && (workshop == null || written == null)) {
+            throw new ParameterException(spec.commandLine(), "--note writes into the ledger of a workshop what its record voids; give --shop FILE and the record.");
+        }
+        if (note) {
             String missed = Verifier.note(workshop, book, written, bench.clock());
             if (missed != null) {
                 bench.say(missed);
