@@ -601,6 +601,11 @@ Feature: What the rider holds, stands on and looks into
       And controls/speedometer tried speedometers-reading 0 times
       Then controls.speedometer is fault at controls/speedometer
 
+    Scenario: a record of the first form is judged as before
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the record is a job-record/1
+      Then controls.speedometer is not applicable
+
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/speedometer tried speedometers-reading 0 times

@@ -77,13 +77,38 @@ Feature: Charging and earth
       And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
       Then electrics.charging-voltage is missing
 
-    Scenario: a voltage the rule book has no limit for
+    Scenario: of another voltage nothing is known without the maker's figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the battery has 24 volts
       And electrics/charging measured charging-voltage 28.5 V ± 0.1 V
       And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
       Then electrics.charging-voltage is missing
-      And it says "the rule book has no limit"
+
+    Scenario Outline: of another voltage the maker's figure decides
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has 24 volts
+      And the maker says electrics.charging-voltage-other at least 27.5 V
+      And electrics/charging measured charging-voltage <voltage> V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.charging-voltage is <state>
+
+      Examples:
+        | voltage | state |
+        | 28.5    | met   |
+        | 27.0    | fault |
+
+    Scenario Outline: nothing on the machine charges the battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And there is no generator
+      Then electrics.charging-voltage is not applicable
+      And electrics.charging-speed is not applicable
+
+      Examples:
+        | volts |
+        | 6     |
+        | 12    |
+        | 24    |
 
     Scenario: not asked of direct lighting
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -166,6 +191,215 @@ Feature: Charging and earth
       And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
       Then electrics.charging-voltage is met at electrics/charging
       And it says "between 6.8 V and 7.5 V (common practice)"
+
+  @electrics.battery-charging
+  Rule: The charging voltage is no more than the kind of battery stands
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And the battery is <kind>
+      And electrics/charging measured charging-voltage <voltage> V ± 0.05 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is <state>
+
+      # sealed 14.8 V, lithium 14.6 V, and half of each: common practice
+      Examples:
+        | volts | kind    | voltage | state          |
+        | 12    | sealed  | 14.7    | met            |
+        | 12    | sealed  | 14.8    | doubt          |
+        | 12    | sealed  | 14.9    | fault          |
+        | 12    | lithium | 14.5    | met            |
+        | 12    | lithium | 14.6    | doubt          |
+        | 12    | lithium | 14.7    | fault          |
+        | 12    | wet     | 14.9    | not applicable |
+        | 6     | sealed  | 7.3     | met            |
+        | 6     | sealed  | 7.4     | doubt          |
+        | 6     | sealed  | 7.5     | fault          |
+        | 6     | lithium | 7.2     | met            |
+        | 6     | lithium | 7.3     | doubt          |
+        | 6     | lithium | 7.4     | fault          |
+        | 6     | wet     | 7.5     | not applicable |
+
+    Scenario: the maker of the machine had another battery in mind
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And the maker says electrics.charging-voltage-12 at most 15.0 V
+      And electrics/charging measured charging-voltage 14.9 V ± 0.05 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is fault
+      And it holds road-test, hand-over, first-start, indoor-run and no other gate
+      And it is safety-critical
+
+    Scenario: the maker of the battery wants less
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And the maker says electrics.battery-charging-12-sealed at most 14.4 V
+      And electrics/charging measured charging-voltage 14.6 V ± 0.05 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is fault
+
+    Scenario: the record is silent about the maker of the battery
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And no word from the maker on electrics.battery-charging-12-sealed
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is missing
+
+    Scenario Outline: the kind is not written, and what is seen tells
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And electrics/battery seen electrolyte <seen>
+      And electrics/charging measured charging-voltage <voltage> V ± 0.05 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is <state>
+
+      Examples:
+        | volts | seen            | voltage | state          |
+        | 12    | between-marks   | 14.9    | not applicable |
+        | 12    | sealed-battery  | 14.9    | fault          |
+        | 12    | sealed-battery  | 14.7    | met            |
+        | 12    | lithium-battery | 14.7    | fault          |
+        | 12    | lithium-battery | 14.5    | met            |
+        | 6     | sealed-battery  | 7.5     | fault          |
+        | 6     | lithium-battery | 7.4     | fault          |
+
+    Scenario Outline: the kind is written, and what is seen of another asks nothing here
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is <kind>
+      And electrics/battery seen electrolyte <seen>
+      Then electrics.battery-charging is not applicable
+
+      Examples:
+        | kind | seen            |
+        | wet  | sealed-battery  |
+        | wet  | lithium-battery |
+
+    Scenario Outline: what was seen was a slip
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte <seen>
+      And ida corrected it to between-marks
+      Then electrics.battery-charging is not applicable
+
+      Examples:
+        | seen            |
+        | sealed-battery  |
+        | lithium-battery |
+
+    Scenario Outline: not asked of what nothing charges
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery has <volts> volts
+      And the battery is <kind>
+      And <so>
+      Then electrics.battery-charging is not applicable
+
+      Examples:
+        | volts | kind    | so                      |
+        | 12    | sealed  | there is no generator   |
+        | 6     | lithium | there is no generator   |
+        | 12    | sealed  | the machine is electric |
+        | 24    | sealed  | the machine is a moped  |
+
+    Scenario Outline: not asked of what nothing charges, though it was seen to be sealed
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte <seen>
+      And the battery has <volts> volts
+      And <so>
+      Then electrics.battery-charging is not applicable
+
+      Examples:
+        | volts | seen            | so                      |
+        | 12    | sealed-battery  | there is no generator   |
+        | 12    | lithium-battery | there is no generator   |
+        | 12    | sealed-battery  | the machine is electric |
+        | 12    | lithium-battery | the machine is electric |
+        | 24    | sealed-battery  | the machine is a moped  |
+        | 24    | lithium-battery | the machine is a moped  |
+
+    Scenario: trying alone is not enough
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging tried charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is missing
+
+    Scenario: nobody measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      Then electrics.battery-charging is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: the speed was not written down
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      Then electrics.battery-charging is missing
+
+    Scenario: readings taken too far apart
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V 3 hours ago
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is missing
+
+    Scenario: read again, and lower
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging measured charging-voltage 15.2 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      And tom wrote that electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      Then electrics.battery-charging is doubt
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V <ago> months ago
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm <ago> months ago
+      Then electrics.battery-charging is <state>
+
+      Examples:
+        | ago | state |
+        | 12  | met   |
+        | 13  | stale |
+
+    Scenario Outline: work that undoes it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the battery is sealed
+      And electrics/charging measured charging-voltage 14.3 V ± 0.1 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      And <point> was <work>
+      Then electrics.battery-charging is stale
+
+      Examples:
+        | point                         | work      |
+        | electrics/charging            | repaired  |
+        | electrics/charging/regulator  | replaced  |
+        | electrics/battery             | replaced  |
+        | electrics/earth               | refitted  |
+        | electrics/wiring/charging     | opened    |
+        | electrics/charging/alternator | replaced  |
+        | electrics/charging/rectifier  | replaced  |
+        | electrics/charging/alternator | tightened |
+        | electrics/charging/alternator | adjusted  |
+        | electrics/charging/alternator | loosened  |
+
+    Scenario Outline: judged on the first day of its limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the day is 2000-01-01
+      And the battery has <volts> volts
+      And the battery is <kind>
+      And electrics/charging measured charging-voltage <voltage> V ± 0.05 V
+      And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
+      Then electrics.battery-charging is met at electrics/charging
+      And it says "at most <limit> V (common practice)"
+
+      Examples:
+        | volts | kind    | voltage | limit |
+        | 12    | sealed  | 14.3    | 14.8  |
+        | 6     | sealed  | 7.1     | 7.4   |
+        | 12    | lithium | 14.3    | 14.6  |
+        | 6     | lithium | 7.1     | 7.3   |
 
   @electrics.charging-speed
   Rule: The charging voltage was read at charging speed

@@ -4,6 +4,48 @@ Feature: Two-stroke crankcase
   @engine.crankcase-pressure
   Rule: The sealed crankcase holds pressure
 
+    Scenario Outline: it stood for long before anything was written
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it stood since <since>
+      And the day is 2026-11-25
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-pressure is <state>
+
+      # 24 months: common practice
+      Examples:
+        | since      | state          |
+        | 2024-11-25 | not applicable |
+        | 2024-11-24 | missing        |
+        | 2024-11    | missing        |
+        | 2024-12    | not applicable |
+        | 1998       | missing        |
+        | no         | not applicable |
+        | unknown    | missing        |
+
+    Scenario Outline: a four-stroke that stood has no such seals
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And it stood since <since>
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-pressure is not applicable
+
+      Examples:
+        | since   |
+        | 1998    |
+        | unknown |
+
+    Scenario Outline: the first day of the limit of how long it may have stood
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it stood since <since>
+      And the day is 2000-01-01
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-pressure is <state>
+
+      Examples:
+        | since      | state          |
+        | 1998-01-01 | not applicable |
+        | 1997-12-31 | missing        |
+
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And engine/crankcase was opened 3 hours ago
@@ -234,6 +276,48 @@ Feature: Two-stroke crankcase
 
   @engine.crankcase-vacuum
   Rule: The sealed crankcase holds vacuum
+
+    Scenario Outline: it stood for long before anything was written
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it stood since <since>
+      And the day is 2026-11-25
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-vacuum is <state>
+
+      # 24 months: common practice
+      Examples:
+        | since      | state          |
+        | 2024-11-25 | not applicable |
+        | 2024-11-24 | missing        |
+        | 2024-11    | missing        |
+        | 2024-12    | not applicable |
+        | 1998       | missing        |
+        | no         | not applicable |
+        | unknown    | missing        |
+
+    Scenario Outline: a four-stroke that stood has no such seals
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And it stood since <since>
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-vacuum is not applicable
+
+      Examples:
+        | since   |
+        | 1998    |
+        | unknown |
+
+    Scenario Outline: the first day of the limit of how long it may have stood
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it stood since <since>
+      And the day is 2000-01-01
+      And controls/grips tried grips tight-and-whole
+      Then engine.crankcase-vacuum is <state>
+
+      Examples:
+        | since      | state          |
+        | 1998-01-01 | not applicable |
+        | 1997-12-31 | missing        |
 
     Scenario Outline: on both sides of the limit
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -153,6 +153,13 @@ Feature: Does what is written go with the machine as it was described that day?
       Then record.description is met
       And it notes "equipment.lamps: no; not asked because of it: every check of lamps"
 
+    Scenario: a voltage of what nothing charges
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And there is no generator
+      And electrics/charging measured charging-voltage 14.2 V ± 0.1 V
+      Then record.description is doubt
+      And it says "does not go with generator: no"
+
   @record.as-built
   Rule: What it was built with is known from a document or from two people
 
@@ -230,6 +237,26 @@ Feature: Does what is written go with the machine as it was described that day?
         | the equipment has rear-springing rigid  |
         | the equipment has front-springing girder |
         | the top speed is 70 km/h                |
+
+    Scenario: that nothing charges the battery has to be shown
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And there is no generator
+      And it is not written what generator it was built with
+      Then record.as-built is missing
+      And it says "generator: no: not shown that it was built so or when it became so; not asked because of it: every check of charging"
+
+    Scenario: nothing charges the battery, and somebody looked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And there is no generator
+      And it is not written what generator it was built with
+      And electrics/charging seen as-built yes
+      Then record.as-built is met
+
+    Scenario: whether there is a generator need not be written of others
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And it is not written what generator it was built with
+      And it is not written what battery it was built with
+      Then record.as-built is met
 
     Scenario: somebody looked, and it is so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

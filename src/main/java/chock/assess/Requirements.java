@@ -357,6 +357,16 @@ public final class Requirements {
         return limit == null || limit.lacks() ? null : limit.applied().bounds();
     }
 
+    /**
+     * True when a machine that stood since a day stood longer than a limit allows before this was written. It counts to the
+     * entry and not to today, so that nothing comes to be asked by the mere lapse of time.
+     */
+    public boolean stoodLonger(Required required, LocalDate since, Evidence entry) {
+        LimitFor limit = limitFor(required);
+        return limit != null && limit.applied() != null
+                && entry.entry().at().date().isAfter(since.plus(Judge.period(limit.applied().bounds().high())));
+    }
+
     /** Every limit that was asked for so far. */
     Map<Required, LimitFor> limits() {
         return limits;

@@ -117,6 +117,8 @@ public final class DescriptionField {
         wheel(all, "rear-wheel", Machine::rearWheel);
         all.add(word("drive", Machine.Drive.class, Machine::drive));
         all.add(whole("volts", 0, Machine::volts));
+        all.add(word("battery", Machine.Battery.class, m -> m.further().battery()));
+        all.add(yesNo("generator", m -> m.further().generator()));
         all.add(word("equipment.starter", Machine.Starter.class, m -> m.equipment().starter()));
         all.add(whole("equipment.carburettors", 4, m -> m.equipment().carburettors()));
         all.add(word("equipment.fuel-tap", Machine.FuelTap.class, m -> m.equipment().fuelTap()));

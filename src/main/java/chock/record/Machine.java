@@ -10,25 +10,32 @@ import java.util.Map;
  * The vehicle and the configuration that decides which checks apply. Every part of it must be written; {@code none} is
  * an answer, absence is not.
  *
+ * @param further what only a record of the second form says
  * @param past what it was before, and what it was built with
  */
 public record Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
                       LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake,
                       Brake rearBrake, boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts,
-                      Equipment equipment, History history, Past past) {
+                      Equipment equipment, History history, Further further, Past past) {
 
     /** A machine of which nothing is known but how it is now. */
     public Machine(String marque, String model, String frameNumber, String engineNumber, Kind kind, Year built,
                    LocalDate firstRegistered, Quantity topSpeed, int seats, Engine engine, Brake frontBrake, Brake rearBrake,
                    boolean linkedBrakes, Wheel frontWheel, Wheel rearWheel, Drive drive, int volts, Equipment equipment, History history) {
         this(marque, model, frameNumber, engineNumber, kind, built, firstRegistered, topSpeed, seats, engine, frontBrake, rearBrake, linkedBrakes,
-                frontWheel, rearWheel, drive, volts, equipment, history, Past.NONE);
+                frontWheel, rearWheel, drive, volts, equipment, history, Further.NOT_WRITTEN, Past.NONE);
     }
 
     /** The same machine with another past. */
     public Machine with(Past other) {
         return new Machine(marque, model, frameNumber, engineNumber, kind, built, firstRegistered, topSpeed, seats, engine, frontBrake, rearBrake, linkedBrakes,
-                frontWheel, rearWheel, drive, volts, equipment, history, other);
+                frontWheel, rearWheel, drive, volts, equipment, history, further, other);
+    }
+
+    /** The same machine with what a record of the second form says besides. */
+    public Machine with(Further other) {
+        return new Machine(marque, model, frameNumber, engineNumber, kind, built, firstRegistered, topSpeed, seats, engine,
+                frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment, history, other, past);
     }
 
     /** Every field that work can change, and the year it was built, as a record writes them: {@code front-brake.type} is {@code disc}. */
@@ -104,6 +111,34 @@ public record Machine(String marque, String model, String frameNumber, String en
 
     /** Whether its past work is known; unknown of a machine bought in without papers about it. */
     public enum History { KNOWN, UNKNOWN }
+
+    /** What a battery is: with acid to top up, closed for good (gel, fleece), or of lithium cells. */
+    public enum Battery {
+        WET, SEALED, LITHIUM, NONE, UNKNOWN;
+
+        /** As a record writes it. */
+        public String word() {
+            return Reading.spelled(this);
+        }
+    }
+
+    /**
+     * What a record of the first form does not say.
+     *
+     * @param generator whether the engine charges the battery
+     * @param laidUp since when it stood when it came in, or null when that is not written
+     */
+    public record Further(Battery battery, boolean generator, LaidUp laidUp) {
+        public static final Further NOT_WRITTEN = new Further(Battery.UNKNOWN, true, null);
+    }
+
+    /**
+     * How long a machine stood unused when it came in.
+     *
+     * @param known false when nobody knows
+     * @param since the earliest day it can have been, or null when it was in use, or nobody knows
+     */
+    public record LaidUp(boolean known, LocalDate since) { }
 
     /** All brakes, with the end of the machine they stop. */
     public List<End> ends() {

@@ -40,11 +40,36 @@ final class MachineReading {
                 wheel("machine.front-wheel", raw.frontWheel()), wheel("machine.rear-wheel", raw.rearWheel()),
                 read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts),
                 raw.equipment() == null ? null : equipment("machine.equipment", raw.equipment(), engine, volts),
-                read.choice("machine.history", raw.history(), Machine.History.class));
+                read.choice("machine.history", raw.history(), Machine.History.class)).with(further(raw, volts));
         if (read.isNew("machine")) {
             new PlausibleDescription(read.words.plausible()).impossible(machine).forEach(field -> read.faults.addIfNew("machine." + field.field().replaceFirst(" .*", ""), field.says(), field.advice()));
         }
         return machine;
+    }
+
+    private Machine.Further further(Raw.Machine raw, Integer volts) {
+        Machine.Further none = Machine.Further.NOT_WRITTEN;
+        Machine.Battery battery = raw.battery() == null ? none.battery()
+                : read.choice("machine.battery", raw.battery(), Machine.Battery.class);
+        if (volts != null && battery == Machine.Battery.NONE && volts > 0) {
+            wrong("machine.battery", "no battery, but " + volts + " volts", "Write which kind it is, or 0 volts");
+        }
+        if (volts != null && volts == 0 && (battery == Machine.Battery.WET || battery == Machine.Battery.SEALED || battery == Machine.Battery.LITHIUM)) {
+            wrong("machine.battery", "a " + battery.word() + " battery of 0 volts", "Write none, or the volts of the battery");
+        }
+        return new Machine.Further(battery, raw.generator() == null || orNo(read.yesNo("machine.generator", raw.generator())),
+                raw.laidUpSince() == null ? null : laidUp(raw.laidUpSince()));
+    }
+
+    private Machine.LaidUp laidUp(String text) {
+        if (text.equals("no") || text.equals("unknown")) {
+            return new Machine.LaidUp(text.equals("no"), null);
+        }
+        Value.Days days = read.days("machine.laid-up-since", text);
+        if (days != null && read.today() != null && days.from().isAfter(read.today())) {
+            wrong("machine.laid-up-since", days + " lies after the moment judged (" + read.asOfWords() + ")", "Write since when it stood, unknown, or no");
+        }
+        return days == null ? null : new Machine.LaidUp(true, days.from());
     }
 
     /** A whole number within what the rule book knows to be possible; 0 where an electric machine has none is for the caller to judge. */

@@ -70,6 +70,9 @@ final class Raw {
             @NotBlank(message = "Write the battery's volts, such as 6, or 0 when it has no battery") String volts,
             @NotNull(message = "Write the equipment") @Valid Equipment equipment,
             @NotBlank(message = "Write known, or unknown when it was bought in without a record of its work") String history,
+            @Since(2) String battery,
+            @Since(2) String generator,
+            @Since(2) String laidUpSince,
             @Since(2) @Valid AsBuilt asBuilt,
             @Since(2) List<@NotNull(message = "Write a change") @Valid Change> changes) {
 
@@ -78,7 +81,8 @@ final class Raw {
             return new Machine(marque, model, frameNumber, values.getOrDefault("engine-number", engineNumber), values.getOrDefault("kind", kind), built, firstRegistered,
                     values.getOrDefault("top-speed", topSpeed), values.getOrDefault("seats", seats), engine.with(values), frontBrake.with("front-brake", values), rearBrake.with("rear-brake", values),
                     values.getOrDefault("linked-brakes", linkedBrakes), frontWheel.with("front-wheel", values), rearWheel.with("rear-wheel", values), values.getOrDefault("drive", drive),
-                    values.getOrDefault("volts", volts), equipment.with(values), history, null, null);
+                    values.getOrDefault("volts", volts), equipment.with(values), history,
+                    values.getOrDefault("battery", battery), values.getOrDefault("generator", generator), laidUpSince, null, null);
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 public final class RecordSchema {
     private static final String DAY = "^\\d{4}-\\d{2}-\\d{2}$";
     private static final String MOMENT = "^\\d{4}-\\d{2}-\\d{2}([ T]+\\d{2}:\\d{2})?$";
+    private static final String LAID_UP = "^(no|unknown|\\d{4}(-\\d{2}(-\\d{2})?)?)$";
     private static final String MARKED_DAY = "^\\d{4}(-\\d{2}(-\\d{2})?)?$";
     private static final String ID = "^[A-Za-z0-9][A-Za-z0-9._-]{0,39}$";
     private static final String NUMBER = "[-+\\u2212]?\\s*(\\d+(\\.\\d+)?(\\s+\\d+\\s*/\\s*\\d+)?|\\d+\\s*/\\s*\\d+)";
@@ -114,9 +115,12 @@ public final class RecordSchema {
         keys.set("volts", whole(MachineReading.least(words, "volts"), MachineReading.most(words, "volts"), "Volts of the battery; 0 when it has none."));
         keys.set("equipment", equipment());
         keys.set("history", choice(Machine.History.class, "Unknown when it was bought in without a record of its work."));
+        keys.set("battery", choice(Machine.Battery.class, "What kind of battery it is."));
+        keys.set("generator", yesNo("Whether the engine charges the battery; yes where it is not written."));
+        keys.set("laid-up-since", pattern(LAID_UP, "Day, month or year since which it stood when it came in; no when it was in use."));
         keys.set("as-built", asBuilt());
         keys.set("changes", list(change(), "What work changed in this description, each with its day; the fields above say how it is now.", 0));
-        return object(nodes.objectNode(), keys, List.of("as-built", "changes"));
+        return object(nodes.objectNode(), keys, List.of("battery", "generator", "laid-up-since", "as-built", "changes"));
     }
 
     private ObjectNode asBuilt() {

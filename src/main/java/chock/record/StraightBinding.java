@@ -151,6 +151,7 @@ final class StraightBinding {
                 part("rear-brake", StraightBinding::brake), must("linked-brakes"),
                 part("front-wheel", StraightBinding::wheel), part("rear-wheel", StraightBinding::wheel), must("drive"),
                 must("volts"), part("equipment", StraightBinding::equipment), must("history"),
+                may("battery"), may("generator"), may("laid-up-since"),
                 built == null ? null : part("as-built", StraightBinding::asBuilt),
                 changes == null ? null : parts("changes", StraightBinding::change));
     }

@@ -4,6 +4,7 @@ import chock.quantity.Quantity;
 import chock.record.Deed;
 import chock.record.Gate;
 import chock.record.Machine;
+import chock.record.Value;
 import chock.record.NoteIs;
 import chock.rulebook.Card;
 import chock.rulebook.Coordinates;
@@ -137,6 +138,25 @@ public final class BenchSteps {
     @Explained(value = "Its final drive: chain, belt or shaft.", example = "the final drive is shaft")
     public void drive(String drive) {
         draft().drive = Draft.word(Machine.Drive.class, drive);
+    }
+
+    @Given("the battery is {thing}")
+    @Explained(value = "The kind of battery in the description: wet, sealed, lithium, none or unknown.", example = "the battery is sealed")
+    public void battery(String kind) {
+        draft().battery(Draft.word(Machine.Battery.class, kind));
+    }
+
+    @Given("it stood since {thing}")
+    @Explained(value = "Since when it stood when it came in: a day, month or year, unknown, or no when it was in use.", example = "it stood since 1998")
+    public void stoodSince(String since) {
+        boolean day = Character.isDigit(since.charAt(0));
+        draft().laidUp(new Machine.LaidUp(!since.equals("unknown"), day ? ((Value.Days) Bench.days(since)).from() : null));
+    }
+
+    @Given("there is no generator")
+    @Explained(value = "Nothing on the machine charges the battery.", example = "there is no generator")
+    public void noGenerator() {
+        draft().generator(false);
     }
 
     @Given("the battery has {int} volts")

@@ -40,6 +40,7 @@ final class Draft {
     private final Map<String, String> equipment = new HashMap<>(Map.ofEntries(entry("starter", "kick"), entry("carburettors", "1"), entry("fuel-tap", "manual"),
             entry("clutch", "cable"), entry("front-springing", "telescopic-fork"), entry("rear-springing", "twin-dampers"), entry("lamps", "yes"),
             entry("indicators", "no"), entry("horn", "yes"), entry("mirrors", "1"), entry("stands", "2"), entry("speedometer", "yes")));
+    private Machine.Further further = Machine.Further.NOT_WRITTEN;
     String engineNumber = "TB25E-10395";
     Machine.History history = Machine.History.KNOWN;
 
@@ -70,7 +71,19 @@ final class Draft {
 
     private Machine now() {
         return new Machine("Tarnbeck", "Lark 250", "TB25-10382", engineNumber, kind, Year.of(firstRegistered.getYear()), firstRegistered, topSpeed, seats,
-                engine, frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment(), history);
+                engine, frontBrake, rearBrake, linkedBrakes, frontWheel, rearWheel, drive, volts, equipment(), history).with(further);
+    }
+
+    void battery(Machine.Battery battery) {
+        further = new Machine.Further(battery, further.generator(), further.laidUp());
+    }
+
+    void generator(boolean generator) {
+        further = new Machine.Further(further.battery(), generator, further.laidUp());
+    }
+
+    void laidUp(Machine.LaidUp laidUp) {
+        further = new Machine.Further(further.battery(), further.generator(), laidUp);
     }
 
     static Machine.Brake brake(String words) {

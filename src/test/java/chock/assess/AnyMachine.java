@@ -16,6 +16,7 @@ import chock.record.Machine.WorkedBy;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -26,6 +27,16 @@ final class AnyMachine {
     private AnyMachine() { }
 
     static Arbitrary<Machine> machine() {
+        return described().flatMap(machine -> Combinators.combine(Arbitraries.of(batteries(machine.volts())), Arbitraries.frequency(Tuple.of(9, true), Tuple.of(1, false)))
+                .as((battery, generator) -> machine.with(new Machine.Further(battery, generator, null))));
+    }
+
+    private static List<Machine.Battery> batteries(int volts) {
+        return volts == 0 ? List.of(Machine.Battery.NONE, Machine.Battery.UNKNOWN)
+                : List.of(Machine.Battery.WET, Machine.Battery.SEALED, Machine.Battery.LITHIUM, Machine.Battery.UNKNOWN);
+    }
+
+    private static Arbitrary<Machine> described() {
         return Combinators.combine(engine(), brakes(), papers(), Arbitraries.frequency(Tuple.of(6, 12), Tuple.of(4, 6), Tuple.of(2, 0), Tuple.of(1, 24))).flatAs((engine, brakes, papers, volts) ->
                 Combinators.combine(equipment(engine, volts), wheel(), wheel(), Arbitraries.of(Machine.Drive.class), Arbitraries.of(Machine.Kind.class), Arbitraries.of(Machine.History.class))
                         .as((equipment, front, rear, drive, kind, history) -> new Machine("Tarnbeck", "Merle", "MT35-20417", "MT35E-20419", kind, papers.built, papers.registered, papers.speed,

@@ -101,7 +101,9 @@ final class ReadyMachine {
         List<String> none = new ArrayList<>();
         for (String limit : Examples.BOOK.vocabulary().limits().keySet()) {
             boolean needed = Examples.BOOK.limitsNamed(limit).stream().anyMatch(l -> l.maker() == Limit.Maker.NEEDED);
-            if (needed && manual == Manual.WHAT_IS_NEEDED) {
+            if (needed && manual == Manual.WHAT_IS_NEEDED && limit.endsWith("-voltage-other")) {
+                figures.add(new MakerFigure(limit, null, Quantity.parse("24 V"), null, null, "Merle workshop manual", "12", "ida", null));
+            } else if (needed && manual == Manual.WHAT_IS_NEEDED) {
                 MakerFigure known = FIGURES.get(limit);
                 figures.add(new MakerFigure(limit, null, null, null, known == null ? Quantity.parse("4 %") : known.nominal(), "Merle workshop manual", "12", "ida", null));
             } else {

@@ -41,7 +41,8 @@ final class WrittenRecord {
         all.set("machine", parts(r.machine()));
         ObjectNode maker = all.putObject("maker");
         ArrayNode figures = maker.putArray("figures");
-        r.maker().figures().forEach(f -> figures.addObject().put("for", f.limit()).put("is", words(f.nominal())).put("document", f.document()).put("page", f.page()).put("by", f.by()));
+        r.maker().figures().forEach(f -> figures.addObject().put("for", f.limit())
+                .put(f.nominal() == null ? "at-least" : "is", words(f.nominal() == null ? f.atLeast() : f.nominal())).put("document", f.document()).put("page", f.page()).put("by", f.by()));
         ArrayNode none = maker.putArray("none-found");
         r.maker().noneFound().forEach(none::add);
         ArrayNode people = all.putArray("people");
@@ -98,6 +99,8 @@ final class WrittenRecord {
             String key = component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
             if (value instanceof Past past) {
                 written(node, past);
+            } else if (value instanceof Machine.Further further) {
+                node.put("battery", further.battery().word()).put("generator", yes(further.generator()));
             } else if (value instanceof Quantity quantity) {
                 node.put(key, words(quantity));
             } else if (value instanceof Record below) {

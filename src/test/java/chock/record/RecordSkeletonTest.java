@@ -15,7 +15,7 @@ class RecordSkeletonTest {
             "Tarnbeck", "Lark 250", "TB25-10383", "none", "motorcycle", "1974", "1974-06-14", "120 km/h", "2",
             "two-stroke", "246 cc", "1", "premix", "points", "air", "drum", "cable", "0", "riveted", "yes", "drum", "rod", "0", "riveted", "yes", "no",
             "steel", "yes", "yes", "steel", "yes", "yes", "chain", "6",
-            "kick", "1", "manual", "cable", "girder", "rigid", "yes", "no", "yes", "1", "2", "no", "unknown", "Lark 250 rider's handbook", "4", "ida", "drum", "[]", "[tyres.pressure]", "ida", "Ida Marrow", "inspector",
+            "kick", "1", "manual", "cable", "girder", "rigid", "yes", "no", "yes", "1", "2", "no", "unknown", "wet", "yes", "no", "Lark 250 rider's handbook", "4", "ida", "drum", "[]", "[tyres.pressure]", "ida", "Ida Marrow", "inspector",
             "cal-1", "caliper", "by-kind", "2026-03-02", "2027-03-02", "e1", "2026-11-20 09:40", "ida", "front-wheel/tyre", "condition", "sound", "[]");
 
     /** Lines of keys with nothing behind them, which are not the head of lines indented further. */

@@ -115,6 +115,8 @@ final class Asked {
 
         // Electrics
         say("every machine with a battery", (s, e, i) -> s.battery());
+        say("every machine with a battery that its engine charges", (s, e, i) -> s.battery() && s.yes("generator"));
+        say("every sealed or lithium battery that the engine charges", (s, e, i) -> s.is("battery", "sealed", "lithium") && s.yes("generator"));
         say("every machine with a battery and an electric starter", (s, e, i) -> s.battery() && s.is("equipment.starter", "electric", "both"));
         say("every machine of an age that must have a headlamp, unless it is ridden without lamps by day", (s, e, i) -> s.yes("equipment.lamps") && since(s, "1931-01-01", "1885-01-01", "1885-01-01"));
         say("a machine without lamps, where the law lets it be ridden by day", (s, e, i) -> !s.yes("equipment.lamps") && s.territory().equals("GB"));
@@ -132,7 +134,7 @@ final class Asked {
         say("an engine whose head or top end was worked on, or whose history is unknown", (s, e, i) -> s.combustion() && s.is("history", "unknown"));
         say("every cylinder of a four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
         say("every four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
-        say("every cylinder of a two-stroke whose crankcase or seals were worked on, or whose history is unknown", (s, e, i) -> s.is("engine.cycle", "two-stroke") && s.is("history", "unknown"));
+        say("every cylinder of a two-stroke whose crankcase or seals were worked on, whose history is unknown, or that stood for long", (s, e, i) -> s.is("engine.cycle", "two-stroke") && s.is("history", "unknown"));
         say("every engine with contact points or a magneto", (s, e, i) -> s.is("engine.ignition", "points", "magneto"));
         say("every engine with electronic ignition", (s, e, i) -> s.is("engine.ignition", "electronic"));
         say("every engine with two or more carburettors", (s, e, i) -> s.number("equipment.carburettors") > 1);

@@ -183,7 +183,7 @@ final class ModelSheets {
     }
 
     private void rest(String drive, int volts, String starter, int carburettors, String tap, String clutch, String front, String rear, boolean lamps, boolean indicators, int mirrors, int stands) {
-        machine.put("drive", drive).put("volts", volts);
+        machine.put("drive", drive).put("volts", volts).put("battery", volts > 0 ? "wet" : "none").put("generator", "yes");
         equipment.put("starter", starter).put("carburettors", carburettors).put("fuel-tap", tap).put("clutch", clutch).put("front-springing", front).put("rear-springing", rear)
                 .put("lamps", lamps ? "yes" : "no").put("indicators", indicators ? "yes" : "no").put("horn", "yes").put("mirrors", mirrors).put("stands", stands).put("speedometer", "yes");
         machine.set("equipment", equipment);

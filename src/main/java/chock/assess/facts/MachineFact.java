@@ -5,4 +5,24 @@ import chock.record.Machine;
 import java.time.LocalDate;
 
 /** The machine as a whole. */
-public record MachineFact(Machine.Kind kind, int built, LocalDate firstRegistered, boolean linkedBrakes, int seats, int volts, Machine.Drive drive, String territory, Quantity topSpeed, boolean historyKnown) { }
+public record MachineFact(Machine.Kind kind, int built, LocalDate firstRegistered, boolean linkedBrakes, int seats, int volts, Machine.Drive drive, String territory, Quantity topSpeed, boolean historyKnown,
+                          Machine.Further further) {
+
+    public Machine.Battery battery() {
+        return further.battery();
+    }
+
+    /** Since when it stood when it came in; null when it was in use, and when that is not written or not known. */
+    public LocalDate laidUpSince() {
+        return further.laidUp() == null ? null : further.laidUp().since();
+    }
+
+    /** True when it is written that nobody knows how long it stood. */
+    public boolean laidUpUnknown() {
+        return further.laidUp() != null && !further.laidUp().known();
+    }
+
+    public boolean generator() {
+        return further.generator();
+    }
+}

@@ -1,0 +1,57 @@
+package chock.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What only a record of the second form says of a machine: its battery, its generator, and since when it stood. */
+class FurtherReadingTest {
+    private static String with(String lines) {
+        return Words.good().replace("  history: known\n", "  history: known\n" + lines);
+    }
+
+    private static Machine read(String lines) {
+        return Words.read(with(lines)).machine();
+    }
+
+    @Test
+    void whatIsLeftOutIsNotKnown() {
+        assertThat(read("").further()).isEqualTo(new Machine.Further(Machine.Battery.UNKNOWN, true, null));
+    }
+
+    @Test
+    void whatIsWrittenIsRead() {
+        assertThat(read("  battery: sealed\n  generator: no\n  laid-up-since: 1998\n").further())
+                .isEqualTo(new Machine.Further(Machine.Battery.SEALED, false, new Machine.LaidUp(true, LocalDate.of(1998, 1, 1))));
+        assertThat(read("  laid-up-since: unknown\n").further().laidUp()).isEqualTo(new Machine.LaidUp(false, null));
+        assertThat(read("  laid-up-since: no\n").further().laidUp()).isEqualTo(new Machine.LaidUp(true, null));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+            "battery: gel | machine.battery: 'gel' cannot stand here",
+            "battery: none | machine.battery: no battery, but 6 volts. Write which kind it is, or 0 volts",
+            "generator: perhaps | machine.generator: 'perhaps' is neither yes nor no",
+            "laid-up-since: long ago | machine.laid-up-since: 'long ago' is not a day, month or year",
+            "laid-up-since: 2027 | machine.laid-up-since: 2027 lies after the moment judged",
+            "battery: | machine.battery: this is empty"})
+    void whatCannotBeIsRefused(String line, String says) {
+        assertThatThrownBy(() -> read("  " + line + "\n")).isInstanceOf(UnusableInput.class).hasMessageContaining(says);
+    }
+
+    @Test
+    void aBatteryOfNoVoltsIsNone() {
+        String bare = with("  battery: lithium\n").replaceFirst("volts: \\d+", "volts: 0");
+        assertThatThrownBy(() -> Words.read(bare)).hasMessageContaining("machine.battery: a lithium battery of 0 volts. Write none, or the volts of the battery");
+    }
+
+    @Test
+    void theFirstFormHasNoneOfIt() {
+        String former = with("  battery: wet\n").replace("job-record/2", "job-record/1").replaceAll(", seq: \\d+|, is: 24 N·m, with: wrench-1", "");
+        assertThatThrownBy(() -> Words.read(former)).hasMessageContaining("machine.battery: 'battery' is a key of job-record/2");
+    }
+}
