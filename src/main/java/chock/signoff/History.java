@@ -26,6 +26,7 @@ public final class History {
     private final Map<String, TrustedKey> keys = new LinkedHashMap<>();
     private final Map<String, Seen> records = new HashMap<>();
     private final List<Signing> signings = new ArrayList<>();
+    private final List<Refusal> refusals = new ArrayList<>();
     private final Map<String, String> voided = new LinkedHashMap<>();
 
     private History() { }
@@ -58,6 +59,9 @@ public final class History {
         }
     }
 
+    /** A sign-off that was not given. */
+    record Refusal(String record, String frame, String engine, String gate, Instant at, String why) { }
+
     /** Thrown when a line does not fit those before it. */
     private static final class Misfit extends RuntimeException {
         private static final long serialVersionUID = 1L;
@@ -88,7 +92,7 @@ public final class History {
             case "key-trusted" -> trusted(line);
             case "key-revoked" -> revoked(line);
             case "signed" -> signed(line);
-            case "refused" -> saw(line);
+            case "refused" -> refused(line);
             case "voided" -> voided.putIfAbsent(line.text("signOff"), line.text("why"));
             default -> { }
         }
@@ -157,6 +161,14 @@ public final class History {
                 key.name(), key.id(), points, Map.copyOf(seen(record).items()), line.text("machine"), line.text("recordDigest"), signer.path("role").asText()));
     }
 
+    private void refused(LedgerLine line) {
+        saw(line);
+        // Lines of earlier programs do not say which machine it was.
+        if (line.said().has("frame")) {
+            refusals.add(new Refusal(line.text("record"), line.text("frame"), line.text("engine"), line.text("gate"), line.at(), line.text("why")));
+        }
+    }
+
     private void saw(LedgerLine line) {
         if (line.said().has("saw")) {
             Seen before = records.getOrDefault(line.text("record"), new Seen(Map.of(), null, null, null));
@@ -173,6 +185,10 @@ public final class History {
 
     Seen seen(String record) {
         return records.getOrDefault(record, new Seen(Map.of(), null, null, null));
+    }
+
+    List<Refusal> refusals() {
+        return List.copyOf(refusals);
     }
 
     List<Signing> signings() {

@@ -27,6 +27,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,6 +36,8 @@ import java.util.stream.Stream;
 /** Signs: judges a record now, and puts the name of the key's owner to a release. */
 public final class SignOffs {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
+    /** Of a record written anew, so many differences are told one by one. */
+    private static final int MOST_TOLD = 10;
     private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
 
     private final Shop shop;
@@ -118,7 +121,7 @@ public final class SignOffs {
                 released(record, verdict);
                 List<String> notes = new ArrayList<>();
                 notTheOnlyWorker(record, signer, notes);
-                knownElsewhere(record, history, notes);
+                knownElsewhere(record, version, history, notes);
                 if (record.register() != null) {
                     notes.add("The instruments were held against the register of the workshop (" + record.register().digest() + ").");
                 }
@@ -202,9 +205,29 @@ public final class SignOffs {
         return one.replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT).equals(other.replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT));
     }
 
-    private static void knownElsewhere(JobRecord record, History history, List<String> notes) {
-        history.signings().stream().filter(s -> s.frame().equals(record.machine().frameNumber()) && !s.frame().equals("none") && !s.record().equals(record.id()))
+    /** What the ledger knows of this machine under other records: it may have been refused there, and written down anew. */
+    private static void knownElsewhere(JobRecord record, RecordVersion version, History history, List<String> notes) {
+        String frame = record.machine().frameNumber();
+        String engine = record.machine().engineNumber();
+        history.signings().stream().filter(s -> !s.record().equals(record.id()) && SameMachine.is(frame, engine, s.frame(), s.engine()))
                 .map(History.Signing::record).distinct().forEach(other -> notes.add("This frame was signed before under record " + other + "; what stands there was not looked at."));
+        Map<String, History.Refusal> refused = new TreeMap<>();
+        history.refusals().stream().filter(r -> !r.record().equals(record.id()) && SameMachine.is(frame, engine, r.frame(), r.engine()))
+                .forEach(refusal -> refused.put(refusal.record(), refusal));
+        refused.values().forEach(refusal -> notes.add("This machine was refused at " + refusal.gate() + " under record " + refusal.record() + " on "
+                + refusal.at().atZone(record.zone()).toLocalDate() + ": " + refusal.why().replaceFirst("\\.$", "") + ". "
+                + otherwise(version.since(history.seen(refusal.record()).items()))));
+    }
+
+    private static String otherwise(RecordVersion.Difference difference) {
+        List<String> told = new ArrayList<>();
+        difference.keptRemoved().stream().filter(item -> item.startsWith("entry ")).forEach(item -> told.add(item + " is not in this record"));
+        difference.keptChanged().stream().filter(item -> item.startsWith("entry ")).forEach(item -> told.add(item + " says something else here"));
+        if (told.isEmpty()) {
+            return "All that was seen of it then stands in this record unchanged.";
+        }
+        String more = told.size() > MOST_TOLD ? " and " + (told.size() - MOST_TOLD) + " more" : "";
+        return "Of what was seen of it then, " + String.join(", ", told.subList(0, Math.min(MOST_TOLD, told.size()))) + more + ".";
     }
 
     private SignOff statement(JobRecord record, RecordVersion version, Assessment assessment, GateVerdict verdict, String house, TrustedKey signer,
@@ -287,7 +310,8 @@ public final class SignOffs {
     }
 
     private NotSigned logged(OpenLedger ledger, NotSigned refusal, JobRecord record, ObjectNode saw, Instant now) {
-        ObjectNode line = MAKE.objectNode().put("record", record.id()).put("gate", gate.id()).put("keyId", key.id()).put("why", refusal.getMessage());
+        ObjectNode line = MAKE.objectNode().put("record", record.id()).put("frame", record.machine().frameNumber())
+                .put("engine", record.machine().engineNumber()).put("gate", gate.id()).put("keyId", key.id()).put("why", refusal.getMessage());
         if (saw != null) {
             line.set("saw", saw);
         }

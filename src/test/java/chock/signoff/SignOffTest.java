@@ -390,4 +390,20 @@ class SignOffTest {
         bench.at(ShopBench.NOON.plusSeconds(60));
         assertThat(bench.sign().signOff().notes()).containsExactly("This frame was signed before under record HV-0142; what stands there was not looked at.");
     }
+
+    /** Written down anew under another number, spaced otherwise, with what was bad left out or made good. */
+    @Test
+    void a_refusal_goes_with_the_machine_and_not_with_the_number_of_its_record() throws IOException {
+        String good = bench.text();
+        bench.write(good.replace("lever-feel, is: firm", "lever-feel, is: spongy"));
+        assertThatThrownBy(bench::sign).isInstanceOf(NotSigned.class).hasMessageContaining("HV-0142 is blocked at road-test");
+        bench.at(ShopBench.NOON.plusSeconds(60));
+        bench.write(good.replace("record: HV-0142", "record: HV-0942").replace("TB25-10382", "tb 25 10382"));
+        List<String> notes = bench.sign().signOff().notes();
+        assertThat(notes).singleElement().asString().startsWith("This machine was refused at road-test under record HV-0142 on 2026-11-25: HV-0142 is blocked at road-test: 1 fault.")
+                .contains("brakes.lever-feel").contains("Of what was seen of it then, entry e131 says something else here");
+        bench.at(ShopBench.NOON.plusSeconds(120));
+        bench.write(good.replace("record: HV-0142", "record: HV-0943").replace("TB25-10382", "ZZ-1").replace("TB25E-10395", "ZZ-2"));
+        assertThat(bench.sign().signOff().notes()).as("another machine").isEmpty();
+    }
 }
