@@ -582,6 +582,18 @@ Feature: What the rider holds, stands on and looks into
       Then controls.speedometer is met at controls/speedometer
       And it says "reg 35"
 
+    Scenario Outline: a second clock that works does no harm
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is first registered <registered>
+      And controls/speedometer tried speedometers-reading 2 times
+      Then controls.speedometer is met at controls/speedometer
+      And it says "reg 35"
+
+      Examples:
+        | registered |
+        | 1970-05-01 |
+        | 1985-05-01 |
+
     Scenario: described without one, and nobody counted
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has speedometer no
@@ -671,8 +683,11 @@ Feature: What the rider holds, stands on and looks into
         | territory | working | state   | why               |
         | DE        | 0 times | fault   | at least 1        |
         | DE        | 1 times | met     | StVZO, § 57       |
+        | DE        | 2 times | met     | StVZO, § 57       |
         | US-MD     | 0 times | fault   | at least 1        |
         | US-MD     | 1 times | met     | Transp. 23-104    |
+        | US-MD     | 2 times | met     | Transp. 23-104    |
+        | IT        | 0 times | fault   | at least 1        |
         | IT        | 1 times | missing | no local code for |
 
     Scenario: not asked where the rules were searched and have no item about it
