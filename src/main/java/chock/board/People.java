@@ -4,6 +4,7 @@ import chock.board.store.Accounts;
 import chock.board.store.Accounts.Account;
 import chock.board.store.Accounts.Session;
 import chock.board.store.Store;
+import chock.record.PersonName;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -155,11 +156,15 @@ final class People {
         if (name == null || name.isBlank() || name.length() > 80) {
             throw new Refusal(422, "Write the full name, up to 80 letters.");
         }
+        PersonName.complaint(name).ifPresent(wrong -> {
+            throw new Refusal(422, "This name is not to be read: " + wrong + ".");
+        });
         Role as = role(role);
         String secret = Passwords.oneTime();
         Account account = new Account(id, name.strip(), as.word(), passwords.hash(secret), true, true);
         store.change(lines -> {
-            if (!lines.accounts().add(account, clock.instant())) {
+            boolean same = lines.accounts().all().stream().anyMatch(other -> PersonName.isSame(other.name(), account.name()));
+            if (same || !lines.accounts().add(account, clock.instant())) {
                 throw new Refusal(409, "The id or the name is taken. Entries are told apart by both.");
             }
             lines.events().add(clock.instant(), by.account().id(), "account made", null, id + ", " + as.word());

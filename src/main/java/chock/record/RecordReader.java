@@ -13,7 +13,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -191,20 +190,30 @@ public final class RecordReader {
     private static List<Person> people(List<Raw.Person> raw, Reading read) {
         List<Person> people = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        Set<String> names = new HashSet<>();
+        List<String> names = new ArrayList<>();
         for (int i = 0; i < raw.size(); i++) {
             Raw.Person one = raw.get(i);
             if (one != null) {
                 isUsed("people[" + i + "].id", one.id(), ids, read);
                 ids.add(one.id());
-                // Whoever stands here twice could look at their own work as somebody else.
-                if (!Reading.blank(one.name()) && !names.add(one.name().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))) {
-                    read.faults.add("people[" + i + "].name", "the name " + Faults.quoted(one.name()) + " stands twice", "Keep one of the two, or write what tells them apart");
+                if (!Reading.blank(one.name())) {
+                    name("people[" + i + "].name", one.name(), names, read);
                 }
                 people.add(new Person(one.id(), one.name(), one.role()));
             }
         }
         return List.copyOf(people);
+    }
+
+    /** Whoever stands here twice could look at their own work as somebody else. */
+    private static void name(String path, String name, List<String> names, Reading read) {
+        Optional<String> same = names.stream().filter(other -> PersonName.isSame(name, other)).findFirst();
+        if (same.isPresent()) {
+            boolean letters = name.strip().equalsIgnoreCase(same.get().strip());
+            read.faults.add(path, "the name " + Faults.quoted(name) + (letters ? " stands twice" : " cannot be told from " + Faults.quoted(same.get())), "Keep one of the two, or write what tells them apart");
+        }
+        PersonName.complaint(name).ifPresent(wrong -> read.faults.add(path, "the name " + Faults.quoted(name) + " is not to be read: " + wrong, "Write it in one alphabet"));
+        names.add(name);
     }
 
     private static Map<String, Instrument> instruments(List<Raw.Instrument> raw, Reading read) {

@@ -11,6 +11,7 @@ import chock.record.Entry;
 import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.PersonName;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
 import chock.rulebook.Applied;
@@ -26,7 +27,6 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -202,7 +202,7 @@ public final class SignOffs {
 
     /** As {@code people} tells two names apart: neither case nor blanks make another person. */
     private static boolean same(String one, String other) {
-        return one.replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT).equals(other.replaceAll("\\s+", " ").strip().toLowerCase(Locale.ROOT));
+        return PersonName.isSame(one, other);
     }
 
     /** What the ledger knows of this machine under other records: it may have been refused there, and written down anew. */

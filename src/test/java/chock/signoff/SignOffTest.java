@@ -406,4 +406,21 @@ class SignOffTest {
         bench.write(good.replace("record: HV-0142", "record: HV-0943").replace("TB25-10382", "ZZ-1").replace("TB25E-10395", "ZZ-2"));
         assertThat(bench.sign().signOff().notes()).as("another machine").isEmpty();
     }
+
+    /** A blank that is none, a dot, a letter of another alphabet: the same hand would look at its own work. */
+    @Test
+    void who_looks_like_the_worker_is_the_worker() throws IOException {
+        String good = bench.text();
+        for (String name : List.of("Ida\u00a0Marrow.", "lda Marrow", "\uff29da Marrow")) {
+            bench.write(good.replace("by: tom", "by: ida").replace("name: Ida Marrow", "name: \"" + name + "\""));
+            assertThatThrownBy(bench::sign).as(name).isInstanceOf(NotSigned.class);
+            bench.write(good.replace("name: Tom Fell", "name: \"" + name + "\""));
+            assertThatThrownBy(bench::sign).as(name).isInstanceOf(UnusableInput.class).hasMessageContaining("cannot be told from");
+        }
+        bench.write(good.replace("name: Tom Fell", "name: \"T\u043em Fell\""));
+        assertThatThrownBy(bench::sign).isInstanceOf(UnusableInput.class).hasMessageContaining("mixes letters of two alphabets (Latin, Cyrillic)");
+        SigningKey other = SigningKey.create();
+        assertThatThrownBy(() -> Signers.trust(bench.shop(), bench.keep("other", other), "Nora  Pe11", Role.INSPECTOR, null, ShopBench.LAST, bench.lead, bench.clock()))
+                .isInstanceOf(NotSigned.class).hasMessageContaining("cannot be told from 'Nora Pell'");
+    }
 }
