@@ -11,10 +11,12 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.report.JsonReport;
 import chock.signoff.Canonical;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -37,7 +39,8 @@ import java.util.regex.Pattern;
 /** The board for programs, under {@code /api}. */
 final class Api {
     private static final int MOST = 200;
-    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final ObjectMapper JSON = JsonMapper.builder().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION).build();
     private static final Pattern TAG = Pattern.compile("(?:W/)?\"(\\d{1,18})(?:-[0-9a-f]{64})?\"");
 
     private final Store store;
@@ -364,7 +367,9 @@ final class Api {
         try {
             return JSON.readTree(ctx.bodyAsBytes());
         } catch (JsonProcessingException e) {
-            throw new Refusal(400, "This is not JSON: line " + (e.getLocation() == null ? 1 : e.getLocation().getLineNr()) + ".");
+            int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
+            boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
+            throw new Refusal(400, twice ? "A key stands twice in one object: line " + line + ". Send it once." : "This is not JSON: line " + line + ".");
         } catch (IOException e) {
             throw new Refusal(400, "This is not JSON in UTF-8.");
         }

@@ -137,7 +137,7 @@ public record ImpactReport(List<String> what, List<Impact> impacts, Integer days
 
     private static Map<String, String> row(JobRecord record, Gate gate, Instant at, String why, String before, String after, String check, State was, State is, String says) {
         Map<String, String> row = new LinkedHashMap<>();
-        row.put("record", Page.clean(record.id()));
+        row.put("record", cell(record.id()));
         row.put("gate", gate.id());
         row.put("at", iso(at, record));
         row.put("why", why);
@@ -146,7 +146,13 @@ public record ImpactReport(List<String> what, List<Impact> impacts, Integer days
         row.put("check", check);
         row.put("state", check.isEmpty() ? "" : word(was).toLowerCase(Locale.ROOT));
         row.put("state-then", check.isEmpty() ? "" : word(is).toLowerCase(Locale.ROOT));
-        row.put("says", Page.clean(says));
+        row.put("says", cell(says));
         return row;
+    }
+
+    /** What a table calculation would take for a formula is marked as text, as OWASP advises against CSV injection. */
+    private static String cell(String words) {
+        String clean = Page.clean(words);
+        return clean.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + clean : clean;
     }
 }

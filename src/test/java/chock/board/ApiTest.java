@@ -60,6 +60,9 @@ class ApiTest {
         String off = "{\"point\":\"front-brake/caliper\",\"done\":\"removed\",\"at\":\"2026-11-25 11:00\"}";
         String tag = lead.get("/api/machines/HV-0142").headers().firstValue("ETag").orElseThrow();
         assertThat(lead.json("POST", "/api/machines/HV-0142/entries", "[" + off + "]").statusCode()).isEqualTo(428);
+        HttpResponse<String> twice = write("HV-0142", tag, off.replace("\"done\"", "\"point\":\"rear-wheel\",\"done\""));
+        assertThat(twice.statusCode()).isEqualTo(400);
+        assertThat(json(twice).get("detail").textValue()).isEqualTo("A key stands twice in one object: line 1. Send it once.");
         HttpResponse<String> first = write("HV-0142", tag, off);
         assertThat(first.statusCode()).isEqualTo(201);
         assertThat(json(first).at("/gates/road-test/verdict").textValue()).isEqualTo("blocked");

@@ -102,6 +102,13 @@ class AnswersTest {
     }
 
     @Test
+    void a_record_cannot_put_a_formula_into_a_table(@TempDir Path folder) throws IOException {
+        Path evil = Files.writeString(folder.resolve("evil.yaml"), Files.readString(Path.of(RELEASED)).replace("record: HV-0142", "record: =HYPERLINK(1)"));
+        Run run = Run.of("impact", "--as-of", NOON, "--set", "tyres.age=2y", "--format", "csv", evil.toString());
+        assertThat(run.out()).as(run.err()).contains("'=HYPERLINK(1)").doesNotContain("\n=").doesNotContain("\"=");
+    }
+
+    @Test
     void impact_lists_what_lapses_and_looks_ahead() throws IOException {
         Run soon = Run.of("impact", "--as-of", NOON, "--within", "30", "docs/examples/lark-on-show.yaml");
         assertThat(soon.status()).isEqualTo(1);
