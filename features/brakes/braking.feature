@@ -4,6 +4,47 @@ Feature: What the brakes do
   @brakes.separate-controls
   Rule: As many controls each stop the machine as its age asks for
 
+    Scenario Outline: Virginia, a brake that was there when it was built
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is <territory>
+      And the machine is first registered 1970-05-01
+      And machine tried separate-controls <count> times
+      Then brakes.separate-controls is <state>
+
+      # 19VAC30-70-340 B 2, read; B 1 alone would let one do before July 1974
+      Examples:
+        | territory | count | state |
+        | US-VA     | 1     | fault |
+        | US-VA     | 2     | met   |
+        | GB        | 2     | met   |
+
+    Scenario Outline: Virginia, a machine built with one brake
+      Given a motorcycle with <front> in front and <rear> behind
+      And the territory is US-VA
+      And the machine is first registered 1925-05-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met
+
+      Examples:
+        | front        | rear       |
+        | no brake     | a rod drum |
+        | a cable drum | no brake   |
+
+    Scenario: Virginia, the first day of the limit for a brake that was there
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the territory is US-VA
+      And the day is 2000-01-01
+      And the machine is first registered 1970-05-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is fault
+      And it says "at least 2"
+
+    Scenario: elsewhere one is enough where the law there says so
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1925-05-01
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met
+
     Scenario Outline: GB, by first registration
       Given a motorcycle with a cable drum in front and a rod drum behind
       And the machine is first registered <registered>
@@ -27,7 +68,7 @@ Feature: What the brakes do
       Then brakes.separate-controls is fault
 
     Scenario Outline: Virginia, by first registration
-      Given a motorcycle with a cable drum in front and a rod drum behind
+      Given a motorcycle with no brake in front and a rod drum behind
       And the territory is US-VA
       And the machine is first registered <registered>
       And machine tried separate-controls <count> times
@@ -157,7 +198,7 @@ Feature: What the brakes do
       And it says "at least 1 (common practice)"
 
     Scenario: judged on the first day of the law in Virginia
-      Given a motorcycle with a cable drum in front and a rod drum behind
+      Given a motorcycle with no brake in front and a rod drum behind
       And the day is 2000-01-01
       And the territory is US-VA
       And the machine is first registered 1974-07-01

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,8 @@ import java.util.Optional;
  *
  * <p>Four digits are week and year, three are week and the last digit of a year in a decade that is not marked. Week 1 is
  * the first full week of the calendar year (read in a copy: a maker's handbook of 2006, page 197), Sunday to Saturday
- * (from memory); it is not the ISO week. The last week of a year may reach into the next.
+ * (from memory). The last week of a year may reach into the next. Makers elsewhere count by ISO 8601: a week 53 that the
+ * first calendar does not have is the ISO week of that number, where the year has one, and the age counts from its Monday.
  *
  * @param code the three or four digits
  * @param weeks every week the code can mean, earliest first; one for four digits, at least one for three
@@ -33,8 +35,8 @@ public record TyreDate(String code, List<Week> weeks) {
     /**
      * One week.
      *
-     * @param from the Sunday it begins
-     * @param to the Saturday it ends
+     * @param from the Sunday it begins, or the Monday of an ISO week
+     * @param to the day it ends, six days later
      */
     public record Week(LocalDate from, LocalDate to) { }
 
@@ -55,8 +57,8 @@ public record TyreDate(String code, List<Week> weeks) {
         List<Integer> years = yearsOf(code, asOf);
         List<Week> weeks = new ArrayList<>();
         for (int year : years) {
-            if (week >= 1 && week <= sundaysIn(year)) {
-                Week candidate = week(week, year);
+            if (exists(week, year)) {
+                Week candidate = begun(week, year);
                 if (!candidate.from.isAfter(asOf) && (code.length() == 4 || threeDigitsAllowed(candidate))) {
                     weeks.add(candidate);
                 }
@@ -93,8 +95,8 @@ public record TyreDate(String code, List<Week> weeks) {
         for (int year = after.getYear(); code.length() == 4 && year <= after.getYear() + 150; year++) {
             if (year % 100 == Integer.parseInt(code.substring(2))) {
                 days.add(LocalDate.of(year, 1, 1));
-                if (week >= 1 && week <= sundaysIn(year)) {
-                    days.add(week(week, year).from());
+                if (exists(week, year)) {
+                    days.add(begun(week, year).from());
                 }
             }
         }
@@ -108,6 +110,24 @@ public record TyreDate(String code, List<Week> weeks) {
         }
         LocalDate from = firstSunday(year).plusWeeks(number - 1L);
         return new Week(from, from.plusDays(6));
+    }
+
+    private static boolean exists(int week, int year) {
+        return week >= 1 && week <= Math.max(sundaysIn(year), isoWeeksIn(year));
+    }
+
+    /** A year never has a week 53 by both calendars. */
+    private static Week begun(int week, int year) {
+        if (week <= sundaysIn(year)) {
+            return week(week, year);
+        }
+        LocalDate from = LocalDate.of(year, 12, 28).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        return new Week(from, from.plusDays(6));
+    }
+
+    /** 28 December always lies in the last ISO week of its year. */
+    private static int isoWeeksIn(int year) {
+        return LocalDate.of(year, 12, 28).get(IsoFields.WEEK_OF_WEEK_BASED_YEAR);
     }
 
     /** First day on which the tyre can have been made: the one to judge its age by. */
@@ -188,7 +208,7 @@ public record TyreDate(String code, List<Week> weeks) {
         if (years.isEmpty()) {
             return "four digits mean a year from " + FIRST_FOUR_DIGIT_YEAR + " to " + asOf.getYear() + ", and '" + code.substring(2) + "' is none of them";
         }
-        return week == 53 && years.stream().allMatch(year -> sundaysIn(year) < 53) ? "no year it can mean has a week 53 (" + years + ")"
+        return week == 53 && years.stream().noneMatch(year -> exists(53, year)) ? "no year it can mean has a week 53 (" + years + ")"
                 : "that week had not begun on " + asOf;
     }
 

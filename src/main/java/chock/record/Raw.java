@@ -187,6 +187,7 @@ final class Raw {
             @NotBlank(message = "Write its uncertainty (k = 2), such as 0.1 mm, or by-kind") String uncertainty,
             @NotBlank(message = "Write the day of its last calibration, such as 2026-03-02") @Pattern(regexp = DAY, message = "Write the day, such as 2026-03-02") String calibrated,
             @NotBlank(message = "Write the last day on which that calibration counts") @Pattern(regexp = DAY, message = "Write the day, such as 2027-03-02") String due,
+            @Since(2) String certificate,
             String note) { }
 
     record Claim(

@@ -234,7 +234,7 @@ public final class RecordReader {
     private static Instrument instrument(String path, Raw.Instrument raw, Reading read) {
         String kind = read.known(path + ".kind", raw.kind(), "a kind of instrument this rule book knows", read.words.instruments().keySet());
         Quantity stated = "by-kind".equals(raw.uncertainty()) ? null : read.amount(path + ".uncertainty", raw.uncertainty(), null);
-        if (stated != null && kind != null && !new Uncertainty(read).isCredible(path + ".uncertainty", stated, read.words.instruments().get(kind))) {
+        if (stated != null && kind != null && !new Uncertainty(read).isCredible(path + ".uncertainty", stated, read.words.instruments().get(kind), raw.certificate() != null)) {
             stated = null;
         }
         LocalDate calibrated = read.pastDay(path + ".calibrated", raw.calibrated());
@@ -242,7 +242,7 @@ public final class RecordReader {
         if (calibrated != null && due != null && due.isBefore(calibrated)) {
             read.faults.add(path + ".due", "due " + due + ", before it was calibrated (" + calibrated + ")", "Look at both again on the certificate");
         }
-        return new Instrument(raw.id(), kind, stated, calibrated, due);
+        return new Instrument(raw.id(), kind, stated, calibrated, due, List.of(), raw.certificate());
     }
 
     private static boolean isUsed(String path, String id, Set<String> ids, Reading read) {

@@ -236,8 +236,9 @@ public final class RecordSchema {
         keys.set("uncertainty", pattern("^by-kind$|" + AMOUNT, "Its expanded uncertainty (k = 2), or by-kind."));
         keys.set("calibrated", pattern(DAY, "Day of its last calibration."));
         keys.set("due", pattern(DAY, "Last day on which that calibration counts."));
+        keys.set("certificate", text("Number of the certificate that states its uncertainty."));
         keys.set("note", anyText());
-        return object(nodes.objectNode(), keys, List.of("note"));
+        return object(nodes.objectNode(), keys, List.of("certificate", "note"));
     }
 
     private ObjectNode entry() {

@@ -110,6 +110,7 @@ public final class RecordSkeleton {
                     uncertainty:         # its expanded uncertainty (k = 2), such as 0.1 mm, or by-kind
                     calibrated:          # day of its last calibration
                     due:                 # last day on which that counts
+                    # certificate:       # its number, where the uncertainty above is less than usual for its kind
                 # One entry says one thing. Forms:
                 # - {id: e1, at: 2026-11-20 09:40, by: id, point: place, measured: aspect, is: 3.1 mm ± 0.1 mm, with: instrument}
                 # - {id: e2, at: 2026-11-20 09:45, by: id, point: place, seen: aspect, is: answer}   (tried, told, assumed likewise)

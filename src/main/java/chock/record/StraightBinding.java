@@ -207,7 +207,7 @@ final class StraightBinding {
 
     private Raw.Instrument instrument() {
         return new Raw.Instrument(must("id", ID), must("kind"), must("uncertainty"), must("calibrated", DAY),
-                must("due", DAY), may("note"));
+                must("due", DAY), may("certificate"), may("note"));
     }
 
     private Raw.Claim claim() {

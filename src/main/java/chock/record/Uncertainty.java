@@ -7,10 +7,12 @@ import java.math.BigDecimal;
 
 /**
  * Gives a reading its expanded uncertainty U (k = 2): its own, else the instrument's, else the table's for that kind of
- * instrument. Never less than the instrument or the table gives, for a better guess than the tool allows is no evidence.
+ * instrument. Never less than the table gives, unless a certificate states it, for a better guess than the tool allows is no
+ * evidence. Even with one, less than a tenth of the table is a slip of the unit and not a better tool (common practice).
  */
 final class Uncertainty {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final BigDecimal TEN = BigDecimal.TEN;
 
     private final Reading read;
 
@@ -39,7 +41,7 @@ final class Uncertainty {
         Quantity least = forReading(table, reading.value());
         String source = "the table gives " + Reading.article(kind.name());
         Quantity stated = statedFor(instrument, kind, reading.value());
-        if (stated != null && !less(stated, least)) {
+        if (stated != null && (instrument.certificate() != null || !less(stated, least))) {
             least = stated;
             source = "the instrument has";
         } else if (stated != null && reading.uncertainty() == null) {
@@ -68,7 +70,7 @@ final class Uncertainty {
     }
 
     /** False, with the reason among the faults, when an instrument states zero or less than the table gives for its kind. */
-    boolean isCredible(String path, Quantity stated, Vocabulary.InstrumentKind kind) {
+    boolean isCredible(String path, Quantity stated, Vocabulary.InstrumentKind kind, boolean certified) {
         Unit.Dimension dimension = stated.unit().dimension();
         boolean percentage = dimension == Unit.Dimension.RATIO;
         Quantity table = kind.leastUncertainty().get(dimension);
@@ -77,8 +79,11 @@ final class Uncertainty {
                     "Write it in what it measures (" + measures(kind) + ") or as a percentage of the reading");
         } else if (stated.value().signum() <= 0) {
             read.faults.add(path, "an uncertainty of " + stated, "Write what its certificate states (k = 2), or by-kind");
-        } else if (table != null && table.unit().dimension() == dimension && less(stated, table)) {
-            read.faults.add(path, "± " + stated + " is less than the " + table + " the table gives " + Reading.article(kind.name()), "Write ± " + table + " or more, or by-kind");
+        } else if (certified && table != null && table.unit().dimension() == dimension && less(stated.times(TEN), table)) {
+            read.faults.add(path, "± " + stated + " is less than a tenth of the " + table + " the table gives " + Reading.article(kind.name()),
+                    "Read the unit on the certificate again, and write U (k = 2)");
+        } else if (!certified && table != null && table.unit().dimension() == dimension && less(stated, table)) {
+            read.faults.add(path, "± " + stated + " is less than the " + table + " the table gives " + Reading.article(kind.name()), "Write ± " + table + " or more, by-kind, or the number of its certificate");
         }
         return !read.faults.at(path);
     }

@@ -35,6 +35,23 @@ class TyreDateTest {
         assertThat(read(code).yearIsMarked()).isTrue();
     }
 
+    /** Years with 53 ISO weeks, and the Monday each begins ({@code date -d 2020-12-31 +%G-%V} and so on). */
+    @ParameterizedTest
+    @CsvSource({"5304, 2004-12-27", "5309, 2009-12-28", "5315, 2015-12-28", "5320, 2020-12-28"})
+    void takesTheIsoWeek53FromItsMonday(String code, LocalDate from) {
+        assertThat(read(code).weeks()).containsExactly(new TyreDate.Week(from, from.plusDays(6)));
+        assertThat(read(code).earliest()).isEqualTo(from);
+    }
+
+    @Test
+    void hasNoYearWithAWeek53ByBothCalendars() {
+        for (int year = 1971; year <= 2100; year++) {
+            boolean sunday = LocalDate.of(year, 12, 31).get(WeekFields.of(DayOfWeek.SUNDAY, 7).weekOfYear()) == 53;
+            boolean iso = LocalDate.of(year, 12, 28).get(WeekFields.ISO.weekOfWeekBasedYear()) == 53;
+            assertThat(sunday && iso).as("%d", year).isFalse();
+        }
+    }
+
     @Test
     void beginsEveryWeekOnASundayAndCountsEveryDayOnce() {
         WeekFields fullWeeks = WeekFields.of(DayOfWeek.SUNDAY, 7);
@@ -78,11 +95,14 @@ class TyreDateTest {
         assertThat(read(code).latest()).isEqualTo(latest);
     }
 
-    /** Sundays: 1972, 1978 and 1989 have 53 of them, the other years these codes can mean have 52 ({@code date +%U}). */
+    /**
+     * Sundays: 1972, 1978 and 1989 have 53 of them, the other years these codes can mean have 52 ({@code date +%U}). ISO weeks:
+     * of those years 1992 and 1998 have 53 ({@code date +%V}).
+     */
     @Test
     void takesWeek53OnlyWhereTheYearHasOne() {
-        assertThat(read("538").weeks()).extracting(week -> week.from().getYear()).containsExactly(1978);
-        assertThat(read("532").weeks()).extracting(week -> week.from().getYear()).containsExactly(1972);
+        assertThat(read("538").weeks()).extracting(week -> week.from().getYear()).containsExactly(1978, 1998);
+        assertThat(read("532").weeks()).extracting(week -> week.from().getYear()).containsExactly(1972, 1992);
         assertThat(read("539").weeks()).extracting(week -> week.from().getYear()).containsExactly(1989);
     }
 
@@ -117,7 +137,7 @@ class TyreDateTest {
             540  | there is no week 54
             001  | there is no week 00
             5399 | no year it can mean has a week 53 ([1999])
-            531  | no year it can mean has a week 53 ([1971, 1981, 1991])
+            533  | no year it can mean has a week 53 ([1973, 1983, 1993])
             4826 | that week had not begun on 2026-11-25
             1030 | four digits mean a year from 1997 to 2026, and '30' is none of them
             1096 | four digits mean a year from 1997 to 2026, and '96' is none of them

@@ -58,6 +58,7 @@ class UnitTest {
             Pa      | Pa              | kPa    | kPa
             hPa     | hPa             | Pa     | Pa
             bar     | bar             | kPa    | kPa
+            inHg    | [in_i'Hg]       | kPa    | kPa
             psi     | [psi]           | kPa    | kPa
             kgf/cm² | kgf/cm2         | kPa    | kPa
             km/h    | km/h            | m/s    | m/s
