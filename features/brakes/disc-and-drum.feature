@@ -94,13 +94,14 @@ Feature: Disc, drum and cam
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.disc-thickness is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: a thin disc is replaced, not mended
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And front-brake/disc measured thickness 4.70 mm ± 0.06 mm
+      And a machine ready for road-test
+      And nothing is written for brakes.disc-thickness
+      And front-brake/disc measured thickness 4.3 mm ± 0.01 mm
       And front-brake/disc seen minimum-mark 4.5 mm
-      Then brakes.disc-thickness is met at front-brake/disc
-      And it says "at least 0 mm (maker: the least thickness marked on the disc)"
+      Then brakes.disc-thickness is fault
+      And for road-test front-brake/disc is to be replaced first
 
   @brakes.disc-runout
   Rule: Every disc runs true
@@ -185,14 +186,6 @@ Feature: Disc, drum and cam
     Scenario: not asked of drums
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.disc-runout is not applicable
-
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And front-brake/disc measured runout 0.20 mm ± 0.06 mm
-      Then brakes.disc-runout is met at front-brake/disc
-      And it says "at most 0.3 mm (common practice)"
-      And it holds until 2001-01-01
 
   @brakes.disc-condition
   Rule: Every disc is sound
@@ -346,13 +339,14 @@ Feature: Disc, drum and cam
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.drum-bore is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: a drum worn too wide is replaced, not mended
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And rear-brake/drum measured bore 160.40 mm ± 0.06 mm
-      And rear-brake/drum seen maximum-mark 161.0 mm
-      Then brakes.drum-bore is met at rear-brake/drum
-      And it says "at least 0 mm (maker: the greatest bore cast into the drum)"
+      And a machine ready for road-test
+      And nothing is written for brakes.drum-bore
+      And rear-brake/drum measured bore 141.4 mm ± 0.1 mm
+      And rear-brake/drum seen maximum-mark 141.0 mm
+      Then brakes.drum-bore is fault
+      And for road-test rear-brake/drum is to be replaced first
 
   @brakes.drum-condition
   Rule: Every drum is round and sound
@@ -507,14 +501,6 @@ Feature: Disc, drum and cam
     Scenario: not asked of discs
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.cam-angle is not applicable
-
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And rear-brake/cam-lever measured cam-angle 85 ° ± 2 °
-      Then brakes.cam-angle is met at rear-brake/cam-lever
-      And it says "at most 90° (common practice)"
-      And it holds until 2001-01-01
 
   @brakes.wear-indicator
   Rule: The wear indicator points inside its marks

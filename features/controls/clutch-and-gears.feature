@@ -93,12 +93,13 @@ Feature: Clutch and gears
       And the equipment has clutch none
       Then controls.clutch-play is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: play at the clutch lever is set
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And controls/clutch measured clutch-play 15 mm ± 1 mm
-      Then controls.clutch-play is met at controls/clutch
-      And it says "between 10 mm and 20 mm (common practice)"
+      And a machine ready for road-test
+      And nothing is written for controls.clutch-play
+      And controls/clutch measured clutch-play 30 mm ± 1 mm
+      Then controls.clutch-play is fault
+      And for road-test controls/clutch is to be adjusted first
 
   @controls.clutch-frees
   Rule: The clutch frees

@@ -198,3 +198,12 @@ Feature: Starter
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has starter none
       Then controls.electric-starter is not applicable
+
+    Scenario: a starter that slips is mended, and the battery left alone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has starter electric
+      And a machine ready for road-test
+      And nothing is written for controls.electric-starter
+      And controls/electric-starter tried electric-starter slips
+      Then controls.electric-starter is fault
+      And for road-test electrics/starter is to be repaired first

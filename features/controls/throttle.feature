@@ -244,12 +244,13 @@ Feature: Throttle
       And the machine is electric
       Then controls.throttle-play is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: play at the throttle is set
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And controls/throttle measured throttle-play 2.5 mm ± 0.1 mm
-      Then controls.throttle-play is met at controls/throttle
-      And it says "between 2 mm and 3 mm (common practice)"
+      And a machine ready for road-test
+      And nothing is written for controls.throttle-play
+      And controls/throttle measured throttle-play 7 mm ± 0.1 mm
+      Then controls.throttle-play is fault
+      And for road-test controls/throttle is to be adjusted first
 
   @controls.throttle-cable
   Rule: The throttle cable is free and whole

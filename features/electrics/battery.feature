@@ -162,9 +162,8 @@ Feature: Battery
       Then electrics.battery-voltage is met
       And it notes nothing
 
-    Scenario Outline: judged on the first day of its limit, by the kind of battery
+    Scenario Outline: what it is held against, by the kind of battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the battery has <volts> volts
       And the battery is <kind>
       And electrics/battery measured rest-voltage <voltage> V ± 0.01 V
@@ -237,23 +236,6 @@ Feature: Battery
         | point               | work     |
         | electrics/charging  | repaired |
         | electrics/tail-lamp | replaced |
-
-    Scenario: judged on the first day of its limit, battery voltage 12
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And electrics/battery measured rest-voltage 12.60 V ± 0.08 V
-      And electrics/battery seen rest rested-as-maker-says
-      Then electrics.battery-voltage is met at electrics/battery
-      And it says "between 12.4 V and 13.5 V (common practice)"
-
-    Scenario: judged on the first day of its limit, battery voltage 6
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And the battery has 6 volts
-      And electrics/battery measured rest-voltage 6.25 V ± 0.04 V
-      And electrics/battery seen rest rested-overnight
-      Then electrics.battery-voltage is met at electrics/battery
-      And it says "between 6.2 V and 6.75 V (common practice)"
 
   @electrics.battery-level
   Rule: The electrolyte stands between the marks and the case is dry
@@ -766,11 +748,3 @@ Feature: Battery
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the battery has 0 volts
       Then electrics.leakage is not applicable
-
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And electrics/battery measured leakage-current 0.8 mA ± 0.1 mA
-      Then electrics.leakage is met at electrics/battery
-      And it says "at most 1 mA (common practice)"
-      And it holds until 2001-01-01

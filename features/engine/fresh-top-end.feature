@@ -337,17 +337,3 @@ Feature: A fresh top end
       And engine/top-end seen running-in-limits written-down
       And engine was refitted
       Then engine.running-in is met
-
-    Scenario Outline: asked for from the first day of its limits
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And the engine is a <cycle>
-      And engine/top-end was replaced
-      And engine/top-end seen running-in-limits written-down
-      Then engine.running-in is met at engine/top-end
-      And it notes "Fresh top end: at most 66 % of the throttle for at least <distance>"
-
-      Examples:
-        | cycle       | distance |
-        | two-stroke  | 300 mi   |
-        | four-stroke | 600 mi   |

@@ -183,21 +183,13 @@ Feature: Ignition
       And the machine is electric
       Then engine.points-gap is not applicable
 
-    Scenario: judged on the first day of its limit, points gap
+    Scenario: too wide a gap is set
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And ignition/points measured points-gap 0.33 mm ± 0.02 mm
-      Then engine.points-gap is met at ignition/points
-      And it says "between 0.30 mm and 0.50 mm (common practice)"
-      And it holds until 2001-01-01
-
-    Scenario: judged on the first day of its limit, points gap magneto
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And the ignition is magneto
-      And ignition/points measured points-gap 0.28 mm ± 0.02 mm
-      Then engine.points-gap is met at ignition/points
-      And it says "between 0.25 mm and 0.40 mm (common practice)"
+      And a machine ready for first-start
+      And nothing is written for engine.points-gap
+      And ignition/points measured points-gap 0.80 mm ± 0.01 mm
+      Then engine.points-gap is fault
+      And for first-start ignition/points is to be adjusted first
 
   @engine.timing
   Rule: The points open at the maker's mark
@@ -312,12 +304,13 @@ Feature: Ignition
       And the machine is electric
       Then engine.timing is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: timing off the mark is set
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And ignition measured timing-off-the-mark -0.5 ° ± 1 °
-      Then engine.timing is met at ignition
-      And it says "between -2° and 2° (common practice)"
+      And a machine ready for first-start
+      And nothing is written for engine.timing
+      And ignition measured timing-off-the-mark 6 ° ± 0.5 °
+      Then engine.timing is fault
+      And for first-start ignition is to be adjusted first
 
   @engine.timing-running
   Rule: Electronic ignition sparks on the mark under the strobe
@@ -438,3 +431,12 @@ Feature: Ignition
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then engine.timing-running is not applicable
+
+    Scenario: a late spark is set at the pick-up plate
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the ignition is electronic
+      And a machine ready for road-test
+      And nothing is written for engine.timing-running
+      And ignition tried strobe-timing late
+      Then engine.timing-running is fault
+      And for road-test ignition is to be adjusted first

@@ -277,6 +277,15 @@ Feature: Mixture and idle
       And the machine is electric
       Then engine.slides-together is not applicable
 
+    Scenario: throttles that lift apart are set
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has carburettors 2
+      And a machine ready for road-test
+      And nothing is written for engine.slides-together
+      And fuel/carburettors tried throttle-lift apart
+      Then engine.slides-together is fault
+      And for road-test fuel/carburettors is to be adjusted first
+
   @engine.carburettors-synchronised
   Rule: The carburettors of a four-stroke pull alike
 
@@ -389,15 +398,16 @@ Feature: Mixture and idle
       And the machine is electric
       Then engine.carburettors-synchronised is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: carburettors that pull unlike are balanced
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the engine is a four-stroke
       And the engine has 2 cylinders
       And the equipment has carburettors 2
-      And fuel/carburettors measured vacuum-difference 0 mbar ± 2 mbar
-      Then engine.carburettors-synchronised is met at fuel/carburettors
-      And it says "at most 10 hPa (common practice)"
+      And a machine ready for road-test
+      And nothing is written for engine.carburettors-synchronised
+      And fuel/carburettors measured vacuum-difference 40 hPa ± 1 hPa
+      Then engine.carburettors-synchronised is fault
+      And for road-test fuel/carburettors is to be adjusted first
 
   @engine.idle
   Rule: The warm engine idles steadily

@@ -116,14 +116,6 @@ Feature: Ready for the first start
       And bay/extinguisher seen extinguisher-distance 1 m 10 minutes ago
       Then fuel.extinguisher is doubt at bay/extinguisher
 
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And bay/extinguisher seen extinguisher-kind dry-powder
-      And bay/extinguisher seen extinguisher-distance 2 m
-      Then fuel.extinguisher is met at bay/extinguisher
-      And it says "at most 5 m (common practice)"
-
   @fuel.extinguisher-service
   Rule: The extinguisher is in date and charged
 
@@ -229,14 +221,6 @@ Feature: Ready for the first start
       And the machine is electric
       Then fuel.extinguisher-service is not applicable
 
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And bay/extinguisher seen service-mark 2026-05
-      And bay/extinguisher seen extinguisher-charge full
-      Then fuel.extinguisher-service is met at bay/extinguisher
-      And it says "at most 12 months (common practice)"
-
   @fuel.drip-tray
   Rule: A dry tray stands under the petrol
 
@@ -304,6 +288,14 @@ Feature: Ready for the first start
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then fuel.drip-tray is not applicable
+
+    Scenario: petrol in the tray below an emptied tank holds no display
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained
+      And fuel/tank seen tank-content empty
+      And bay/drip-tray seen drip-tray petrol-in-it
+      Then the road-test is closed by fuel.drip-tray
+      And the on-show is not closed by fuel.drip-tray
 
   @fuel.ignition-sources
   Rule: No flame, spark, spill or smell

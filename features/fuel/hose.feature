@@ -64,13 +64,6 @@ Feature: Fuel hose
       And the machine is electric
       Then fuel.hose-age is not applicable
 
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And fuel/hose seen date-mark 2024-05
-      Then fuel.hose-age is met at fuel/hose
-      And it says "at most 4 y (common practice)"
-
   @fuel.hose-condition
   Rule: Every fuel hose is supple and whole
 

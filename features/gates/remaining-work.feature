@@ -43,3 +43,38 @@ Feature: What the remaining work needs
     And the machine is electric
     And the brakes are linked
     Then for hand-over nothing but brakes.bedded, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
+
+  Scenario: an electric machine, for the road
+    Given a motorcycle with one hydraulic disc in front and a hydraulic drum behind
+    And the machine is electric
+    Then for road-test nothing is proven with the engine running
+
+  Scenario: a motorcycle of 1989 with linked brakes, a hydraulic clutch and indicators, for the road
+    Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
+    And the machine is first registered 1989-04-03
+    And the engine is a four-stroke
+    And the brakes are linked
+    And the equipment has clutch hydraulic
+    And the equipment has indicators yes
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
+  Scenario: a trials machine without lamps, with its head off and on again, to be handed over
+    Given a motorcycle with a cable drum in front and a cable drum behind
+    And the equipment has lamps no
+    And engine/head was removed
+    And engine/head was refitted
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.head-retorque, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.head-retorque, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but brakes.bedded, engine.head-recheck, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
+
+  Scenario: a machine of 1926 with one brake, to be handed over
+    Given a motorcycle with no brake in front and a rod drum behind
+    And the machine is first registered 1926-04-01
+    Then for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
+
+  Scenario: a motorcycle in Virginia, to be handed over
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    And the territory is US-VA
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
+    And for hand-over nothing but brakes.bedded, brakes.stopping-distance, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding

@@ -205,6 +205,18 @@ Feature: After the road test
       And machine seen road-test no-open-defect 30 days ago
       Then handover.ride-result is missing
 
+    Scenario Outline: what the ride brought to light is mended at a mudguard
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried road-test open-defect 2 days ago
+      And <part> was <work> 1 day ago
+      Then handover.ride-result is stale
+
+      Examples:
+        | part           | work      |
+        | front-mudguard | repaired  |
+        | front-mudguard | tightened |
+        | rear-mudguard  | replaced  |
+
   @handover.leaks-after-ride
   Rule: Nothing leaks after the ride
 
@@ -399,6 +411,12 @@ Feature: After the road test
         | controls/mirrors | repaired |
         | controls/mirrors | stripped |
         | controls/mirrors | opened   |
+
+    Scenario: a mudguard that shook loose is tightened
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine tried fasteners-after-ride loose 2 days ago
+      And rear-mudguard was tightened 1 day ago
+      Then handover.fasteners-after-ride is stale
 
   @handover.chain-after-ride
   Rule: Chain or belt still runs true after the ride

@@ -149,6 +149,14 @@ Feature: Not to be ridden
       And the equipment has fuel-tap none
       Then handover.tap-closed is not applicable
 
+    Scenario: a leaking tap below an emptied tank holds no display
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained
+      And fuel/tank seen tank-content empty
+      And fuel/tap seen tap-position leaking
+      Then the road-test is closed by handover.tap-closed
+      And the on-show is not closed by handover.tap-closed
+
   @handover.cap-sealed
   Rule: The filler cap is sealed
 
@@ -217,6 +225,14 @@ Feature: Not to be ridden
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then handover.cap-sealed is not applicable
+
+    Scenario: no cap on an emptied tank holds no display
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/tank was drained
+      And fuel/tank seen tank-content empty
+      And fuel/tank/cap seen filler-cap missing
+      Then the road-test is closed by handover.cap-sealed
+      And the on-show is not closed by handover.cap-sealed
 
   @handover.battery-off
   Rule: The battery is off and its leads are insulated

@@ -138,6 +138,15 @@ Feature: Four-stroke oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.engine is not applicable
 
+    Scenario: milky oil is drained, not topped up
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And a machine ready for first-start
+      And nothing is written for oil.engine
+      And oil/engine-oil seen engine-oil-look milky
+      Then oil.engine is fault
+      And for first-start oil is to be drained first
+
   @oil.engine-age
   Rule: The engine oil is new enough
 
@@ -190,9 +199,8 @@ Feature: Four-stroke oil
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then oil.engine-age is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: what it is held against
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the engine is a four-stroke
       And oil/engine-oil was filled 3 months ago
       Then oil.engine-age is met at oil/engine-oil

@@ -144,14 +144,6 @@ Feature: Two-stroke oil from a pump
       And the engine is a four-stroke
       Then oil.injection-age is not applicable
 
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And oil/tank was filled
-      And oil/tank was removed
-      Then oil.injection-age is met at oil/tank
-      And it says "at most 24 months (common practice)"
-
   @oil.lines
   Rule: The oil lines are sound
 

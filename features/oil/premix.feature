@@ -123,9 +123,8 @@ Feature: Oil in the petrol
       And the engine is a four-stroke
       Then oil.first-premix is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: what it is held against
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
       And fuel/petrol measured petrol-poured 5 L ± 0.1 L
       Then oil.first-premix is met at fuel/petrol
@@ -255,9 +254,8 @@ Feature: Oil in the petrol
       And the engine is a four-stroke
       Then oil.premix is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: what it is held against
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the engine is oiled by premix
       And the maker says oil.premix is 4 %
       And fuel/petrol measured oil-poured 200 mL ± 6 mL

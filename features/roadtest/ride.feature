@@ -189,6 +189,14 @@ Feature: The ride
       And the machine is electric
       Then roadtest.fuel-enough is not applicable
 
+    Scenario: fuel nobody knows is drained, not diluted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for roadtest.fuel-enough
+      And fuel/tank seen fuel-for-the-ride unknown-fuel
+      Then roadtest.fuel-enough is fault
+      And for road-test fuel/tank is to be drained first
+
   @roadtest.charge-enough
   Rule: There is charge for the route and a reserve
 
@@ -349,3 +357,11 @@ Feature: The ride
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then roadtest.engine-warm is not applicable
+
+    Scenario: an engine that stumbles: the carburettors are looked to first
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for roadtest.engine-warm
+      And engine tried warm-up stumbles
+      Then roadtest.engine-warm is fault
+      And for road-test fuel/carburettors is to be adjusted first

@@ -310,12 +310,14 @@ Feature: On show
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit
+    Scenario: too full a tank is drained
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And fuel/tank measured fuel-volume 2.8 L ± 0.1 L
-      And fuel/tank seen tank-capacity 12 L
-      Then show.fuel-share is met at fuel/tank
+      And a machine ready for on-show
+      And nothing is written for show.fuel-share
+      And fuel/tank measured fuel-volume 12 L ± 0.1 L
+      And fuel/tank seen tank-capacity 16 L
+      Then show.fuel-share is fault
+      And for on-show fuel/tank is to be drained first
 
   @show.fuel-volume
   Rule: There is no more fuel than a display allows, however big the tank
@@ -397,11 +399,13 @@ Feature: On show
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit
+    Scenario: too much fuel is drained
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And fuel/tank measured fuel-volume 18.7 L ± 0.2 L
-      Then show.fuel-volume is met at fuel/tank
+      And a machine ready for on-show
+      And nothing is written for show.fuel-share
+      And fuel/tank measured fuel-volume 21 L ± 0.1 L
+      Then show.fuel-volume is fault
+      And for on-show fuel/tank is to be drained first
 
   @show.drip-sheet
   Rule: A sheet lies under the whole machine

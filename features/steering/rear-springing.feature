@@ -154,13 +154,6 @@ Feature: Swing arm and rear springing
       And the equipment has rear-springing rigid
       Then steering.swing-arm is not applicable
 
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And rear-fork/pivot measured side-play 0.4 mm ± 0.1 mm
-      And rear-fork/pivot tried swing-arm-turn free
-      Then steering.swing-arm is met at rear-fork/pivot
-
   @steering.rear-dampers
   Rule: The rear dampers are dry and sound
 
@@ -457,3 +450,11 @@ Feature: Swing arm and rear springing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing rigid
       Then steering.rear-travel is not applicable
+
+    Scenario: an uneven rear is set first
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for steering.rear-travel
+      And rear-fork tried rear-travel uneven
+      Then steering.rear-travel is fault
+      And for road-test rear-fork is to be adjusted first

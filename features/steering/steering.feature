@@ -82,6 +82,14 @@ Feature: Steering
         | steering/handlebar | removed  |
         | front-wheel        | refitted |
 
+    Scenario: play in the head is set
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for steering.head-play
+      And steering/head tried head-play felt
+      Then steering.head-play is fault
+      And for road-test steering/head is to be adjusted first
+
   @steering.head-turn
   Rule: The steering turns smoothly, raised and with weight on it
 
@@ -437,6 +445,14 @@ Feature: Steering
         | point                 | work    |
         | front-brake/hydraulic | bled    |
         | rear-wheel            | removed |
+
+    Scenario: a pulled cable: the steering and what runs past it are set
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for steering.lock-to-lock
+      And steering tried lock-to-lock binds
+      Then steering.lock-to-lock is fault
+      And for road-test steering is to be adjusted first
 
   @steering.damper
   Rule: A steering damper works freely, or there is none

@@ -206,13 +206,14 @@ Feature: Belt, shaft and clutch
       And the final drive is shaft
       Then transmission.belt-tension is not applicable
 
-    Scenario: judged on the first day of its limit
+    Scenario: a slack belt is set
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the final drive is belt
-      And transmission/belt measured belt-deflection 10.0 mm ± 0.6 mm
-      Then transmission.belt-tension is met at transmission/belt
-      And it says "between 8 mm and 12 mm (common practice)"
+      And a machine ready for road-test
+      And nothing is written for transmission.belt-tension
+      And transmission/belt measured belt-deflection 25 mm ± 1 mm
+      Then transmission.belt-tension is fault
+      And for road-test transmission/belt is to be adjusted first
 
   @transmission.final-drive
   Rule: The final drive is filled and dry outside
@@ -350,6 +351,15 @@ Feature: Belt, shaft and clutch
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is belt
       Then transmission.final-drive is not applicable
+
+    Scenario: milky oil is drained, not topped up
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And a machine ready for road-test
+      And nothing is written for transmission.final-drive
+      And transmission/final-drive seen drive-oil milky
+      Then transmission.final-drive is fault
+      And for road-test transmission/final-drive is to be drained first
 
   @transmission.shaft
   Rule: The drive shaft turns without notch or slack

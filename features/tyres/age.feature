@@ -98,13 +98,6 @@ Feature: The age of a tyre
         | removed  |
         | refitted |
 
-    Scenario: no tyre with a marked year was made before the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And front-wheel/tyre seen date-code 0100
-      Then tyres.age is missing at front-wheel/tyre
-      And it says "names no week in which the tyre can have been made"
-
     Scenario Outline: examined every year when it is older than five years
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the day is <day>
@@ -126,6 +119,20 @@ Feature: The age of a tyre
       And rear-wheel/tyre seen date-code 1025
       Then tyres.age is met
       And it notes nothing
+
+    Scenario: too old a tyre is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.age
+      And front-wheel/tyre seen date-code 1515
+      Then tyres.age is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
+    Scenario: a week that has not come yet is none in which the tyre was made
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-wheel/tyre seen date-code 0127
+      Then tyres.age is missing at front-wheel/tyre
+      And it says "names no week in which the tyre can have been made"
 
   @tyres.age-hand-over
   Rule: A tyre goes to a new owner only while it passes on its date
@@ -208,12 +215,13 @@ Feature: The age of a tyre
         | removed  |
         | refitted |
 
-    Scenario: no tyre with a marked year was made before the first day of its limit
+    Scenario: a tyre too old for a new owner is replaced
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And front-wheel/tyre seen date-code 0100
-      Then tyres.age-hand-over is missing at front-wheel/tyre
-      And it says "names no week in which the tyre can have been made"
+      And a machine ready for hand-over
+      And nothing is written for tyres.age-hand-over
+      And front-wheel/tyre seen date-code 2019
+      Then tyres.age-hand-over is fault
+      And for hand-over front-wheel/tyre is to be replaced first
 
   @tyres.aged-examination
   Rule: An aged tyre goes on the road only when it was examined

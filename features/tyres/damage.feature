@@ -67,6 +67,14 @@ Feature: Damage to a tyre
         | removed  |
         | refitted |
 
+    Scenario: a cracked tyre is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.cracks
+      And front-wheel/tyre seen cracks in-side-wall
+      Then tyres.cracks is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
   @tyres.bulge
   Rule: No tyre bulges or comes apart
     Scenario: both wheels looked at
@@ -140,6 +148,14 @@ Feature: Damage to a tyre
         | removed  |
         | refitted |
 
+    Scenario: a tyre with a bulge is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.bulge
+      And front-wheel/tyre seen bulge lump
+      Then tyres.bulge is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
   @tyres.cord
   Rule: No ply or cord is laid bare
     Scenario: both wheels looked at
@@ -212,6 +228,14 @@ Feature: Damage to a tyre
         | removed  |
         | refitted |
 
+    Scenario: a tyre with its cord showing is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.cord
+      And front-wheel/tyre seen cord showing-in-a-cut
+      Then tyres.cord is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
   @tyres.cut
   Rule: No cut is too long
     Scenario: no cuts
@@ -278,9 +302,16 @@ Feature: Damage to a tyre
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit
+    Scenario: a cut tyre is replaced
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
+      And a machine ready for road-test
+      And nothing is written for tyres.cut
+      And front-wheel/tyre measured cut-length 40 mm ± 1 mm
+      Then tyres.cut is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
+    Scenario: what it is held against
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre measured cut-length 23 mm ± 1 mm
       Then tyres.cut is met at front-wheel/tyre
       And it says "at most 25 mm (The Road Vehicles (Construction and Use) Regulations 1986, reg 27, read in a copy)"

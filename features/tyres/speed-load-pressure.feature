@@ -79,6 +79,14 @@ Feature: Speed, load and pressure of a tyre
         | removed  |
         | refitted |
 
+    Scenario: a tyre for too low a speed is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.speed-symbol
+      And front-wheel/tyre seen service-description 3.25-18 65B
+      Then tyres.speed-symbol is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
   @tyres.load-index
   Rule: Every tyre carries the load on its wheel
     Scenario: enough at both wheels
@@ -207,13 +215,14 @@ Feature: Speed, load and pressure of a tyre
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit
+    Scenario: a tyre for too small a load is replaced
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And front-wheel/tyre seen service-description 54H
-      And front-wheel measured wheel-load 209 kg ± 2 kg
-      Then tyres.load-index is met at front-wheel/tyre
-      And it says "at least 0 kg (common practice)"
+      And a machine ready for road-test
+      And nothing is written for tyres.load-index
+      And front-wheel/tyre seen service-description 3.25-18 20S
+      And front-wheel measured wheel-load 112 kg ± 1 kg
+      Then tyres.load-index is fault
+      And for road-test front-wheel/tyre is to be replaced first
 
   @tyres.pressure
   Rule: Every tyre is at the maker's pressure today
@@ -315,14 +324,6 @@ Feature: Speed, load and pressure of a tyre
         | work     |
         | removed  |
         | refitted |
-
-    Scenario: judged on the first day of its limit
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
-      And the maker says tyres.pressure is 30 psi
-      And front-wheel/tyre measured pressure 28.6 psi ± 1.5 psi
-      Then tyres.pressure is met at front-wheel/tyre
-      And it says "between 27.00 psi and 33.00 psi (maker: Lark 250 workshop manual, 61)"
 
   @tyres.pressure-outside
   Rule: The pressure is right at the temperature outside
@@ -505,3 +506,14 @@ Feature: Speed, load and pressure of a tyre
         | front-wheel/tube       | replaced  |
         | front-wheel/tyre/valve | tightened |
         | front-wheel/tyre/valve | cleaned   |
+
+    Scenario: a tyre that is right in the warm workshop is inflated for the cold outside
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.pressure-outside
+      And front-wheel/tyre measured pressure 26 psi ± 0.5 psi
+      And workshop measured air-temperature 30 °C ± 1 °C
+      And outdoors measured air-temperature 1 °C ± 1 °C
+      Then tyres.pressure is met at front-wheel/tyre
+      And tyres.pressure-outside is fault
+      And for road-test front-wheel/tyre is to be inflated first

@@ -188,35 +188,39 @@ Feature: The tread of a tyre
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit, tread depth
+    Scenario: a bald tyre is replaced
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
+      And a machine ready for road-test
+      And nothing is written for tyres.tread-depth
+      And front-wheel/tyre measured tread-depth 0.4 mm ± 0.1 mm
+      Then tyres.tread-depth is fault
+      And for road-test front-wheel/tyre is to be replaced first
+
+    Scenario: what it is held against, tread depth
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       Then tyres.tread-depth is met at front-wheel/tyre
       And it says "at least 1.0 mm (The Road Vehicles (Construction and Use) Regulations 1986, reg 27, read in a copy)"
       And it says "also at least 0.8 mm (49 CFR 571.119 (FMVSS 119), S6.4, as quoted in NHTSA interpretation GF001832, read in the official text)"
 
-    Scenario: judged on the first day of its limit, tread depth moped
+    Scenario: what it is held against, tread depth moped
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the machine is a moped
       And front-wheel/tyre measured tread-depth 1.1 mm ± 0.2 mm
       Then tyres.tread-depth is met at front-wheel/tyre
       And it says "at least 0.8 mm (49 CFR 571.119 (FMVSS 119), S6.4, as quoted in NHTSA interpretation GF001832, read in the official text)"
 
-    Scenario: judged on the first day of the law in Germany, tread depth
+    Scenario: what it is held against in Germany, tread depth
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the territory is DE
       And front-wheel/tyre measured tread-depth 1.9 mm ± 0.2 mm
       Then tyres.tread-depth is met at front-wheel/tyre
       And it says "at least 1.6 mm (StVZO, § 36, read in a copy)"
       And it says "also at least 0.8 mm (49 CFR 571.119 (FMVSS 119), S6.4, as quoted in NHTSA interpretation GF001832, read in the official text)"
 
-    Scenario: judged on the first day of the law in Germany, tread depth moped
+    Scenario: what it is held against in Germany, tread depth moped
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the machine is a moped
       And the territory is DE
       And front-wheel/tyre measured tread-depth 1.3 mm ± 0.2 mm
@@ -224,18 +228,16 @@ Feature: The tread of a tyre
       And it says "at least 1.0 mm (StVZO, § 36, read in a copy)"
       And it says "also at least 0.8 mm (49 CFR 571.119 (FMVSS 119), S6.4, as quoted in NHTSA interpretation GF001832, read in the official text)"
 
-    Scenario: judged on the first day of the law in Maryland
+    Scenario: what it is held against in Maryland
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the territory is US-MD
       And front-wheel/tyre measured tread-depth 1.1 mm ± 0.2 mm
       Then tyres.tread-depth is met at front-wheel/tyre
       And it says "at least 0.8 mm (49 CFR 571.119 (FMVSS 119), S6.4, as quoted in NHTSA interpretation GF001832, read in the official text)"
       And it says "also at least 0.03125 in (COMAR 11.14.03.05, A (1), tyres without wear indicators, read in the official text)"
 
-    Scenario: judged on the first day of the law in Virginia
+    Scenario: what it is held against in Virginia
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the territory is US-VA
       And front-wheel/tyre measured tread-depth 1.8 mm ± 0.2 mm
       Then tyres.tread-depth is met at front-wheel/tyre
@@ -301,3 +303,11 @@ Feature: The tread of a tyre
         | work     |
         | removed  |
         | refitted |
+
+    Scenario: a tyre without pattern is replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.tread-pattern
+      And front-wheel/tyre seen tread-pattern worn-away
+      Then tyres.tread-pattern is fault
+      And for road-test front-wheel/tyre is to be replaced first

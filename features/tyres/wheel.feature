@@ -197,18 +197,16 @@ Feature: Wheels
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit, rim runout lateral steel
+    Scenario: what it is held against, rim runout lateral steel
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the wheels have steel rims
       And front-wheel/rim measured runout-lateral 3.8 mm ± 0.1 mm
       Then tyres.rim-runout-lateral is met at front-wheel/rim
       And it says "at most 4 mm (MOT inspection manual: motorcycles, 5.2.2, read in the official text)"
       And it says "also at most 4 mm (common practice)"
 
-    Scenario: judged on the first day of its limit, rim runout lateral alloy
+    Scenario: what it is held against, rim runout lateral alloy
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the wheels have alloy rims
       And front-wheel/rim measured runout-lateral 1.8 mm ± 0.1 mm
       Then tyres.rim-runout-lateral is met at front-wheel/rim
@@ -287,9 +285,8 @@ Feature: Wheels
         | removed  |
         | refitted |
 
-    Scenario: judged on the first day of its limit
+    Scenario: what it is held against
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And front-wheel/rim measured runout-radial 2.8 mm ± 0.1 mm
       Then tyres.rim-runout-radial is met at front-wheel/rim
       And it says "at most 3 mm (MOT inspection manual: motorcycles, 5.2.2 (the unit and that it is for both materials), from memory)"
@@ -451,6 +448,14 @@ Feature: Wheels
         | work      |
         | tightened |
         | torqued   |
+
+    Scenario: a slack spoke is tightened
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And nothing is written for tyres.spokes
+      And front-wheel/spokes tried ring loose
+      Then tyres.spokes is fault
+      And for road-test front-wheel/spokes is to be tightened first
 
   @tyres.bearing-play
   Rule: Every wheel turns smoothly and without play
@@ -723,16 +728,14 @@ Feature: Wheels
       And rear-wheel/tyre was replaced
       Then tyres.alignment is stale
 
-    Scenario: judged on the first day of its limit
+    Scenario: what it is held against
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And machine/alignment measured wheel-offset 2 mm ± 1 mm
       Then tyres.alignment is met at machine/alignment
       And it says "at most 1 in (common practice)"
 
-    Scenario: judged on the first day of the law in Maryland
+    Scenario: what it is held against in Maryland
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And the day is 2000-01-01
       And the territory is US-MD
       And machine/alignment measured wheel-offset 24 mm ± 1 mm
       Then tyres.alignment is met at machine/alignment

@@ -485,6 +485,12 @@ public final class BenchSteps {
         bench.expect(new Expected.OnlyNeeding(gate, checks, needs));
     }
 
+    @Then("for {gate} nothing is proven {needs}")
+    @Explained(value = "The remaining work for a gate holds nothing that can be proven only so.", example = "for road-test nothing is proven with the engine running")
+    public void nothingNeeding(Gate gate, Card.Needs needs) {
+        bench.expect(new Expected.OnlyNeeding(gate, Set.of(), needs));
+    }
+
     @Then("the {gate} is blocked by {check} alone")
     @Explained(value = "That check keeps the machine at the gate, and nothing else does.", example = "the road-test is blocked by brakes.pad-thickness alone")
     public void blockedAlone(Gate gate, String check) {
@@ -496,6 +502,13 @@ public final class BenchSteps {
     @Explained(value = "Words in the first step of the remaining work for a gate.", example = "the first step to road-test is \"Measure thickness\"")
     public void firstStep(Gate gate, String part) {
         bench.expect(new Expected.FirstStep(gate, part));
+    }
+
+    @Then("for {gate} {place} is to be {thing} first")
+    @Explained(value = "The work that the first step of the remaining work for a gate names, and the part it is done on.",
+            example = "for road-test front-brake/cable is to be replaced first")
+    public void firstWork(Gate gate, String place, String work) {
+        bench.expect(new Expected.FirstWork(gate, place, work));
     }
 
     @Then("the run ends at {quantity}")

@@ -88,8 +88,9 @@ final class CardChanges {
     private void want(int at) {
         Want want = card.wants().get(at);
         add(want.name() + " not wanted", "that " + want.aspect() + " was not written", new Fields(card).want(at, null));
-        if (want.weakest().ordinal() < Deed.TOLD.ordinal() && want.weakest() != Deed.DONE) {
-            Deed weaker = Deed.values()[want.weakest().ordinal() + 1];
+        Deed weaker = want.weakest().ordinal() < Deed.TOLD.ordinal() && want.weakest() != Deed.DONE ? Deed.values()[want.weakest().ordinal() + 1] : null;
+        // Hearsay on a critical card is refused when it is loaded.
+        if (weaker != null && !(card.critical() && weaker == Deed.TOLD)) {
             add(want.name() + " " + words(weaker) + " instead of " + words(want.weakest()), "that it was only " + words(weaker), new Fields(card).want(at,
                     new Want(want.name(), weaker, want.aspect(), want.form(), want.unit(), want.good(), want.bad(), want.place(), want.holds(), want.judged(), want.varies(), want.covers())));
         }

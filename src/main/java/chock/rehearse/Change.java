@@ -50,10 +50,9 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
         for (Limit limit : book.allLimits()) {
             LocalCode code = limit.territory() == null ? null : book.codes().get(limit.territory());
             boolean houses = book.tightened().contains(limit);
-            // Before the first day of the first value nothing is in force, and nobody can be judged by it or by what makes it stricter.
-            boolean before = houses || book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
+            boolean follows = houses || book.limits().stream().anyMatch(l -> l.id().equals(limit.id()) && l.from().isBefore(limit.from()));
             ofLimit(all, limit, code == null && !houses ? limit.resolution() : stepOf(book, limit), s -> code == null || code.covers(s.record().territory()),
-                    houses ? " in the house" : code == null ? "" : " in " + code.code(), before);
+                    houses ? " in the house" : code == null ? "" : " in " + code.code(), follows);
         }
         SortedSet<String> rules = book.ruleNames();
         rules.removeAll(idle(book));
@@ -76,7 +75,7 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
         return book.limits().stream().filter(l -> l.id().equals(limit.id())).findFirst().orElseThrow().resolution();
     }
 
-    private static void ofLimit(List<Change> all, Limit limit, Quantity resolution, Predicate<Scenario> concerns, String of, boolean mayBeginEarlier) {
+    private static void ofLimit(List<Change> all, Limit limit, Quantity resolution, Predicate<Scenario> concerns, String of, boolean follows) {
         if (limit.sense() != Limit.Sense.MAKER_ONLY) {
             Quantity step = step(limit, resolution);
             for (Quantity by : List.of(step, step.times(BigDecimal.ONE.negate()))) {
@@ -114,7 +113,7 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
             }
         }
         for (int days : List.of(1, -1)) {
-            dates(all, limit, days, concerns, of, mayBeginEarlier);
+            dates(all, limit, days, concerns, of, follows);
         }
     }
 
@@ -141,9 +140,10 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
         all.add(change(limit, changed, limit.sense().key() + " " + ends(limit) + " becomes " + sense.key() + " " + value, "a reading well on either side of " + ends(limit), concerns, of));
     }
 
-    private static void dates(List<Change> all, Limit limit, int days, Predicate<Scenario> concerns, String of, boolean mayBeginEarlier) {
-        LocalDate from = limit.from().plusDays(days);
-        if (days > 0 || mayBeginEarlier) {
+    private static void dates(List<Change> all, Limit limit, int days, Predicate<Scenario> concerns, String of, boolean follows) {
+        // Before the first day of the first value nothing is in force, and nobody is judged then.
+        if (follows) {
+            LocalDate from = limit.from().plusDays(days);
             all.add(change(limit, copy(limit, limit.sense(), limit.value(), limit.upper(), limit.passesAtLimit(), from, limit.registeredFrom(), limit.registeredBefore()),
                 "from " + limit.from() + " becomes from " + from, "judged on " + (days > 0 ? limit.from() : from), concerns, of));
         }

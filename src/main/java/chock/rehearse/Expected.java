@@ -251,6 +251,15 @@ sealed interface Expected {
         }
     }
 
+    /** The one work that the first step for a gate names, and where. */
+    record FirstWork(Gate gate, String place, String work) implements OfTheOrder {
+        @Override
+        public Optional<String> otherwise(List<OrderOfWork.Step> steps) {
+            boolean first = !steps.isEmpty() && steps.get(0).point().equals(place) && work.equals(steps.get(0).what());
+            return unless(first, steps.isEmpty() ? "there is nothing left to do" : steps.get(0).says());
+        }
+    }
+
     /** The checks that hold a gate, by a finding of its own or by a known fault. */
     private static Set<String> blockers(GateVerdict found) {
         return Stream.concat(found.open().stream().map(Finding::check), found.closedBy().stream().map(c -> c.check())).collect(Collectors.toCollection(TreeSet::new));

@@ -96,12 +96,13 @@ public final class Shake {
     private boolean isNoticed(Change change) {
         RuleBook changed = change.made().apply(book);
         List<Scenario> candidates = candidates(change);
-        if (change.kind() == Change.Kind.CARD || change.kind() == Change.Kind.CONDITION) {
-            return candidates.stream().anyMatch(s -> s.notices(changed.without(restOf(s))) && (restOf(s).isEmpty() || s.notices(changed)));
-        }
         // A rule may do its work for a check that does not bear its name.
-        return candidates.stream().anyMatch(s -> s.notices(changed.without(restOf(s))) && s.notices(changed))
-                || change.kind() == Change.Kind.RULE && candidates.stream().anyMatch(s -> s.notices(changed.without(wideRestOf(s))) && s.notices(changed));
+        return candidates.stream().anyMatch(s -> isNoticedBy(s, changed, restOf(s)))
+                || change.kind() != Change.Kind.LIMIT && candidates.stream().anyMatch(s -> isNoticedBy(s, changed, wideRestOf(s)));
+    }
+
+    private static boolean isNoticedBy(Scenario scenario, RuleBook changed, Set<String> asleep) {
+        return scenario.notices(changed.without(asleep)) && (asleep.isEmpty() || scenario.notices(changed));
     }
 
     /**

@@ -2,16 +2,20 @@ package chock.rehearse;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import chock.assess.Assessor;
+import chock.assess.OrderOfWork;
+import chock.record.Gate;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,12 +31,12 @@ class ShakenMeaningTest {
     private static final Path OPEN = Path.of("src/test/resources/shake/open.txt");
     /** Of the changes of some systems, one in so many is tried in every build. */
     private static final int SHARE = 24;
-    private static final List<String> SOME = List.of("features/controls", "features/show", "features/evidence");
+    private static final List<String> SOME = List.of("features/controls", "features/show", "features/evidence", "features/gates/remaining-work.feature");
     private static final Set<String> TRIED = Set.of("controls", "show", "evidence");
     private static final RuleBook BOOK = RuleBook.shipped();
 
     private static Rehearsed rehearsed;
-    /** By what was changed, why no verdict can be otherwise. */
+    /** By what was changed, the scenario it was compared on, and why no verdict can be otherwise. */
     private static Map<String, String> equivalent;
     /** By what was changed, what is known of a change that no scenario notices yet. */
     private static Map<String, String> open;
@@ -41,17 +45,17 @@ class ShakenMeaningTest {
     static void rehearse() throws IOException {
         rehearsed = Rehearsal.run(BOOK, ASKED.equals("share") ? SOME : List.of("features"), null, null);
         assertThat(rehearsed.holds()).isTrue();
-        equivalent = listed(EQUIVALENT);
-        open = listed(OPEN);
+        equivalent = listed(EQUIVALENT, 4);
+        open = listed(OPEN, 3);
         assertThat(open).doesNotContainKeys(equivalent.keySet().toArray(String[]::new));
     }
 
-    private static Map<String, String> listed(Path file) throws IOException {
+    private static Map<String, String> listed(Path file, int columns) throws IOException {
         Map<String, String> listed = new TreeMap<>();
         for (String line : Files.readAllLines(file)) {
             if (!line.isBlank() && !line.startsWith("#")) {
                 String[] parts = line.split(" \\| ");
-                assertThat(parts).as(line).hasSize(3);
+                assertThat(parts).as(line).hasSize(columns);
                 assertThat(listed.put(parts[0] + ": " + parts[1], parts[2])).as("listed twice: " + line).isNull();
             }
         }
@@ -76,12 +80,43 @@ class ShakenMeaningTest {
         assertThat(unnoticed).as("changes to write a scenario for").isEmpty();
     }
 
+    private static String key(Change change) {
+        return change.subject() + ": " + change.what();
+    }
+
     @Test
     void whatIsListedIsAChange() {
-        List<String> changes = new ArrayList<>();
-        CardChanges.of(BOOK).forEach(change -> changes.add(change.subject() + ": " + change.what()));
-        new ConditionChanges(BOOK).all().forEach(change -> changes.add(change.subject() + ": " + change.what()));
+        List<String> changes = Stream.of(CardChanges.of(BOOK), new ConditionChanges(BOOK).all()).flatMap(List::stream).map(ShakenMeaningTest::key).toList();
         assertThat(changes).containsAll(equivalent.keySet()).containsAll(open.keySet());
         assertThat(equivalent.size() * 50).as("at most two in a hundred").isLessThanOrEqualTo(changes.size());
+    }
+
+    /** A scenario to which the change could matter, if it mattered to any: verdicts, findings and order of work are the same. */
+    @Test
+    void whatIsListedAsEquivalentJudgesItsScenarioAlike() {
+        ConditionChanges conditions = new ConditionChanges(BOOK);
+        List<Change> listed = Stream.of(CardChanges.of(BOOK), conditions.all()).flatMap(List::stream).filter(change -> equivalent.containsKey(key(change))).toList();
+        conditions.compile(listed);
+        List<String> files = listed.stream().map(change -> place(change).split(":")[0]).distinct().toList();
+        List<Scenario> scenarios = Rehearsal.run(BOOK, files, null, null).scenarios();
+        for (Change change : listed) {
+            List<Scenario> on = scenarios.stream().filter(s -> place(change).equals(s.place().split(":")[0] + ": " + s.name())).toList();
+            assertThat(on).as(key(change) + " on " + place(change)).isNotEmpty();
+            RuleBook changed = change.made().apply(BOOK);
+            on.forEach(scenario -> assertThat(told(scenario, changed)).as(key(change)).isEqualTo(told(scenario, BOOK)));
+        }
+    }
+
+    private static String place(Change change) {
+        return equivalent.get(key(change));
+    }
+
+    private static List<Object> told(Scenario scenario, RuleBook book) {
+        List<Object> told = new ArrayList<>();
+        Assessor.assess(scenario.record(), book.at(scenario.workshop()), List.of(Gate.values()), scenario.asOf()).gates().forEach(told::add);
+        for (Gate gate : scenario.gates()) {
+            told.addAll(OrderOfWork.of(scenario.record(), book, gate, scenario.asOf()).steps());
+        }
+        return told;
     }
 }

@@ -20,7 +20,7 @@ public record ToldScenario(Set<String> checks, List<String> steps) {
     public static final Pattern OUTCOME = Pattern.compile("([a-z]+\\.[a-z0-9-]+) is (met|fault|doubt|stale|missing|not applicable)(?: at [a-z0-9/-]+)?");
     /** Steps that only look at the outcome. */
     public static final Pattern LOOKS = Pattern.compile("^it (?:says|notes|holds|is cleared) |^it does not lapse |^it is (?:not )?safety-critical|^the limit came |^the [a-z-]+ is (?:released|blocked|closed|not closed)"
-            + "|^the first step to |^for [a-z-]+ nothing but ");
+            + "|^the first step to |^for [a-z-]+ nothing (?:but|is proven) |^for [a-z-]+ [a-z0-9/-]+ is to be ");
 
     public boolean says(String check, String state) {
         return checks.contains(check) && steps.stream().map(OUTCOME::matcher).anyMatch(m -> m.matches() && m.group(1).equals(check) && m.group(2).equals(state));
