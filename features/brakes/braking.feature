@@ -203,6 +203,15 @@ Feature: What the brakes do
         | 1974-07-01 | 2     | at least 1 (19VAC30-70-340, B 1, read in the official text); also at least 1 (common practice) |
         | 1974-07-02 | 2     | at least 2 (19VAC30-70-340, B 3, read in the official text); also at least 1 (common practice) |
 
+    Scenario: what it is held against
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And the machine is first registered 1926-12-31
+      And machine tried separate-controls 1 times
+      Then brakes.separate-controls is met at machine
+      And it says "at least 1 (MOT inspection manual: motorcycles (older edition, classes 1 and 2), 3.1, read in a copy)"
+      And it says "also at least 1 (common practice)"
+      And it holds until 2027-11-25
+
   @brakes.linked
   Rule: Linked brakes work at both wheels
 

@@ -187,6 +187,13 @@ Feature: Disc, drum and cam
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.disc-runout is not applicable
 
+    Scenario: what it is held against
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc measured runout 0.20 mm ± 0.06 mm
+      Then brakes.disc-runout is met at front-brake/disc
+      And it says "at most 0.3 mm (common practice)"
+      And it holds until 2027-11-25
+
   @brakes.disc-condition
   Rule: Every disc is sound
 
@@ -501,6 +508,13 @@ Feature: Disc, drum and cam
     Scenario: not asked of discs
       Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
       Then brakes.cam-angle is not applicable
+
+    Scenario: what it is held against
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/cam-lever measured cam-angle 85 ° ± 2 °
+      Then brakes.cam-angle is met at rear-brake/cam-lever
+      And it says "at most 90° (common practice)"
+      And it holds until 2027-11-25
 
   @brakes.wear-indicator
   Rule: The wear indicator points inside its marks

@@ -316,6 +316,13 @@ Feature: Lever, cable, rod and linkage
       Then brakes.cable-strands is fault
       And for road-test front-brake/cable is to be replaced first
 
+    Scenario: what it is held against
+      Given a motorcycle with a cable drum in front and a rod drum behind
+      And front-brake/cable seen broken-strands 0 times
+      Then brakes.cable-strands is met at front-brake/cable
+      And it says "at most 0 (common practice)"
+      And it holds until 2027-05-25
+
   @brakes.cable-run
   Rule: The cable runs free from lock to lock
 
@@ -557,6 +564,14 @@ Feature: Lever, cable, rod and linkage
       And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
       And rear-brake/cable was replaced
       Then brakes.clevis-wear is stale at rear-brake/clevis
+
+    Scenario: what it is held against
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/clevis measured worn-diameter 6.2 mm ± 0.1 mm
+      And rear-brake/clevis measured unworn-diameter 8.0 mm ± 0.1 mm
+      Then brakes.clevis-wear is met at rear-brake/clevis
+      And it says "at least 75 % (COMAR 11.14.03.04, B (3), read in a copy)"
+      And it holds until 2027-11-25
 
   @brakes.split-pins
   Rule: Every pin, clip and lock nut is in place

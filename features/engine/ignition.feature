@@ -191,6 +191,13 @@ Feature: Ignition
       Then engine.points-gap is fault
       And for first-start ignition/points is to be adjusted first
 
+    Scenario: what it is held against, points gap
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And ignition/points measured points-gap 0.33 mm ± 0.02 mm
+      Then engine.points-gap is met at ignition/points
+      And it says "between 0.30 mm and 0.50 mm (common practice)"
+      And it holds until 2027-11-25
+
   @engine.timing
   Rule: The points open at the maker's mark
 

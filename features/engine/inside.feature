@@ -132,6 +132,13 @@ Feature: Inside the engine
       And workshop was replaced
       Then engine.altitude is stale at workshop
 
+    Scenario: what it is held against
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And workshop seen altitude -450 m
+      Then engine.altitude is met at workshop
+      And it says "between -450 m and 5000 m (common practice)"
+      And it does not lapse by itself
+
   @engine.compression
   Rule: Every cylinder reaches its cranking pressure
 
