@@ -120,7 +120,7 @@ final class Conflicts {
     }
 
     // Two documents of one territory may each set a number, and then both apply; one document cannot say two things on one day.
-    private void twins(LocalCode code) {
+    void twins(LocalCode code) {
         List<Limit> rows = code.limits();
         for (int i = 0; i < rows.size(); i++) {
             for (Limit later : rows.subList(i + 1, rows.size())) {

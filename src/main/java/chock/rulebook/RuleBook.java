@@ -2,6 +2,7 @@ package chock.rulebook;
 
 import chock.quantity.Bounds;
 import chock.quantity.Quantity;
+import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.MakerFigure;
@@ -124,6 +125,13 @@ public final class RuleBook {
 
     public String version() {
         return version;
+    }
+
+    /** False when one document of a local code says two things of one machine on one day, which a loader refuses. */
+    public boolean saysOneThingADay() {
+        List<Fault> faults = new ArrayList<>();
+        codes.values().forEach(new Conflicts(faults)::twins);
+        return faults.isEmpty();
     }
 
     /**
