@@ -72,7 +72,7 @@ public enum Unit {
     BAR("bar", Dimension.PRESSURE, PASCAL.multiply(100_000)),
     PSI("psi", Dimension.PRESSURE, scaled(PASCAL, 44_482_216_152_605L, 6_451_600_000L), "lbf/in²", "lb/in²", "lb/in2"),
     KGF_PER_CM2("kgf/cm²", Dimension.PRESSURE, scaled(PASCAL, 980_665, 10), "kgf/cm2", "kg/cm²", "kg/cm2"),
-    /** An inch of a metre of mercury, 133.322 kPa each tenth as the UCUM library of the tests computes it; see UnitTest. */
+    /** An inch of mercury: 3.3863788 kPa, from 133.322 kPa for a metre of it, as the UCUM library of the tests has it. */
     INHG("inHg", Dimension.PRESSURE, scaled(PASCAL, 33_863_788, 10_000), "in Hg", "inHG"),
     KMH("km/h", Dimension.SPEED, scaled(METRE_PER_SECOND, 10, 36), "kmh", "kph"),
     MPH("mph", Dimension.SPEED, scaled(METRE_PER_SECOND, 1_609_344, 3_600_000)),

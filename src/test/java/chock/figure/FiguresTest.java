@@ -147,8 +147,8 @@ class FiguresTest {
             battery-charge voltage=12.6V nominal=12.5V              | nominal is 12.5 V; write whole volts, such as 12V
             bolt-torque size=M8 pitch=1.25mm class=8.8 nut-factor=20% | nut-factor '20%' is not a number; write it without a unit, with a point before decimals
             compression-spread readings=10bar                       | readings are 1; a spread needs two cylinders or more
-            compression-spread readings=10bar,                      | readings '': write a number and a unit, such as 1.2 mm, 3/64 in or 36 psi (units of pressure: kPa, Pa, hPa, bar, psi, kgf/cm²)
-            compression-spread readings=10bar,9kg                   | readings is 9 kg, which is not a unit of pressure; write one of kPa, Pa, hPa, bar, psi, kgf/cm²
+            compression-spread readings=10bar,                      | readings '': write a number and a unit, such as 1.2 mm, 3/64 in or 36 psi (units of pressure: kPa, Pa, hPa, bar, psi, kgf/cm², inHg)
+            compression-spread readings=10bar,9kg                   | readings is 9 kg, which is not a unit of pressure; write one of kPa, Pa, hPa, bar, psi, kgf/cm², inHg
             conformity measured=1mm uncertainty=0.1mm               | conformity needs at-least or at-most, or both: write at-least=490kPa
             conformity measured=1mm uncertainty=0.1mm at-least=2mm at-most=1mm | at-least is 2 mm, which is above at-most, 1 mm
             conformity measured=1mm uncertainty=0mm at-least=2mm    | uncertainty is 0 mm; it must be above zero

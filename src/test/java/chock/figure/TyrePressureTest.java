@@ -53,7 +53,7 @@ class TyrePressureTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            36 kg     | 20 °C   | 0 °C   | pressure is 36 kg, which is not a unit of pressure; write one of kPa, Pa, hPa, bar, psi, kgf/cm²
+            36 kg     | 20 °C   | 0 °C   | pressure is 36 kg, which is not a unit of pressure; write one of kPa, Pa, hPa, bar, psi, kgf/cm², inHg
             -1 psi    | 20 °C   | 0 °C   | pressure is -1 psi; a tyre's gauge pressure lies between 0 and 1000 kPa
             36 bar    | 20 °C   | 0 °C   | pressure is 36 bar; a tyre's gauge pressure lies between 0 and 1000 kPa
             36 psi    | -274 °C | 0 °C   | from is -274 °C; a tyre's temperature lies between -60 °C and 150 °C
