@@ -363,8 +363,13 @@ public final class Requirements {
      */
     public boolean stoodLonger(Required required, LocalDate since, Evidence entry) {
         LimitFor limit = limitFor(required);
-        return limit != null && limit.applied() != null
-                && entry.entry().at().date().isAfter(since.plus(Judge.period(limit.applied().bounds().high())));
+        if (limit == null || limit.applied() == null) {
+            return false;
+        }
+        Bounds bounds = limit.applied().bounds();
+        LocalDate last = since.plus(Judge.period(bounds.high()));
+        LocalDate day = entry.entry().at().date();
+        return day.isAfter(last) || !bounds.highPasses() && day.equals(last);
     }
 
     /** Every limit that was asked for so far. */
