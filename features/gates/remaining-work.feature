@@ -56,7 +56,8 @@ Feature: What the remaining work needs
     And the brakes are linked
     And the equipment has clutch hydraulic
     And the equipment has indicators yes
-    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+    And the battery is sealed
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.battery-charging, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
 
   Scenario: a trials machine without lamps, with its head off and on again, to be handed over
     Given a motorcycle with a cable drum in front and a cable drum behind
