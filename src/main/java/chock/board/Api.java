@@ -369,7 +369,7 @@ final class Api {
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
             boolean twice = e.getOriginalMessage().startsWith("Duplicate field");
-            throw new Refusal(400, twice ? "A key stands twice in one object: line " + line + ". Send it once." : "This is not JSON: line " + line + ".");
+            throw new Refusal(400, twice ? "Duplicate key in one object: line " + line + ". Send it once." : "This is not JSON: line " + line + ".");
         } catch (IOException e) {
             throw new Refusal(400, "This is not JSON in UTF-8.");
         }

@@ -40,11 +40,11 @@ final class Attempts {
     }
 
     synchronized void failed(String key, Instant now) {
-        failures.computeIfAbsent(key, k -> new ArrayDeque<>()).addLast(now);
-    }
-
-    synchronized int letters() {
-        return failures.keySet().stream().mapToInt(String::length).sum();
+        Deque<Instant> times = failures.computeIfAbsent(key, k -> new ArrayDeque<>());
+        times.addLast(now);
+        if (times.size() > most) {
+            times.removeFirst();
+        }
     }
 
     synchronized void forget(String key) {

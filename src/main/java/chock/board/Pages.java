@@ -51,6 +51,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -314,7 +315,13 @@ final class Pages {
     private record Asked(Card card, Look look, String at, Entry corrected, List<Piece> pieces) { }
 
     /** One thing that can be written down. */
-    private record Piece(Deed deed, String what, String point, Vocabulary.Form form, Card.Want want) { }
+    private record Piece(Deed deed, String what, String point, Vocabulary.Form form, Card.Want want) {
+
+        /** Its fields are named by it, so that an answer cannot come to stand at another question when what is asked changes. */
+        String key() {
+            return point + " " + what;
+        }
+    }
 
     private Asked asked(Context ctx, JobRecord record) {
         String corrects = param(ctx, "corrects");
@@ -419,19 +426,19 @@ final class Pages {
     private Views.Field field(Context ctx, int n, Piece piece, JobRecord record, String account) {
         Card.Want want = piece.want();
         Vocabulary.Aspect aspect = piece.deed() == Deed.DONE ? null : judging.book().vocabulary().aspects().get(piece.what());
-        String is = ctx.formParam("is-" + n) == null ? "" : text(ctx, "is-" + n);
+        String is = text(ctx, "is-" + piece.key());
         List<Views.Choice> answers = aspect == null ? List.of() : (want == null ? aspect.answers().stream() : Stream.concat(want.good().stream().sorted(), want.bad().stream().sorted())).distinct()
                 .map(a -> new Views.Choice(a, a.replace('-', ' '), a.equals(is))).toList();
-        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece.what(), aspect.dimension(), record, account, text(ctx, "with-" + n));
+        List<Views.Choice> instruments = piece.deed() != Deed.MEASURED ? List.of() : instruments(piece.what(), aspect.dimension(), record, account, text(ctx, "with-" + piece.key()));
         String kind = aspect == null ? "work" : switch (aspect.form()) {
             case AMOUNT -> "amount";
             case ANSWER -> "answer";
             case DAYS -> "days";
             case CODE -> "code";
         };
-        return new Views.Field(n, piece.deed().key(), piece.what().replace('-', ' '), Points.title(piece.point()), kind, want == null || want.unit() == null ? "" : want.unit().symbol(),
+        return new Views.Field(n, piece.key(), piece.deed().key(), piece.what().replace('-', ' '), Points.title(piece.point()), kind, want == null || want.unit() == null ? "" : want.unit().symbol(),
                 aspect == null || aspect.dimension() == null ? "" : String.join(", ", chock.quantity.Unit.symbolsOf(aspect.dimension())), answers, instruments, is,
-                piece.deed() != Deed.DONE ? List.of() : tooled(record).filter(t -> t.work().equals(piece.what())).map(t -> tool(ctx, t, "-" + n, record, account)).toList());
+                piece.deed() != Deed.DONE ? List.of() : tooled(record).filter(t -> t.work().equals(piece.what())).map(t -> tool(ctx, t, "-" + piece.key(), record, account)).toList());
     }
 
     /** Kinds of work that an instrument is used for, where the record can name it. */
@@ -459,6 +466,12 @@ final class Pages {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, clock.instant());
         Asked asked = asked(ctx, record);
+        List<String> gone = noLongerAsked(ctx, asked);
+        if (!gone.isEmpty()) {
+            ctx.status(409);
+            write(ctx, gone);
+            return;
+        }
         List<ObjectNode> entries = entries(ctx, asked, tooled(record).collect(Collectors.toMap(Vocabulary.Tooled::work, t -> t)));
         if (entries.isEmpty()) {
             ctx.status(422);
@@ -484,11 +497,17 @@ final class Pages {
         }
     }
 
+    /** Answers to what was asked when the form was made and is not now, because somebody wrote or the rule book changed. */
+    private static List<String> noLongerAsked(Context ctx, Asked asked) {
+        Set<String> now = asked.pieces().stream().map(piece -> "is-" + piece.key()).collect(Collectors.toSet());
+        return ctx.formParamMap().keySet().stream().filter(name -> name.startsWith("is-") && !now.contains(name) && !text(ctx, name).isBlank()).sorted()
+                .map(name -> "'" + text(ctx, name).strip() + "' for " + name.substring("is-".length()) + ": that is no longer asked here. Look at what is asked now; every other answer is still on the form.").toList();
+    }
+
     private static List<ObjectNode> entries(Context ctx, Asked asked, Map<String, Vocabulary.Tooled> tooled) {
         List<ObjectNode> entries = new ArrayList<>();
-        for (int n = 0; n < asked.pieces().size(); n++) {
-            Piece piece = asked.pieces().get(n);
-            String is = text(ctx, "is-" + n).strip();
+        for (Piece piece : asked.pieces()) {
+            String is = text(ctx, "is-" + piece.key()).strip();
             if (is.isEmpty() || piece.deed() == Deed.DONE && asked.corrected() != null) {
                 continue;
             }
@@ -500,10 +519,10 @@ final class Pages {
                 entry.put("is", bare ? is.replace(',', '.') + " " + piece.want().unit().symbol() : is);
             }
             if (piece.deed() == Deed.MEASURED) {
-                entry.put("with", text(ctx, "with-" + n));
+                entry.put("with", text(ctx, "with-" + piece.key()));
             }
             if (piece.deed() == Deed.DONE && tooled.containsKey(piece.what())) {
-                tool(ctx, entry, "-" + n, tooled.get(piece.what()));
+                tool(ctx, entry, "-" + piece.key(), tooled.get(piece.what()));
             }
             entries.add(entry);
         }

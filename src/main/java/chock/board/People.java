@@ -81,11 +81,6 @@ final class People {
         return begin(account, now);
     }
 
-    /** Letters kept of attempts, whoever made them. */
-    int remembered() {
-        return byPerson.letters() + byAddress.letters() + byAccount.letters();
-    }
-
     private SignedIn begin(Account account, Instant now) {
         String cookie = Passwords.random();
         Session session = new Session(digest(cookie), account.id(), Passwords.random(), now, now);
@@ -157,7 +152,7 @@ final class People {
             throw new Refusal(422, "Write the full name, up to 80 letters.");
         }
         PersonName.complaint(name).ifPresent(wrong -> {
-            throw new Refusal(422, "This name is not to be read: " + wrong + ".");
+            throw new Refusal(422, "This name cannot be used: " + wrong + ".");
         });
         Role as = role(role);
         String secret = Passwords.oneTime();

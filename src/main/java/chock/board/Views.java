@@ -138,10 +138,11 @@ final class Views {
     /**
      * One thing to be written down.
      *
+     * @param key place and what is asked; its fields are named by it
      * @param kind amount, answer, days, code or work
      * @param tools one for work done with an instrument, else none
      */
-    record Field(int n, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is, List<Tool> tools) { }
+    record Field(int n, String key, String deed, String what, String place, String kind, String unit, String units, List<Choice> answers, List<Choice> instruments, String is, List<Tool> tools) { }
 
     record Take(Frame frame, List<String> faults) { }
 

@@ -1,5 +1,6 @@
 package chock.board;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.assess.Explainer;
@@ -104,11 +105,28 @@ class AnswerPagesTest {
         assertThat(form).doesNotContain("checked");
         List<String> before = written(other);
         int seen = Integer.parseInt(form.replaceAll("(?s).*name=\"seen\" value=\"(\\d+)\".*", "$1"));
-        var sent = lead.post("/machines/" + other + "/write", "look", "rock and turn the wheel", "at", "front-wheel", "seen", String.valueOf(seen), "is-0", "no-play", "is-2", "touches");
+        var sent = lead.post("/machines/" + other + "/write", "look", "rock and turn the wheel", "at", "front-wheel", "seen", String.valueOf(seen), "is-front-wheel/bearings wheel-rock", "no-play", "is-front-wheel/tyre clearance", "touches");
         assertThat(sent.statusCode()).as(sent.body()).isEqualTo(303);
         List<String> after = written(other);
         assertThat(after.subList(before.size(), after.size())).containsExactly("front-wheel/bearings tried wheel-rock no-play", "front-wheel/tyre tried clearance touches");
         assertThat(lead.get(at.replace("rock", "rack")).statusCode()).isEqualTo(404);
+    }
+
+    /** The form may be an hour old: what is asked can have changed by then, with the day or the rule book. */
+    @Test
+    void an_answer_never_comes_to_stand_at_another_question() throws Exception {
+        String other = running.board.shop().take("lark-later", new String(Bench.example("lark-released.yaml"), UTF_8).replace("HV-0142", "HV-3142").getBytes(UTF_8), "lead", null).machine();
+        String form = lead.get("/machines/" + other + "/write?look=" + Query.encoded("rock and turn the wheel") + "&at=front-wheel&gate=road-test").body();
+        List<String> before = written(other);
+        String seen = form.replaceAll("(?s).*name=\"seen\" value=\"(\\d+)\".*", "$1");
+        assertThat(form).contains("name=\"is-front-wheel/bearings wheel-rock\"").doesNotContain("name=\"is-0\"");
+        for (String former : List.of("is-0", "is-front-wheel/bearings wheel-spin", "is-rear-wheel/bearings wheel-rock")) {
+            var sent = lead.post("/machines/" + other + "/write", "look", "rock and turn the wheel", "at", "front-wheel", "seen", seen, former, "no-play", "is-front-wheel/tyre clearance", "touches");
+            assertThat(sent.statusCode()).as(sent.body()).isEqualTo(409);
+            assertThat(sent.body()).contains("no-play' for " + former.substring(3)).containsPattern("value=\"touches\" checked");
+            assertThat(Pattern.compile(" checked").matcher(sent.body()).results().count()).as("nothing else is chosen").isEqualTo(1);
+        }
+        assertThat(written(other)).isEqualTo(before);
     }
 
     private static List<String> written(String id) throws Exception {

@@ -62,7 +62,7 @@ class ApiTest {
         assertThat(lead.json("POST", "/api/machines/HV-0142/entries", "[" + off + "]").statusCode()).isEqualTo(428);
         HttpResponse<String> twice = write("HV-0142", tag, off.replace("\"done\"", "\"point\":\"rear-wheel\",\"done\""));
         assertThat(twice.statusCode()).isEqualTo(400);
-        assertThat(json(twice).get("detail").textValue()).isEqualTo("A key stands twice in one object: line 1. Send it once.");
+        assertThat(json(twice).get("detail").textValue()).isEqualTo("Duplicate key in one object: line 1. Send it once.");
         HttpResponse<String> first = write("HV-0142", tag, off);
         assertThat(first.statusCode()).isEqualTo(201);
         assertThat(json(first).at("/gates/road-test/verdict").textValue()).isEqualTo("blocked");

@@ -37,13 +37,11 @@ class PeopleTest {
             People people = new People(store, Clock.fixed(Bench.NOON, ZoneOffset.UTC));
             people.first().orElseThrow();
             String long5 = "x".repeat(5_000_000);
-            Runtime.getRuntime().gc();
             for (int i = 0; i < 15; i++) {
                 String id = long5 + i;
                 Refusal wrong = catchThrowableOfType(Refusal.class, () -> people.signIn(id, "guess", "10.0.0.1"));
-                assertThat(wrong.status()).isIn(401, 429);
+                assertThat(wrong.status()).as("all are counted under one key, whatever they are").isEqualTo(i < 5 ? 401 : 429);
             }
-            assertThat(people.remembered()).as("keys of attempts, letters together").isLessThan(1000);
         }
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Whoever writes that something was torqued is asked for the wrench and the torque. */
 class TorqueFormTest {
     private static final String CHECK = "?check=brakes.caliper-bolts&at=front-brake/caliper/bolts";
+    private static final String BOLTS = "-front-brake/caliper/bolts torqued";
     @TempDir
     static Path folder;
     private static Running running;
@@ -51,7 +52,7 @@ class TorqueFormTest {
     @Test
     void the_form_of_a_check_asks_for_both_and_takes_a_bare_number_in_newton_metres() {
         assertThat(lead.get("/machines/" + lark + "/write" + CHECK).body()).contains("With which torque wrench").contains("To which torque").contains("wrench-1, torque wrench");
-        ObjectNode entry = written("check", "brakes.caliper-bolts", "at", "front-brake/caliper/bolts", "is-0", "done", "with-0", "wrench-1", "set-0", "31,5");
+        ObjectNode entry = written("check", "brakes.caliper-bolts", "at", "front-brake/caliper/bolts", "is" + BOLTS, "done", "with" + BOLTS, "wrench-1", "set" + BOLTS, "31,5");
         assertThat(entry.get("done").textValue()).isEqualTo("torqued");
         assertThat(entry.get("with").textValue()).isEqualTo("wrench-1");
         assertThat(entry.get("is").textValue()).isEqualTo("31.5 N·m");
