@@ -36,7 +36,7 @@ Feature: What the brakes do
       And the machine is first registered 1970-05-01
       And machine tried separate-controls 1 times
       Then brakes.separate-controls is fault
-      And it says "at least 2"
+      And it says "at least 2 (19VAC30-70-340, B 2, read in the official text)"
 
     Scenario: elsewhere one is enough where the law there says so
       Given a motorcycle with a cable drum in front and a rod drum behind

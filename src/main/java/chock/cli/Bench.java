@@ -137,7 +137,7 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
             toDevice(file, to, bytes);
             return;
         }
-        Optional<String> kept = Files.isRegularFile(to) ? Kept.of(to) : Optional.empty();
+        Optional<String> kept = Files.isRegularFile(to) ? NeverOverwritten.of(to) : Optional.empty();
         if (kept.isPresent()) {
             throw UnusableInput.of(file, "this is " + kept.get() + ", and nothing is written over it", "Name another file");
         }

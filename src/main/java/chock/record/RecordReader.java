@@ -210,9 +210,9 @@ public final class RecordReader {
         Optional<String> same = names.stream().filter(other -> PersonName.isSame(name, other)).findFirst();
         if (same.isPresent()) {
             boolean letters = name.strip().replaceAll("\\s+", " ").equalsIgnoreCase(same.get().strip().replaceAll("\\s+", " "));
-            read.faults.add(path, "the name " + Faults.quoted(name) + (letters ? " stands twice" : " cannot be told from " + Faults.quoted(same.get())), "Keep one of the two, or write what tells them apart");
+            read.faults.add(path, "the name " + Faults.quoted(name) + (letters ? " is a duplicate" : " looks like " + Faults.quoted(same.get())), "Keep one of the two, or write what tells them apart");
         }
-        PersonName.complaint(name).ifPresent(wrong -> read.faults.add(path, "the name " + Faults.quoted(name) + " is not to be read: " + wrong, "Write it in one alphabet"));
+        PersonName.complaint(name).ifPresent(wrong -> read.faults.add(path, "the name " + Faults.quoted(name) + " cannot be used: " + wrong, "Write it in one alphabet"));
         names.add(name);
     }
 

@@ -15,4 +15,9 @@ public record LimitFor(Applied applied, String gap, String toDo, List<Limit> res
     public boolean lacks() {
         return gap != null;
     }
+
+    /** True when a law set the number that decides, and nothing is lacking. */
+    public boolean setByLaw() {
+        return !lacks() && applied.source().kind() == Source.Kind.LAW;
+    }
 }

@@ -4,7 +4,6 @@ import chock.record.Deed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,7 +28,8 @@ final class LookReader {
     static Set<String> asked(Iterable<Card> cards, Map<String, List<String>> places) {
         Set<String> asked = new HashSet<>();
         for (Card card : cards) {
-            for (Map<String, String> names : bindings(card.place(), places)) {
+            for (String at : card.place().points(Map.of(), places)) {
+                Map<String, String> names = card.place().match(at, places).orElseThrow();
                 card.wants().stream().filter(want -> want.weakest() != Deed.DONE).forEach(want -> {
                     Place place = want.place() == null ? card.place() : want.place();
                     place.points(names, places).forEach(point -> asked.add(point + " " + want.aspect()));
@@ -59,8 +59,8 @@ final class LookReader {
                 sheet.fault("at", "'" + at + "' is not a place", "Write a place that a card asks at.");
                 continue;
             }
-            for (Map<String, String> binding : bindings(at, places)) {
-                Look look = new Look(name, at.points(binding, places).get(0), says, points(answers, binding));
+            for (String point : at.points(Map.of(), places)) {
+                Look look = new Look(name, point, says, points(answers, at.match(point, places).orElseThrow()));
                 look.answers().forEach(answer -> enter(sheet, looks, answer, look));
             }
             answers.stream().filter(answer -> asked != null && points(List.of(answer), Map.of()).stream().noneMatch(asked::contains))
@@ -86,22 +86,5 @@ final class LookReader {
             }
         }
         return List.copyOf(points);
-    }
-
-    /** Everything that the names in braces of a place can mean together. */
-    private static List<Map<String, String>> bindings(Place place, Map<String, List<String>> places) {
-        List<Map<String, String>> all = List.of(Map.of());
-        for (String name : place.names()) {
-            List<Map<String, String>> next = new ArrayList<>();
-            for (Map<String, String> one : all) {
-                places.get(name).forEach(word -> {
-                    Map<String, String> more = new LinkedHashMap<>(one);
-                    more.put(name, word);
-                    next.add(more);
-                });
-            }
-            all = next;
-        }
-        return all;
     }
 }

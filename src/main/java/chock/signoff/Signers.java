@@ -79,10 +79,10 @@ public final class Signers {
                 throw new NotSigned("this key is " + before.get().name() + "'s, and stays so. " + key.name() + " makes one with 'chock keys new'");
             }
             PersonName.complaint(key.name()).ifPresent(wrong -> {
-                throw new NotSigned("the name '" + key.name() + "' is not to be read: " + wrong);
+                throw new NotSigned("the name '" + key.name() + "' cannot be used: " + wrong);
             });
             history.trust().keys().stream().map(TrustedKey::name).filter(other -> !other.equals(key.name()) && PersonName.isSame(other, key.name())).findFirst().ifPresent(other -> {
-                throw new NotSigned("the name '" + key.name() + "' cannot be told from '" + other + "', whose key is on the list: write it as it stands there, or write what tells the two apart");
+                throw new NotSigned("the name '" + key.name() + "' looks like '" + other + "', whose key is on the list: write it as it stands there, or write what tells the two apart");
             });
             mayTrust(history, key, lead, now);
             ObjectNode line = JsonNodeFactory.instance.objectNode().put("by", lead.id());

@@ -108,7 +108,7 @@ public final class Verifier {
     }
 
     private Verification unknown(String says) {
-        return new Verification("a sign-off of nobody knows what", List.of(new Thing("signature", Holds.NO, says)), null);
+        return new Verification("not a readable sign-off", List.of(new Thing("signature", Holds.NO, says)), null);
     }
 
     private void add(String thing, Holds holds, String says) {

@@ -66,7 +66,7 @@ class VerifierTest {
     void what_nobody_trusted_signed_is_told_and_nothing_in_it_believed() throws IOException {
         byte[] file = Files.readAllBytes(signed.file());
         Verification none = bench.verify(ShopBench.utf8("hello"), null, ShopBench.NOON);
-        assertThat(none.title()).isEqualTo("a sign-off of nobody knows what");
+        assertThat(none.title()).isEqualTo("not a readable sign-off");
         assertThat(none.signOff()).isNull();
         assertThat(says(none, "signature")).isEqualTo("NO: This is no sign-off as chock writes it, or it was altered.");
         SigningKey stranger = SigningKey.create();

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Files that somebody would miss: what Chock reads, and what cannot be made again. Told by what stands in them, not by their names. */
-final class Kept {
+final class NeverOverwritten {
     private static final int BEGINNING = 4096;
     private static final Map<Pattern, String> KINDS = new LinkedHashMap<>();
 
@@ -24,7 +24,7 @@ final class Kept {
         KINDS.put(Pattern.compile("SQLite format 3"), "a store");
     }
 
-    private Kept() { }
+    private NeverOverwritten() { }
 
     /** What it is, in words; empty when it is none of these. */
     static Optional<String> of(Path file) {
