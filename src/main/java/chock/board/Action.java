@@ -12,6 +12,7 @@ enum Action implements RouteRole {
     /** Changing one's own password, signing out. */ OWN_ACCOUNT(EnumSet.allOf(Role.class)),
     /** Taking a record file in. */ TAKE_RECORD(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Changing gates sought, instruments, maker's figures, claims. */ CHANGE_SHEET(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
+    /** Reading a figure after somebody else, and saying what was read. */ SECOND(EnumSet.allOf(Role.class)),
     /** Signing a release, with one's own key. */ SIGN(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Reading what was signed, refused and voided, and whose keys were believed. */ READ_LEDGER(EnumSet.of(Role.INSPECTOR, Role.LEAD)),
     /** Trying a limit of the house on every machine, which keeps the board busy. */ TRY_LIMIT(EnumSet.of(Role.INSPECTOR, Role.LEAD)),

@@ -70,6 +70,7 @@ final class Api {
                 Route.get("/api/machines/{id}/verdict", Action.READ, "Judge a record now", this::verdict).query("gate", "a gate; may be given several times; else those sought").answers(200, "verdict"),
                 Route.post("/api/machines/{id}/entries", Action.WRITE_ENTRY, "Write entries in your own name", this::entries).body("entries").match().key().answers(201, "done"),
                 Route.patch("/api/machines/{id}", Action.CHANGE_SHEET, "Change gates sought, instruments, maker's figures or claims; write what the machine was built with, or dated changes of its description", this::sheet).body("sheet").match().key().answers(201, "done"),
+                Route.post("/api/machines/{id}/second-reading", Action.SECOND, "Say what you read yourself, where somebody else read a maker's figure or wrote what the machine was built with", this::second).body("secondReading").match().key().answers(201, "done"),
                 Route.get("/api/blockers", Action.READ, "List the checks that hold most machines", this::blockers).query("gate", "a gate").answers(200, "blockers"),
                 Route.get("/api/records", Action.EXPORT_ALL, "Take all records out, one JSON object a line", this::export).answers(200, "ndjson"),
                 Route.get("/api/events", Action.READ_JOURNAL, "Read who did what", this::events).query("page", "from 1").answers(200, "events"),
@@ -214,6 +215,13 @@ final class Api {
         }
         String id = kept(ctx).id();
         once(ctx, (once, by) -> shop.changeSheet(id, seen, changes, by, once));
+    }
+
+    private void second(Context ctx) {
+        long seen = seen(ctx);
+        ObjectNode said = (ObjectNode) object(ctx, "figure", "as-built");
+        String id = kept(ctx).id();
+        once(ctx, (once, by) -> shop.second(id, seen, said, by, once));
     }
 
     /** A write, done once for each key; sent again, it is answered as it was the first time. */

@@ -150,11 +150,11 @@ public final class Shop {
         Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
         ReadAs as = ReadAs.withEntriesFrom(kept.entries().size());
         if (!RunBeside.isRun(further)) {
-            return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, List.of());
+            return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, List.of(), List.of());
         }
         for (int attempt = 1; ; attempt++) {
             try {
-                return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, beside(id, by, now));
+                return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, beside(id, by, now), List.of());
             } catch (RunBeside.WrittenMeanwhile other) {
                 // Somebody wrote to a machine beside it: the exhaust is in the room all the same, so it is told to what stands there now.
                 if (attempt == RUN_ATTEMPTS) {
@@ -186,7 +186,8 @@ public final class Shop {
 
     /**
      * Changes what stands beside the entries: gates sought, instruments, maker's figures, claims, and the form of the record,
-     * to the newest one only. What the machine was built with is written anew, and dated changes of its description are added,
+     * to the newest one only. What is new or changed of the maker's figures and of what it was built with was read by who is
+     * signed in, and by nobody else yet. Dated changes of its description are added,
      * each with the field it changes. Otherwise the description, the record's number and its people's names stay: they decide
      * what earlier entries mean.
      */
@@ -197,6 +198,7 @@ public final class Shop {
         }
         ObjectNode with = withPerson(kept, judging.read(kept, clock.instant()), by);
         ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
+        List<SecondReader.Reading> readings = new ArrayList<>();
         changes.fields().forEachRemaining(change -> {
             if (!CHANGEABLE.contains(change.getKey())) {
                 throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
@@ -205,13 +207,31 @@ public final class Shop {
                 throw UnusableInput.of(id, "a record is moved to the newest form only", "Write " + RecordForm.name(RecordForm.NEWEST));
             }
             switch (change.getKey()) {
-                case AS_BUILT -> ((ObjectNode) sheet.get("machine")).set(AS_BUILT, inTheNameOf(by, change.getValue()));
+                case AS_BUILT -> ((ObjectNode) sheet.get("machine")).set(AS_BUILT, SecondReader.asBuilt(id, kept.sheet().at("/machine/as-built"), change.getValue(), by, readings));
+                case "maker" -> sheet.set("maker", SecondReader.maker(id, kept.sheet().path("maker"), change.getValue(), by, readings));
                 case CHANGES -> change.getValue().forEach(row -> changeMachine((ObjectNode) sheet.get("machine"), inTheNameOf(by, row)));
                 default -> sheet.set(change.getKey(), change.getValue());
             }
         });
         Set<String> parts = names(changes).stream().map(name -> name.equals(AS_BUILT) || name.equals(CHANGES) ? "machine" : name).collect(Collectors.toSet());
-        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(parts), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant(), List.of());
+        return commit(kept, kept.with(sheet, List.of()), ReadAs.withParts(parts), sheet, List.of(), "sheet changed: " + String.join(", ", names(changes)), by.id(), once, clock.instant(), List.of(), readings);
+    }
+
+    /**
+     * Seconds a maker's figure, or what the machine was built with: somebody else than who read it has read the same.
+     *
+     * @param said what they read, with nothing left out
+     */
+    public Done second(String id, long seen, ObjectNode said, Account by, Once once) {
+        Kept kept = find(id).orElseThrow();
+        if (kept.version() != seen) {
+            throw new WrittenSince(id);
+        }
+        ObjectNode with = withPerson(kept, judging.read(kept, clock.instant()), by);
+        ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
+        SecondReader.Reading seconded = SecondReader.second(id, sheet, said, by,
+                (account, reading) -> store.read(lines -> lines.events().has(id, account, reading.action(), reading.detail())));
+        return commit(kept, kept.with(sheet, List.of()), ReadAs.STORED, sheet, List.of(), "sheet changed: seconded-by", by.id(), once, clock.instant(), List.of(), List.of(seconded));
     }
 
     private static final String AS_BUILT = "as-built";
@@ -243,7 +263,8 @@ public final class Shop {
         return names;
     }
 
-    private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now, List<RunBeside> besides) {
+    private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now, List<RunBeside> besides,
+            List<SecondReader.Reading> readings) {
         JobRecord record = judging.read(next, now, as);
         Summary after = judging.summary(record, now);
         Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);
@@ -264,6 +285,7 @@ public final class Shop {
                 voided.addAll(undo(lines, other.next(), other.record(), now));
                 lines.events().add(now, by, "a run beside it", id, other.line().get(0).get("id").textValue() + " written: " + kept.id() + " was run in the room");
             }
+            readings.forEach(reading -> lines.events().add(now, by, reading.action(), kept.id(), reading.detail()));
             String event = lines.events().add(now, by, action, kept.id(), Effect.words(ids, before, after) + (voided.isEmpty() ? "" : "." + String.join("", voided)));
             return keep(lines, once, 201, new Done(kept.id(), next.version(), ids, before, after, event), now);
         });

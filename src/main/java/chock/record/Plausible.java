@@ -110,10 +110,15 @@ public record Plausible(Map<String, List<Row>> amounts, Map<String, Mark> dates,
         return row == null ? Optional.empty() : outside(row.canBe(), value, limit);
     }
 
-    /** The same of a maker's figure. */
+    /** The same of a maker's figure, which is not believed beyond its own bound, however many have read it. */
     public Optional<String> refusesOfMaker(String limit, Quantity value) {
         LimitRow row = limits.get(limit);
-        return row == null || row.maker() == null ? Optional.empty() : outside(row.maker(), value, limit);
+        if (row == null || row.maker() == null) {
+            return Optional.empty();
+        }
+        boolean possible = outside(row.canBe(), value, limit).isEmpty();
+        return outside(row.maker(), value, limit).map(why -> possible
+                ? value + " goes further than a maker's figure for " + limit + " is believed, whoever read it: " + row.maker().words() + " (common practice)" : why);
     }
 
     /** Why no maker's figure like this can be, by any of its ends; empty where it can, and where it was not marked as impossible. */

@@ -449,7 +449,7 @@ public final class RuleBook {
         if (maker.isEmpty()) {
             candidates.add(new Candidate(base.bounds(), base.source()));
         } else {
-            withMaker(base, maker.get(), candidates, others);
+            withMaker(base, maker.get(), record, candidates, others);
         }
         rests.stream().filter(l -> l.territory() != null).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
         houses.ifPresent(h -> candidates.add(new Candidate(h.sense() == Limit.Sense.WITHIN ? makersBounds(h, maker.orElseThrow()) : h.bounds(), h.source())));
@@ -474,7 +474,7 @@ public final class RuleBook {
         }
     }
 
-    private static void withMaker(Limit base, MakerFigure figure, List<Candidate> candidates, List<String> others) {
+    private static void withMaker(Limit base, MakerFigure figure, JobRecord record, List<Candidate> candidates, List<String> others) {
         Source source = new Source(Source.Kind.MAKER, figure.document(), figure.page(), Source.Known.READ);
         Candidate makers = new Candidate(makersBounds(base, figure), source);
         if (base.sense() == Limit.Sense.WITHIN || base.sense() == Limit.Sense.MAKER_ONLY) {
@@ -492,6 +492,9 @@ public final class RuleBook {
         } else {
             candidates.add(makers);
             others.add("in place of " + own.words());
+            if (looser) {
+                others.add("looser on the word of " + record.nameOf(figure.by()) + " and " + record.nameOf(figure.secondedBy()) + ", as the record names them");
+            }
         }
     }
 

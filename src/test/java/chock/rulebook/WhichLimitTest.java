@@ -72,6 +72,22 @@ class WhichLimitTest {
         assertThat(alone.applied().others()).anyMatch(o -> o.contains("read by one person only"));
         LimitFor seconded = BOOK.limitFor("brakes.disc-runout", "front-brake/disc", record("GB", List.of(), maker("brakes.disc-runout", null, "0.5 mm", null, "tom")), DAY);
         assertThat(bounds(seconded).words()).isEqualTo("at most 0.5 mm");
+        assertThat(seconded.applied().others()).anyMatch(o -> o.contains("looser on the word of") && o.contains("as the record names them"));
+    }
+
+    @Test
+    void noTwoReadersLoosenALimitWithoutEnd() {
+        // The bound is common practice: no disc that runs out by more than 0.5 mm is left on, whatever a book says.
+        LimitFor further = BOOK.limitFor("brakes.disc-runout", "front-brake/disc", record("GB", List.of(), maker("brakes.disc-runout", null, "0.51 mm", null, "tom")), DAY);
+        assertThat(further.gap()).contains("0.51 mm").contains("whoever read it").contains("between 0.02 mm and 0.5 mm");
+        assertThat(further.applied()).isNull();
+    }
+
+    @Test
+    void everyLimitThatAMakersFigureReplacesSaysHowFarItMayGo() {
+        List<String> without = BOOK.limits().stream().filter(l -> l.maker() == Limit.Maker.REPLACES && l.territory() == null)
+                .filter(l -> BOOK.vocabulary().plausible().limits().get(l.id()).maker() == null).map(Limit::id).toList();
+        assertThat(without).isEmpty();
     }
 
     @Test

@@ -33,6 +33,12 @@ public final class Events {
         return handle.createQuery("SELECT * FROM event WHERE id = :id").bind("id", id).map(EVENT).findOne();
     }
 
+    /** True when somebody did exactly this. */
+    public boolean has(String machine, String account, String action, String detail) {
+        return handle.createQuery("SELECT COUNT(*) FROM event WHERE machine = :machine AND account = :account AND action = :action AND detail = :detail")
+                .bind("machine", machine).bind("account", account).bind("action", action).bind("detail", detail).mapTo(Long.class).one() > 0;
+    }
+
     /** Newest first. */
     public List<Event> latest(int from, int most) {
         return handle.createQuery("SELECT * FROM event ORDER BY at DESC, id LIMIT :most OFFSET :from").bind("most", most).bind("from", from).map(EVENT).list();
