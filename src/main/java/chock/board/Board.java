@@ -42,6 +42,8 @@ public final class Board implements AutoCloseable {
     static final int LARGEST = 5_500_000;
     /** Largest request that brings a photo. */
     static final int LARGEST_PHOTO = Picture.LARGEST + 500_000;
+    /** What everybody who is signed in has to know, on a request. */
+    static final String ALARM = "alarm";
     private static final int AT_ONCE = 20;
     private static final Duration KEYS_KEPT = Duration.ofDays(7);
 
@@ -65,6 +67,7 @@ public final class Board implements AutoCloseable {
     private final Javalin server;
     private final Optional<String> firstSecret;
     private volatile boolean stopping;
+    private volatile String alarm = "";
 
     /**
      * Starts it.
@@ -98,6 +101,7 @@ public final class Board implements AutoCloseable {
         new JvmMemoryMetrics().bindTo(metrics);
         new JvmGcMetrics().bindTo(metrics);
         new JvmThreadMetrics().bindTo(metrics);
+        metrics.gauge("chock.ledger.alarm", desk, one -> one.alarm().isEmpty() ? 0 : 1);
         List<Route> api = new ArrayList<>(new Api(store, shop, judging, people, guard, clock).routes());
         api.addAll(new AnswerApi(shop, judging, clock).routes());
         api.addAll(new PhotoPages(shop, judging, new Album(store, clock), clock).routes());
@@ -146,12 +150,13 @@ public final class Board implements AutoCloseable {
         });
         config.requestLogger.http((ctx, ms) -> said(ctx, ms));
         config.routes.before(guard::headers);
+        config.routes.before(ctx -> ctx.attribute(ALARM, desk.alarm()));
         config.routes.beforeMatched(guard::admit);
         for (Route route : api) {
             config.routes.addHttpHandler(route.method, route.path, route.handler, route.action);
         }
         config.routes.get("/api/openapi.json", ctx -> ctx.contentType("application/json").result(described), Action.ENTER);
-        config.routes.get("/health", ctx -> ctx.contentType("text/plain").result("running\n"), Action.ENTER);
+        config.routes.get("/health", ctx -> ctx.contentType("text/plain").result(desk.alarm().isEmpty() ? "running\n" : "running\nalarm: the ledger is not the one this board has seen\n"), Action.ENTER);
         config.routes.get("/ready", this::ready, Action.ENTER);
         config.routes.get("/metrics", ctx -> ctx.contentType("text/plain; version=0.0.4; charset=utf-8").result(metrics.scrape()), Action.READ_METRICS);
         pages.on(config.routes);
@@ -237,6 +242,10 @@ public final class Board implements AutoCloseable {
             desk.keepUp();
         } catch (RuntimeException e) {
             journal.failure(clock.instant(), "ledger", e);
+        }
+        if (!alarm.equals(desk.alarm())) {
+            alarm = desk.alarm();
+            journal.said(clock.instant(), alarm.isEmpty() ? "ledger is the one seen before" : "ALARM: the ledger is not the one seen before");
         }
     }
 

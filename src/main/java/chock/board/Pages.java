@@ -131,7 +131,7 @@ final class Pages {
     }
 
     static Views.Frame frame(Context ctx, String title) {
-        return new Views.Frame(title, Guard.visitor(ctx), "");
+        return new Views.Frame(title, Guard.visitor(ctx), Optional.ofNullable(ctx.<String>attribute(Board.ALARM)).orElse(""));
     }
 
     static void show(Context ctx, String template, Object view) {

@@ -44,6 +44,7 @@ final class SignApi {
                 Route.post("/api/machines/{id}/sign-offs", Action.SIGN, "Sign a release with the key bound to your account", this::sign).body("sign").match().key().answers(201, "signOff"),
                 Route.post("/api/verify", Action.ENTER, "Say of a sign-off, or of the seal from its paper, what holds", this::verify).body("verify").answers(200, "verification"),
                 Route.get("/api/ledger", Action.READ_LEDGER, "Read the ledger, newest line first, and whether it is sound", this::ledger).query("machine", "number of a record").query("page", "from 1").answers(200, "ledger"),
+                Route.post("/api/ledger/lost", Action.MANAGE_ACCOUNTS, "Go by the ledger as it is, though lines of it are lost for good; what was signed in them is void", this::lost).body("lost").answers(200, "lostLines"),
                 Route.get("/api/keys", Action.MANAGE_ACCOUNTS, "List the keys of the trust list, and who signs with each", this::keys).answers(200, "keys"),
                 Route.patch("/api/accounts/{id}/key", Action.MANAGE_ACCOUNTS, "Say with which key somebody signs", this::bind).body("binding").answers(200, "binding"));
     }
@@ -106,6 +107,11 @@ final class SignApi {
         } catch (UnusableInput e) {
             throw new Refusal(503, "Nothing can be verified here now: trust list or ledger cannot be read.");
         }
+    }
+
+    private void lost(Context ctx) {
+        int gone = desk.goBy(Guard.visitor(ctx), Api.text(Api.object(ctx, "reason"), "reason"));
+        Api.json(ctx, com.fasterxml.jackson.databind.node.JsonNodeFactory.instance.objectNode().put("voided", gone));
     }
 
     private void ledger(Context ctx) {

@@ -52,6 +52,7 @@ final class SigningDesk {
     private final Shop shop;
     private final Judging judging;
     private final Clock clock;
+    private final LedgerWatch watch;
     private final Attempts tried = new Attempts(5, Duration.ofMinutes(15));
 
     /** @param workshop whose sign-offs are made here, or null where nothing is signed */
@@ -61,6 +62,40 @@ final class SigningDesk {
         this.shop = shop;
         this.judging = judging;
         this.clock = clock;
+        this.watch = workshop == null ? null : new LedgerWatch(store, workshop.workshop(), clock);
+    }
+
+    /** What is wrong with the ledger beyond its own lines, or empty. */
+    String alarm() {
+        return watch == null ? "" : watch.alarm();
+    }
+
+    private List<LedgerLine> watched() {
+        List<LedgerLine> lines = Files.exists(workshop.ledger()) ? Ledgers.lines(workshop.ledger()) : List.of();
+        watch.fits(lines);
+        return lines;
+    }
+
+    /** What is wrong in the ledger's own lines is told by whoever comes to read them. */
+    private void watchedWhereSound() {
+        try {
+            watched();
+        } catch (UnusableInput e) {
+            // The verifier says so of a sign-off that it holds against the ledger.
+        }
+    }
+
+    /** A lead says that lines of the ledger are lost for good. */
+    synchronized int goBy(Visitor by, String reason) {
+        workshop();
+        List<LedgerLine> lines = watched();
+        if (alarm().isEmpty()) {
+            throw new Refusal(422, "The ledger is the one this board has seen; nothing is to be decided.");
+        }
+        if (reason.isBlank() || reason.length() > 500) {
+            throw new Refusal(422, "Write the reason, in up to 500 letters.");
+        }
+        return watch.goBy(lines, by, reason.strip());
     }
 
     /**
@@ -221,6 +256,10 @@ final class SigningDesk {
     }
 
     private Signings.Line signed(Account by, Kept kept, Gate gate, SigningKey key, String once) {
+        watched();
+        if (!alarm().isEmpty()) {
+            throw refused(by, kept.id(), gate, alarm(), 503);
+        }
         byte[] record = bytes(kept);
         SignOffs.Signed signed;
         try {
@@ -229,7 +268,7 @@ final class SigningDesk {
             throw refused(by, kept.id(), gate, e.getMessage().replaceFirst("([^.])$", "$1."), 422);
         }
         byte[] jws = read(signed.file());
-        return store.write(lines -> {
+        Signings.Line done = store.write(lines -> {
             Signings.Line line = keep(lines, signed.signOff(), jws, kept.version(), by.id(), signed.line());
             lines.events().add(clock.instant(), by.id(), "signed", kept.id(), gate.id() + " until " + signed.signOff().holdsUntil() + ", line " + signed.line() + " of the ledger");
             if (once != null) {
@@ -237,6 +276,8 @@ final class SigningDesk {
             }
             return line;
         });
+        watched();
+        return done;
     }
 
     /** Keeps a sign-off; what was written to the machine while it was signed may void it at once. */
@@ -285,10 +326,14 @@ final class SigningDesk {
      * store, and a sign-off that got its line but not its place in the store, as in a crash, is taken in.
      */
     synchronized void keepUp() {
-        if (workshop == null || !Files.exists(workshop.ledger())) {
+        if (workshop == null) {
             return;
         }
-        List<LedgerLine> ledger = Ledgers.lines(workshop.ledger());
+        List<LedgerLine> ledger = watched();
+        if (!alarm().isEmpty()) {
+            // A ledger that is not the right one settles nothing, and nothing is written to it.
+            return;
+        }
         Map<String, LedgerLine> voided = new LinkedHashMap<>();
         ledger.stream().filter(line -> line.kind().equals("voided")).forEach(line -> voided.putIfAbsent(line.text("signOff"), line));
         Set<String> kept = new HashSet<>(store.read(lines -> lines.signings().digests()));
@@ -302,6 +347,7 @@ final class SigningDesk {
             }
         });
         known.stream().filter(line -> !voided.containsKey(line.digest())).forEach(line -> Ledgers.voided(workshop, line.machine(), Map.of(line.digest(), line.why()), clock));
+        watched();
     }
 
     private void takeIn(LedgerLine line) {
@@ -332,10 +378,14 @@ final class SigningDesk {
         Optional<Kept> record = SignOff.written(whole).flatMap(signOff -> shop.find(signOff.record().id()));
         Verification found = new Verifier(TrustList.of(by.trust()), by, judging.book(), clock.instant())
                 .verify(new Verifier.Source("sign-off", whole), record.map(one -> new Verifier.Source(one.id(), bytes(one))).orElse(null));
+        watchedWhereSound();
+        if (!alarm().isEmpty()) {
+            return new Looked(new Verification(found.title(), Stream.concat(found.things().stream(), Stream.of(new Thing("ledger seen", Holds.NO, alarm()))).toList(), found.signOff(), found.head()), kept.orElse(null));
+        }
         // Should the ledger not carry it yet, this board knows all the same.
         Optional<Signings.Line> gone = kept.filter(Signings.Line::isVoid).filter(line -> found.holds());
         return new Looked(gone.isEmpty() ? found : new Verification(found.title(), Stream.concat(found.things().stream(),
-                gone.stream().map(line -> new Thing("board", Holds.NO, "It is void since " + line.voidedAt() + ": " + line.why() + "."))).toList(), found.signOff()), kept.orElse(null));
+                gone.stream().map(line -> new Thing("board", Holds.NO, "It is void since " + line.voidedAt() + ": " + line.why() + "."))).toList(), found.signOff(), found.head()), kept.orElse(null));
     }
 
     /** @param kept the sign-off in the store, or null */
@@ -363,7 +413,8 @@ final class SigningDesk {
             Ledgers.Checked checked = Ledgers.verify(of);
             fault = checked.fault();
             count = checked.lines();
-            all.addAll(Ledgers.lines(of.ledger()));
+            all.addAll(watched());
+            fault = fault == null && !alarm().isEmpty() ? alarm() : fault;
         } catch (UnusableInput e) {
             fault = e.getMessage();
         }

@@ -21,7 +21,7 @@ final class Views {
 
     private Views() { }
 
-    /** What every page has: its title, who looks at it, and a message at its top (empty for none). */
+    /** What every page has: its title, who looks at it, and what everybody who is signed in has to know (empty for nothing). */
     record Frame(String title, Visitor visitor, String message) {
         boolean signedIn() {
             return visitor != null && visitor.mayRead();

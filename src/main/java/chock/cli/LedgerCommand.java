@@ -1,18 +1,24 @@
 package chock.cli;
 
+import chock.record.UnusableInput;
 import chock.report.Page;
+import chock.signoff.LedgerHead;
+import chock.signoff.LedgerLine;
 import chock.signoff.Ledgers;
 import chock.signoff.Shop;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The ledger: what was signed, refused and voided, and whose keys were believed. */
-@Command(name = "ledger", synopsisSubcommandLabel = "WHAT", description = "What was signed, refused and voided: list, verify, recover.")
+@Command(name = "ledger", synopsisSubcommandLabel = "WHAT", description = "What was signed, refused and voided: list, verify, head, recover.")
 final class LedgerCommand implements Runnable {
     @Spec private CommandSpec spec;
     @Mixin private HelpOption help;
@@ -20,7 +26,7 @@ final class LedgerCommand implements Runnable {
     private LedgerCommand() { }
 
     static CommandLine with(Bench bench) {
-        return new CommandLine(new LedgerCommand()).addSubcommand(new ListLines(bench)).addSubcommand(new Verify(bench)).addSubcommand(new Recover(bench));
+        return new CommandLine(new LedgerCommand()).addSubcommand(new ListLines(bench)).addSubcommand(new Verify(bench)).addSubcommand(new Head(bench)).addSubcommand(new Recover(bench));
     }
 
     @Override
@@ -54,6 +60,10 @@ final class LedgerCommand implements Runnable {
         @Mixin private HelpOption help;
         @Mixin private ShopOption shop;
 
+        @Option(names = "--head", paramLabel = "HEAD", description = "A head of this ledger that was kept elsewhere, as 'chock ledger head' printed it, or a file of them, one a line: "
+            + "also look whether the ledger still has every line it had then.")
+        private String head;
+
         Verify(Bench bench) {
             this.bench = bench;
         }
@@ -62,15 +72,48 @@ final class LedgerCommand implements Runnable {
         public Integer call() {
             Shop workshop = Workshop.of(shop, bench);
             Ledgers.Checked checked = Ledgers.verify(workshop);
-            Page page = new Page(bench.bold());
+            List<LedgerHead> kept = head == null ? List.of() : kept(head);
+            List<String> faults = new ArrayList<>();
             if (checked.fault() == null) {
-                page.heading("SOUND: " + checked.lines() + " lines, each as it was written").put(2, "Last line: " + checked.last())
-                        .put(2, "Keep that number somewhere else: it shows later whether lines were cut off at the end.");
+                List<LedgerLine> lines = Ledgers.lines(workshop.ledger());
+                kept.forEach(one -> one.missingIn(lines).ifPresent(why -> faults.add("The ledger no longer has the head " + one + ": " + why)));
             } else {
-                page.heading("NOT SOUND").put(2, checked.fault().replaceFirst("([^.])$", "$1."));
+                faults.add(checked.fault());
+            }
+            Page page = new Page(bench.bold());
+            if (faults.isEmpty()) {
+                page.heading("SOUND: " + checked.lines() + " lines, each as it was written").put(2, "Last line: " + checked.last());
+                page.put(2, kept.isEmpty() ? "Keep 'chock ledger head' somewhere else: --head shows later whether lines were cut off at the end."
+                        : kept.size() == 1 ? "It still has the head " + kept.get(0) + "." : "It still has all of the " + kept.size() + " heads.");
+            } else {
+                page.heading("NOT SOUND");
+                faults.forEach(fault -> page.put(2, fault.replaceFirst("([^.])$", "$1.")));
             }
             bench.print(page.toString());
-            return checked.fault() == null ? Bench.RELEASED : Bench.BLOCKED;
+            return faults.isEmpty() ? Bench.RELEASED : Bench.BLOCKED;
+        }
+
+        private List<LedgerHead> kept(String word) {
+            return LedgerHead.parse(word).map(List::of).orElseGet(() -> LedgerHead.in(Bench.name(word), bench.read(word)));
+        }
+    }
+
+    /** What shows later that no line is gone. */
+    @Command(name = "head", description = "Print the head of the ledger, LINE:DIGEST, to be kept where nobody who signs can write. 'chock ledger verify --head' looks for it later.")
+    static final class Head implements Callable<Integer> {
+        private final Bench bench;
+        @Mixin private HelpOption help;
+        @Mixin private ShopOption shop;
+
+        Head(Bench bench) {
+            this.bench = bench;
+        }
+
+        @Override
+        public Integer call() {
+            Shop workshop = Workshop.of(shop, bench);
+            bench.print(LedgerHead.of(Ledgers.lines(workshop.ledger())).orElseThrow(() -> UnusableInput.of(workshop.ledger().toString(), "it has no line yet", "The first 'chock keys trust' begins it")) + "\n");
+            return 0;
         }
     }
 

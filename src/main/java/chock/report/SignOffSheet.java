@@ -62,7 +62,7 @@ public record SignOffSheet(Heading heading, boolean holds, List<Told> failing, L
                 Told.of(Wording.dayAndTime(moment, s.clock()) + " " + s.zone(), "verify/as-of"),
                 Told.of(s.gate().replace('-', ' '), "sign-off/gate"), Told.of(Tag.means(gate, true), "sign-off/gate"),
                 Told.of(Wording.dayAndTime(s.until(), s.clock()) + " " + s.zone(), "sign-off/holdsUntil"),
-                facts(s), signature(s), told(s.workBy(), "workBy"), notes(s), told(s.cautions(), "cautions"),
+                facts(s), signature(s, found), told(s.workBy(), "workBy"), notes(s), told(s.cautions(), "cautions"),
                 Told.of(count(s), "sign-off/findings"), groups(s, sources), sources,
                 s.notAsked().isEmpty() ? null : Told.of(String.join(", ", s.notAsked()), "sign-off/notAsked"),
                 s.criticalPoints().isEmpty() ? null : Told.of(s.criticalPoints().stream().map(Points::title).collect(Collectors.joining("; ")), "sign-off/criticalPoints"),
@@ -101,6 +101,14 @@ public record SignOffSheet(Heading heading, boolean holds, List<Told> failing, L
                 line("Workshop", s.record().workshop(), "record"), line("Record", s.record().id(), "record"), line("Digest of the record", s.record().digest(), "record"),
                 line("Judged", Wording.dayAndTime(s.judged(), s.clock()) + " " + s.zone(), "asOf"), line("For the law of", s.territory(), "territory"), line("Local code", s.localCode(), "localCode"),
                 line("Rule book", "version " + s.ruleBook().version() + ", " + s.ruleBook().digest(), "ruleBook"), line("House rules", s.house(), "house"));
+    }
+
+    private static List<Statement.Labelled> signature(SignOff s, Verification found) {
+        List<Statement.Labelled> lines = new ArrayList<>(signature(s));
+        if (found.head() != null) {
+            lines.add(new Statement.Labelled("Head of the ledger", Told.of(found.head().toString(), "verify/ledger")));
+        }
+        return List.copyOf(lines);
     }
 
     private static List<Statement.Labelled> signature(SignOff s) {

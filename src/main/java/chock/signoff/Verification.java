@@ -8,8 +8,9 @@ import java.util.List;
  * @param title what it is a sign-off of, or that this is not known
  * @param things one after the other, as they were looked at
  * @param signOff what was signed, or null for a seal and for whatever nobody trusted signed
+ * @param head the head of the ledger that was looked at, or null where none was
  */
-public record Verification(String title, List<Thing> things, SignOff signOff) {
+public record Verification(String title, List<Thing> things, SignOff signOff, LedgerHead head) {
 
     /** Whether something holds. */
     public enum Holds { YES, NO, NOT_LOOKED_AT }

@@ -66,7 +66,10 @@ public final class Verifier {
         if (jws == null) {
             return unknown("This is no sign-off as chock writes it, or it was altered.");
         }
-        Optional<TrustedKey> key = trust.key(jws.keyId());
+        List<LedgerLine> lines = shop == null ? List.of() : Ledgers.lines(shop.ledger());
+        History history = shop == null ? null : History.of(shop.ledger(), lines);
+        // Where the ledger is at hand it says whose key this is: a list put back from an older copy undoes no revocation.
+        Optional<TrustedKey> key = (history == null ? trust : history.trust()).key(jws.keyId());
         if (key.isEmpty()) {
             return unknown("It is signed with the key " + jws.keyId() + ", which is not on the trust list; nothing in it is to be believed.");
         }
@@ -79,7 +82,8 @@ public final class Verifier {
             return unknown("It is signed by " + key.get().name() + ", but it is no sign-off that this chock can read.");
         }
         Said said = whole != null ? said(whole) : said(seal, jws.keyId());
-        signature(said, key.get(), whole == null);
+        Optional<History.Signing> found = history == null ? Optional.empty() : found(history, said, whole, Canonical.digest(signOff.bytes()));
+        signature(said, key.get(), whole == null, found);
         time(said);
         if (whole != null) {
             itself(whole, key.get());
@@ -93,9 +97,9 @@ public final class Verifier {
             record(whole, record);
         }
         if (shop != null) {
-            ledger(said, whole, seal, Canonical.digest(signOff.bytes()));
+            ledger(history, said, whole, seal, found);
         }
-        return new Verification(said.title(), List.copyOf(things), whole);
+        return new Verification(said.title(), List.copyOf(things), whole, LedgerHead.of(lines).orElse(null));
     }
 
     private static Said said(SignOff s) {
@@ -108,7 +112,7 @@ public final class Verifier {
     }
 
     private Verification unknown(String says) {
-        return new Verification("not a readable sign-off", List.of(new Thing("signature", Holds.NO, says)), null);
+        return new Verification("not a readable sign-off", List.of(new Thing("signature", Holds.NO, says)), null, null);
     }
 
     private void add(String thing, Holds holds, String says) {
@@ -119,17 +123,18 @@ public final class Verifier {
         return moment.atZone(zone).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")) + " " + zone;
     }
 
-    private void signature(Said said, TrustedKey key, boolean seal) {
+    private void signature(Said said, TrustedKey key, boolean seal, Optional<History.Signing> found) {
         String what = seal ? "The seal is as " : "It is, letter for letter, as ";
         boolean own = said.signer().equals(key.name()) && said.role().equals(key.role().word()) && said.keyId().equals(key.id());
         add("signature", own ? Holds.YES : Holds.NO, own ? what + key.name() + " (" + key.role().word() + ") signed it on " + shown(said.from(), said.zone()) + "."
                 : "It says it is by " + said.signer() + " (" + said.role() + "), but the key is " + key.name() + "'s (" + key.role().word() + ").");
         if (key.isRevoked()) {
             add("key", Holds.NO, "The key of " + key.name() + " was revoked on " + shown(key.revoked(), said.zone()) + ": " + key.reason() + ". What it signed is void.");
-        } else if (!key.validAt(said.from())) {
+        } else if (!key.validAt(found.map(History.Signing::at).orElse(said.from()))) {
             add("key", Holds.NO, "The key of " + key.name() + " was good from " + shown(key.from(), said.zone()) + " until " + shown(key.until(), said.zone()) + ", and not when this was signed.");
         } else {
-            add("key", Holds.YES, "The key of " + key.name() + " was on the trust list and good when this was signed.");
+            add("key", Holds.YES, "The key of " + key.name() + " was on the trust list and good when "
+                    + (found.isPresent() ? "the ledger took it in." : "this was signed, by the clock of who signed."));
         }
     }
 
@@ -282,10 +287,11 @@ public final class Verifier {
                 : "; this chock has another, and judges nothing again by it." + today));
     }
 
-    private void ledger(Said said, SignOff whole, SignOff.Seal seal, String digest) {
-        History history = Ledgers.history(shop.ledger());
-        Optional<History.Signing> found = whole != null ? history.signing(digest)
-                : history.signings().stream().filter(s -> s.record().equals(said.record()) && s.gate().equals(said.gate()) && s.at().equals(said.from()) && s.keyId().equals(said.keyId())).findFirst();
+    private static Optional<History.Signing> found(History history, Said said, SignOff whole, String digest) {
+        return whole != null ? history.signing(digest) : history.signings().stream().filter(s -> s.record().equals(said.record()) && s.gate().equals(said.gate()) && s.at().equals(said.from()) && s.keyId().equals(said.keyId())).findFirst();
+    }
+
+    private void ledger(History history, Said said, SignOff whole, SignOff.Seal seal, Optional<History.Signing> found) {
         if (!history.trust().key(said.keyId()).equals(trust.key(said.keyId()))) {
             add("ledger", Holds.NO, "The trust list does not say of this key what the ledger says: somebody changed it by hand.");
         } else if (found.isEmpty() || whole != null && found.get().line() != whole.ledger().line()) {

@@ -380,6 +380,80 @@ class SigningTest {
         assertThat(lead.get("/ledger").body()).contains("key trusted: Ida Marrow");
     }
 
+    private void alarmed(String why) throws Exception {
+        running.board.keepUp();
+        String alarm = "The ledger is not the one this board has seen: " + why;
+        for (String page : List.of("/", "/machines/HV-0142", "/sign-offs")) {
+            assertThat(tom.get(page).body()).as(page).contains("role=\"alert\">" + alarm);
+        }
+        assertThat(ida.get("/ledger").body()).contains("NOT SOUND:").contains(alarm);
+        assertThat(running.visitor().get("/verify").body()).as("no business of strangers").doesNotContain("role=\"alert\"");
+        assertThat(running.visitor().get("/health").body()).contains("alarm: the ledger is not the one this board has seen");
+        assertThat(running.visitor().get("/health").statusCode()).isEqualTo(200);
+        assertThat(running.log).anyMatch(line -> line.contains("ALARM: the ledger is not the one seen before"));
+        HttpResponse<String> refused = sign(ida, "HV-0142");
+        assertThat(refused.statusCode()).isEqualTo(503);
+        assertThat(refused.body()).contains("Nothing was signed.");
+    }
+
+    @Test
+    void an_older_ledger_put_back_raises_an_alarm_until_the_newest_is_back() throws Exception {
+        String id = signed();
+        byte[] older = Files.readAllBytes(shop().ledger());
+        running.pass(Duration.ofMinutes(3));
+        caliperOff();
+        byte[] newest = Files.readAllBytes(shop().ledger());
+        Files.write(shop().ledger(), older);
+        alarmed("it has 3 lines, and had 4: lines were cut off at its end, or an older copy was put back (seen on 2026-11-25T12:03:00Z)");
+        assertThat(Files.readAllBytes(shop().ledger())).as("nothing is written to it").isEqualTo(older);
+        assertThat(tom.get("/sign-offs/" + id).body()).contains("<strong>Does not hold:</strong>");
+        Files.write(shop().ledger(), newest);
+        running.board.keepUp();
+        assertThat(tom.get("/").body()).doesNotContain("role=\"alert\"");
+        assertThat(running.visitor().get("/health").body()).isEqualTo("running\n");
+    }
+
+    @Test
+    void a_restart_does_not_make_the_board_forget_how_far_the_ledger_went() throws Exception {
+        byte[] older = Files.readAllBytes(shop().ledger());
+        signed();
+        running.close();
+        Files.write(shop().ledger(), older);
+        running = new Running(folder.resolve("store"), shop());
+        lead = again(0);
+        ida = again(1);
+        tom = again(2);
+        alarmed("it has 2 lines, and had 3");
+        Files.delete(shop().ledger());
+        alarmed("it has 0 lines, and had 3");
+    }
+
+    @Test
+    void another_ledger_that_is_as_long_raises_it_as_well() throws Exception {
+        signed();
+        Path elsewhere = Files.createDirectories(folder.resolve("elsewhere"));
+        ShopBench other = new ShopBench(elsewhere);
+        other.sign();
+        Files.copy(elsewhere.resolve("ledger.txt"), shop().ledger(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        alarmed("its line 3 is not the one it was: this is another ledger, or one that was written anew");
+    }
+
+    @Test
+    void a_lead_may_go_by_what_is_left_and_what_was_signed_in_lost_lines_is_void() throws Exception {
+        byte[] older = Files.readAllBytes(shop().ledger());
+        String id = signed();
+        Files.write(shop().ledger(), older);
+        running.board.keepUp();
+        assertThat(ida.json("POST", "/api/ledger/lost", "{\"reason\":\"x\"}").statusCode()).isEqualTo(403);
+        assertThat(lead.json("POST", "/api/ledger/lost", "{\"reason\":\" \"}").statusCode()).isEqualTo(422);
+        HttpResponse<String> gone = lead.json("POST", "/api/ledger/lost", "{\"reason\":\"the disk died, the copy is of yesterday\"}");
+        assertThat(gone.body()).isEqualTo("{\"voided\":1}");
+        assertThat(tom.get("/sign-offs/" + id).body()).contains("its line is no longer in the ledger");
+        assertThat(tom.get("/").body()).doesNotContain("role=\"alert\"");
+        assertThat(lead.get("/journal").body()).contains("the disk died, the copy is of yesterday");
+        assertThat(lead.json("POST", "/api/ledger/lost", "{\"reason\":\"again\"}").statusCode()).isEqualTo(422);
+    }
+
     @Test
     void another_sheet_voids_it_as_well() throws Exception {
         signed();

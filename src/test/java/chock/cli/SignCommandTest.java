@@ -220,11 +220,33 @@ class SignCommandTest {
     }
 
     @Test
+    void a_head_kept_elsewhere_shows_that_lines_were_cut_off() throws IOException {
+        sign("--out", path("s.jws"));
+        Run head = run("ledger", "head");
+        assertThat(head.out()).matches("3:[0-9a-f]{32}\n");
+        assertThat(head.status()).isZero();
+        Path kept = Files.writeString(folder.resolve("heads.txt"), "# kept at home\n" + head.out());
+        Run sound = run("ledger", "verify", "--head", kept.toString());
+        assertThat(sound.out()).startsWith("SOUND: 3 lines").contains("It still has the head " + head.out().strip() + ".");
+        assertThat(run("sheet", path("s.jws")).out()).contains("Head of the ledger: " + head.out().strip());
+        List<String> lines = Files.readAllLines(folder.resolve("ledger.txt"));
+        Files.writeString(folder.resolve("ledger.txt"), String.join("\n", lines.subList(0, 2)) + "\n");
+        assertThat(run("ledger", "verify").status()).as("sound by itself").isZero();
+        Run cut = run("ledger", "verify", "--head", head.out().strip());
+        assertThat(cut.out().replaceAll("\\s+", " ")).startsWith("NOT SOUND").contains("no longer has the head " + head.out().strip() + ": it has 2 lines, and had 3: lines were cut off at its end");
+        assertThat(cut.status()).isEqualTo(1);
+        assertThat(run("ledger", "verify", "--head", kept.toString()).status()).isEqualTo(1);
+        Run none = run("ledger", "verify", "--head", "3:abc");
+        assertThat(none.err()).contains("3:abc");
+        assertThat(none.status()).isEqualTo(2);
+    }
+
+    @Test
     void what_is_left_out_is_asked_for() {
         assertThat(Run.of("sign", "x.yaml", "--gate", "road-test", "--key", "x.pem").err()).isEqualTo("--shop: it is not known which workshop this is for. Give --shop FILE, or set CHOCK_SHOP; 'chock new shop' prints settings to fill in\n");
         assertThat(Run.of("verify", "x.jws").err()).startsWith("Whose keys are believed? Give --trust FILE or --shop FILE.");
         assertThat(Run.of("keys").err()).startsWith("Do what with keys? One of new, list, trust, revoke.");
-        assertThat(Run.of("ledger").err()).startsWith("Do what with the ledger? One of list, verify, recover.");
+        assertThat(Run.of("ledger").err()).startsWith("Do what with the ledger? One of list, verify, head, recover.");
         assertThat(run("sign", shop.record.toString(), "--key", path("ida.pem")).err()).contains("--gate");
         assertThat(run("sign", shop.record.toString(), "--gate", "road-test").err()).contains("--key");
         assertThat(Run.of("new", "shop").out()).startsWith("# The settings of a workshop.").contains("chock: shop/1");

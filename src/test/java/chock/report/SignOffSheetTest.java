@@ -39,7 +39,7 @@ import org.xml.sax.InputSource;
 class SignOffSheetTest {
     private static final Set<String> FIXED = Set.of("·", "Sign-off:", "DOES NOT HOLD", "What stands below is what was signed. It is no leave to run, ride or hand over the machine.", "Until",
             ". It ends at once when anybody works on the machine.", "Machine", "Frame number", "Engine number", "Built", "First registered", "Workshop", "Record", "Digest of the record", "Judged",
-            "For the law of", "Local code", "Rule book", "House rules", "Signed by", "On", "With the key", "In the ledger", "place and day", "signature by hand, besides",
+            "For the law of", "Local code", "Rule book", "House rules", "Signed by", "On", "With the key", "In the ledger", "Head of the ledger", "place and day", "signature by hand, besides",
             "The seal: record, machine, gate, dates and signer, signed by themselves. Read it, save its text as a file, and give that to chock verify.", "Whether it holds", "Looked at for",
             ", before this sheet was made:", "To look yourself",
             "This sheet proves nothing: what is signed is in the code and in the sign-off file. Hold machine, gate, dates and name on it against those in the code.",

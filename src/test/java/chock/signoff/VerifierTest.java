@@ -85,9 +85,11 @@ class VerifierTest {
     @Test
     void a_key_that_was_not_good_then_and_a_trust_list_that_says_otherwise_than_the_ledger_are_told() throws IOException {
         TrustedKey later = new TrustedKey(bench.ida.id(), bench.ida.x(), "Ida Marrow", Role.INSPECTOR, ShopBench.NOON.plusSeconds(1), ShopBench.NOON.plusSeconds(86_400), null, null);
-        Verification found = new Verifier(new TrustList(List.of(later)), bench.shop(), ShopBench.BOOK, ShopBench.NOON)
-                .verify(new Verifier.Source("sign-off", Files.readAllBytes(signed.file())), null);
-        assertThat(says(found, "key")).isEqualTo("NO: The key of Ida Marrow was good from 2026-11-25 12:00 Europe/London until 2026-11-26 12:00 Europe/London, and not when this was signed.");
+        Verifier.Source file = new Verifier.Source("sign-off", Files.readAllBytes(signed.file()));
+        Verification alone = new Verifier(new TrustList(List.of(later)), null, ShopBench.BOOK, ShopBench.NOON).verify(file, null);
+        assertThat(says(alone, "key")).isEqualTo("NO: The key of Ida Marrow was good from 2026-11-25 12:00 Europe/London until 2026-11-26 12:00 Europe/London, and not when this was signed.");
+        Verification found = new Verifier(new TrustList(List.of(later)), bench.shop(), ShopBench.BOOK, ShopBench.NOON).verify(file, null);
+        assertThat(says(found, "key")).isEqualTo("YES: The key of Ida Marrow was on the trust list and good when the ledger took it in.");
         assertThat(says(found, "ledger")).isEqualTo("NO: The trust list does not say of this key what the ledger says: somebody changed it by hand.");
         assertThat(found.holds()).isFalse();
     }
@@ -154,10 +156,10 @@ class VerifierTest {
         Verification.Thing yes = new Verification.Thing("signature", Holds.YES, "");
         Verification.Thing not = new Verification.Thing("record", Holds.NOT_LOOKED_AT, "");
         Verification.Thing no = new Verification.Thing("time", Holds.NO, "");
-        assertThat(new Verification("", List.of(), null).holds()).as("nothing looked at").isFalse();
-        assertThat(new Verification("", List.of(yes, not), null).holds()).isTrue();
-        assertThat(new Verification("", List.of(yes, no), null).holds()).isFalse();
-        assertThat(new Verification("", List.of(not, yes), null).holds()).isFalse();
+        assertThat(new Verification("", List.of(), null, null).holds()).as("nothing looked at").isFalse();
+        assertThat(new Verification("", List.of(yes, not), null, null).holds()).isTrue();
+        assertThat(new Verification("", List.of(yes, no), null, null).holds()).isFalse();
+        assertThat(new Verification("", List.of(not, yes), null, null).holds()).isFalse();
     }
 
     @Test

@@ -113,6 +113,40 @@ public final class Signings {
         return handle.createQuery("SELECT digest FROM sign_off").mapTo(String.class).list();
     }
 
+    /** Every one that nothing voids. */
+    public List<Line> standing() {
+        return handle.createQuery(LINES + " WHERE v.at IS NULL ORDER BY s.line").map(LINE).list();
+    }
+
+    /**
+     * A line of a ledger that was seen here.
+     *
+     * @param at when
+     */
+    public record Seen(int line, String digest, Instant at) { }
+
+    /** The highest line seen of the ledger of a workshop, or empty. */
+    public Optional<Seen> seen(String workshop) {
+        return handle.createQuery("SELECT line, digest, at FROM ledger_seen WHERE workshop = :workshop").bind("workshop", workshop)
+                .map((row, c) -> new Seen(row.getInt("line"), row.getString("digest"), Instant.ofEpochMilli(row.getLong("at")))).findOne();
+    }
+
+    /** Keeps a line as seen, when it is higher than the one that is kept. */
+    public void see(String workshop, Seen seen) {
+        bound("INSERT INTO ledger_seen (workshop, line, digest, at) VALUES (:workshop, :line, :digest, :at)"
+                + " ON CONFLICT (workshop) DO UPDATE SET line = excluded.line, digest = excluded.digest, at = excluded.at WHERE excluded.line > ledger_seen.line", workshop, seen);
+    }
+
+    /** Keeps a line as seen in the place of a higher one: a lead said that the ledger is to be gone by as it is. */
+    public void seeInstead(String workshop, Seen seen) {
+        bound("INSERT INTO ledger_seen (workshop, line, digest, at) VALUES (:workshop, :line, :digest, :at)"
+                + " ON CONFLICT (workshop) DO UPDATE SET line = excluded.line, digest = excluded.digest, at = excluded.at", workshop, seen);
+    }
+
+    private void bound(String sql, String workshop, Seen seen) {
+        handle.createUpdate(sql).bind("workshop", workshop).bind("line", seen.line()).bind("digest", seen.digest()).bind("at", seen.at().toEpochMilli()).execute();
+    }
+
     /** The key this person signs with, or empty. */
     public Optional<String> key(String account) {
         return handle.createQuery("SELECT key_id FROM signer WHERE account = :account").bind("account", account).mapTo(String.class).findOne();
