@@ -1,6 +1,7 @@
 package chock.board;
 
 import chock.board.store.Store;
+import chock.board.store.Unavailable;
 import chock.record.UnusableInput;
 import chock.rulebook.RuleBook;
 import io.javalin.Javalin;
@@ -24,12 +25,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
@@ -46,6 +52,12 @@ public final class Board implements AutoCloseable {
     static final String ALARM = "alarm";
     private static final int AT_ONCE = 20;
     private static final Duration KEYS_KEPT = Duration.ofDays(7);
+    /** How many connections are open at once; further ones wait until one of them ends. */
+    static final int MOST_CONNECTIONS = 500;
+    /** How long the head of a request may take, in seconds. */
+    private static final int HEAD_SECONDS = 10;
+    /** How long the store may take to say that it is there, in milliseconds. */
+    private static final int READY_MILLIS = 1_000;
 
     private final Store store;
     private final Shop shop;
@@ -59,11 +71,11 @@ public final class Board implements AutoCloseable {
     private final Judging judging;
     private final SigningDesk desk;
     private final PrometheusMeterRegistry metrics = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
-    private final ScheduledExecutorService again = Executors.newSingleThreadScheduledExecutor(task -> {
-        Thread thread = new Thread(task, "judging again");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ScheduledExecutorService again = Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "judging again"));
+    private final ScheduledExecutorService doorkeeper = Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "slow callers"));
+    private final ExecutorService asking = Executors.newSingleThreadExecutor(task -> daemon(task, "asking the store"));
+    private final SlowHeaders slow = new SlowHeaders(HEAD_SECONDS, System::nanoTime);
+    private CompletableFuture<Integer> asked = CompletableFuture.completedFuture(0);
     private final Javalin server;
     private final Optional<String> firstSecret;
     private volatile boolean stopping;
@@ -113,9 +125,18 @@ public final class Board implements AutoCloseable {
             server.start();
         } catch (RuntimeException e) {
             again.shutdownNow();
+            doorkeeper.shutdownNow();
+            asking.shutdownNow();
             throw UnusableInput.of("--port " + address.port(), "the board cannot listen there", "Stop what listens there, or name another port");
         }
+        slow.watch(doorkeeper);
         again.scheduleWithFixedDelay(this::judgeAgain, 0, 60, TimeUnit.SECONDS);
+    }
+
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
     }
 
     private void configure(JavalinConfig config, Address address, List<Route> api, String described) {
@@ -134,7 +155,13 @@ public final class Board implements AutoCloseable {
             handler.setMaxFormContentSize(SignPages.LARGEST_SIGN_OFF);
             handler.setMaxFormKeys(200);
         });
-        config.jetty.modifyServer(jetty -> jetty.setStopTimeout(10_000));
+        config.jetty.modifyServer(jetty -> {
+            jetty.setStopTimeout(10_000);
+            NetworkConnectionLimit limit = new NetworkConnectionLimit(MOST_CONNECTIONS, jetty);
+            // While all places are taken, whoever holds one and says nothing loses it soon.
+            limit.setEndPointIdleTimeout(2_000);
+            jetty.addBean(limit);
+        });
         config.jetty.addConnector((jetty, http) -> {
             http.setSendServerVersion(false);
             http.setRequestHeaderSize(16_384);
@@ -146,6 +173,7 @@ public final class Board implements AutoCloseable {
             connector.setHost(address.listen());
             connector.setPort(address.port());
             connector.setIdleTimeout(30_000);
+            connector.addBean(slow);
             return connector;
         });
         config.requestLogger.http((ctx, ms) -> said(ctx, ms));
@@ -193,8 +221,30 @@ public final class Board implements AutoCloseable {
     }
 
     private void ready(Context ctx) {
-        long waiting = store.read(lines -> lines.records().toJudgeAgain(judging.key(), clock.instant(), 1)).size();
-        ctx.status(stopping ? 503 : 200).contentType("text/plain").result(stopping ? "stopping\n" : waiting == 0 ? "ready\n" : "ready; some machines wait to be judged again\n");
+        Optional<Integer> waiting = stopping ? Optional.empty() : waiting();
+        ctx.status(waiting.isEmpty() ? 503 : 200).contentType("text/plain").result(stopping ? "stopping\n"
+                : waiting.isEmpty() ? "not ready: the store does not answer\n" : waiting.get() == 0 ? "ready\n" : "ready; some machines wait to be judged again\n");
+        if (waiting.isEmpty()) {
+            ctx.header("Retry-After", "10");
+        }
+    }
+
+    /** Whether machines wait to be judged again, 0 or 1; empty when the store does not say so at once. Who asks while it is still thinking gets the same answer. */
+    private Optional<Integer> waiting() {
+        CompletableFuture<Integer> answer;
+        synchronized (asking) {
+            boolean thinking = !asked.isDone();
+            asked = thinking ? asked : CompletableFuture.supplyAsync(() -> store.read(lines -> lines.records().toJudgeAgain(judging.key(), clock.instant(), 1)).size(), asking);
+            answer = asked;
+        }
+        try {
+            return Optional.of(answer.get(READY_MILLIS, TimeUnit.MILLISECONDS));
+        } catch (ExecutionException | TimeoutException e) {
+            return Optional.empty();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        }
     }
 
     private void refuse(Context ctx, Problem problem) {
@@ -216,6 +266,13 @@ public final class Board implements AutoCloseable {
         int misread = misread(e);
         if (misread > 0) {
             refuse(ctx, Problem.of(misread, misread == 413 ? "More was sent than is taken." : "What was sent cannot be read."));
+            return;
+        }
+        Optional<Unavailable> unavailable = Unavailable.of(e);
+        if (unavailable.isPresent()) {
+            journal.failure(clock.instant(), "store", e);
+            ctx.header("Retry-After", String.valueOf(unavailable.get().retryAfter()));
+            refuse(ctx, Problem.of(503, unavailable.get().says() + " Look whether what you sent was written before you send it again."));
             return;
         }
         String number = UUID.randomUUID().toString().substring(0, 8);
@@ -305,6 +362,8 @@ public final class Board implements AutoCloseable {
         journal.said(Instant.now(clock), "stopping");
         server.stop();
         again.shutdown();
+        doorkeeper.shutdownNow();
+        asking.shutdownNow();
         trial.close();
         rehearsal.close();
         try {

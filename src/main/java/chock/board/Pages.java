@@ -259,7 +259,7 @@ final class Pages {
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
                 .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict.open(), f -> f.state() == s, kept.id(), verdict.gate(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
-        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()));
+        List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()), datedBack(record, kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
                 assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
                 gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
@@ -296,13 +296,21 @@ final class Pages {
         return event.isEmpty() ? "" : store.read(lines -> lines.events().find(event)).filter(e -> id.equals(e.machine())).map(Events.Event::detail).orElse("");
     }
 
-    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite, Map<String, List<Photo>> photos) {
+    /** Of entries that were written late: when and why, by the id of the entry. */
+    private Map<String, String> datedBack(JobRecord record, String id) {
+        Map<String, String> late = new HashMap<>();
+        store.read(lines -> lines.events().of(id, Shop.DATED_BACK)).forEach(event -> late.put(event.detail().substring(0, event.detail().indexOf(' ')),
+                "written on " + Wording.moment(event.at(), record.zone()) + ". " + event.detail().substring(event.detail().indexOf(": ") + 2)));
+        return late;
+    }
+
+    private static List<Views.Line> timeLine(JobRecord record, String id, boolean mayWrite, Map<String, List<Photo>> photos, Map<String, String> late) {
         Map<String, String> correctedBy = new HashMap<>();
         record.entries().stream().filter(e -> e.corrects() != null).forEach(e -> correctedBy.put(e.corrects(), e.id()));
         List<Entry> newest = new ArrayList<>(record.entries());
         java.util.Collections.reverse(newest);
         newest.sort(java.util.Comparator.comparing((Entry e) -> e.at().earliest()).reversed());
-        return newest.stream().map(e -> Views.Line.of(e, record.nameOf(e.by()), correctedBy.getOrDefault(e.id(), ""),
+        return newest.stream().map(e -> Views.Line.of(e, record.nameOf(e.by()), correctedBy.getOrDefault(e.id(), ""), late.getOrDefault(e.id(), ""),
                 mayWrite && !correctedBy.containsKey(e.id()) && (e.deed().isEvidence() || e.deed() == Deed.DONE) ? "/machines/" + Query.encoded(id) + "/write?corrects=" + Query.encoded(e.id()) : "",
                 photos.getOrDefault(e.id(), List.of()).stream().map(p -> new Views.Link("/machines/" + Query.encoded(id) + "/photos/" + p.digest(), "Photo to " + e.id() + " by " + record.nameOf(p.by()) + (e.point() == null ? "" : ": " + Points.title(e.point())))).toList(),
                 mayWrite ? "/machines/" + Query.encoded(id) + "/photo?entry=" + Query.encoded(e.id()) : "")).toList();
@@ -393,7 +401,7 @@ final class Pages {
                     case ENGINE_RUNNING -> "Needs the engine running: see that first-start or indoor-run is released.";
                     case RIDING -> "Needs a ride: see that road-test is released.";
                 }, gate, card == null ? "" : card.remedy(), card == null || card.caution() == null ? "" : card.caution(), fields, card != null && card.wants().isEmpty() ? looks(record, asked.at(), gate, now) : List.of(), works, List.copyOf(judging.book().vocabulary().points()),
-                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "note"),
+                asked.corrected() == null ? "" : asked.corrected().id(), param(ctx, "reason"), faults, param(ctx, "when"), param(ctx, "late"), param(ctx, "note"),
                 closes(ctx, record), param(ctx, "defect"), dangers(ctx),
                 Stream.of("", "remark", "defect").map(kind -> new Views.Choice(kind, kind.isEmpty() ? "not said" : "a " + kind, kind.equals(param(ctx, "note-is")))).toList(), record.form() == RecordForm.NEWEST,
                 works.isEmpty() ? List.of() : tooled(record).map(t -> tool(ctx, t, "-" + t.work(), record, account)).toList()));
@@ -578,6 +586,9 @@ final class Pages {
         String note = text(ctx, "note").strip();
         if (!when.isEmpty()) {
             entry.put("at", when);
+            if (!text(ctx, "late").isBlank()) {
+                entry.put(Shop.LATE, text(ctx, "late").strip());
+            }
         }
         if (!note.isEmpty()) {
             entry.put("note", note);

@@ -54,7 +54,7 @@ final class PhotoPages {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, clock.instant());
         Entry entry = record.entry(entryId).orElseThrow(Refusal::notFound);
-        Views.Line line = Views.Line.of(entry, record.nameOf(entry.by()), "", "", List.of(), "");
+        Views.Line line = Views.Line.of(entry, record.nameOf(entry.by()), "", "", "", List.of(), "");
         Pages.show(ctx, "photo", new Add(Pages.frame(ctx, "Photo, " + kept.id()), kept.id(), Pages.name(record), "/machines/" + Query.encoded(kept.id()), entry.id(),
                 line.at() + " " + line.by() + " " + line.deed() + " " + line.what() + (line.is().isEmpty() ? "" : ": " + line.is()) + ". " + line.place() + ".", faults));
     }

@@ -19,7 +19,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,7 +39,13 @@ import java.util.function.Function;
  */
 public final class Shop {
     private static final int LONGEST_ENTRY = 4000;
+    private static final int LONGEST_REASON = 200;
     private static final int RUN_ATTEMPTS = 3;
+    /** An entry dated further back than this says why it is written only now. */
+    private static final Duration WRITTEN_LATE = Duration.ofHours(2);
+    /** Why an entry is written late; it goes into the journal and not into the record. */
+    static final String LATE = "late";
+    static final String DATED_BACK = "entry dated back";
 
     private final Store store;
     private final Judging judging;
@@ -134,7 +144,7 @@ public final class Shop {
      *
      * @param seen version of the record they had before them
      * @param entries without {@code id}, {@code by} and {@code seq}, which are given here; without {@code at}: now, and in the
-     *     order of the list
+     *     order of the list; with {@code late}, the reason, where {@code at} lies more than two hours back
      * @throws UnusableInput when an entry would be refused in a record file
      * @throws WrittenSince when somebody else wrote in between
      */
@@ -147,20 +157,51 @@ public final class Shop {
         JobRecord before = judging.read(kept, now);
         ObjectNode sheet = withPerson(kept, before, by);
         List<ObjectNode> further = named(kept, entries, by, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
+        List<SecondReader.Reading> late = late(id, further, before.zone(), now);
         Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
         ReadAs as = ReadAs.withEntriesFrom(kept.entries().size());
         if (!RunBeside.isRun(further)) {
-            return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, List.of(), List.of());
+            return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, List.of(), late);
         }
         for (int attempt = 1; ; attempt++) {
             try {
-                return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, beside(id, by, now), List.of());
+                return commit(kept, next, as, sheet, further, "entries written", by.id(), once, now, beside(id, by, now), late);
             } catch (RunBeside.WrittenMeanwhile other) {
                 // Somebody wrote to a machine beside it: the exhaust is in the room all the same, so it is told to what stands there now.
                 if (attempt == RUN_ATTEMPTS) {
                     throw new WrittenSince(other.machine());
                 }
             }
+        }
+    }
+
+    /** Takes the reasons out of entries that are dated back, and refuses those that have none. */
+    private static List<SecondReader.Reading> late(String record, List<ObjectNode> entries, ZoneId zone, Instant now) {
+        List<SecondReader.Reading> late = new ArrayList<>();
+        for (ObjectNode entry : entries) {
+            String at = entry.get("at").asText();
+            String reason = entry.path(LATE).asText("").strip();
+            entry.remove(LATE);
+            // Who corrects an entry writes why in any case.
+            String why = reason.isEmpty() && entry.has("corrects") ? entry.path("reason").asText("").strip() : reason;
+            if (isLongAgo(at, zone, now)) {
+                if (why.isEmpty() || why.length() > LONGEST_REASON) {
+                    throw UnusableInput.of(record, "the entry of " + at + " is written more than two hours later, and does not say why", "Write the reason as late, in up to " + LONGEST_REASON + " letters; leave at out when it is of now");
+                }
+                late.add(new SecondReader.Reading(DATED_BACK, entry.get("id").asText() + " of " + at + ": " + why));
+            }
+        }
+        return late;
+    }
+
+    /** What is no moment is left for the reader to refuse; a day without an hour may be any hour of it. */
+    private static boolean isLongAgo(String at, ZoneId zone, Instant now) {
+        try {
+            String tidy = at.strip().replace(' ', 'T');
+            Instant moment = LocalDateTime.parse(tidy.length() == 10 ? tidy + "T00:00" : tidy.substring(0, Math.min(16, tidy.length()))).atZone(zone).toInstant();
+            return moment.isBefore(now.minus(WRITTEN_LATE));
+        } catch (DateTimeException e) {
+            return false;
         }
     }
 

@@ -113,19 +113,19 @@ final class Views {
     }
 
     /** A line of the time line. */
-    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String correctLink,
+    record Line(String id, String at, String by, String deed, String what, String place, String is, String with, String corrects, String correctedBy, String note, String late, String correctLink,
                 List<Link> photos, String photoLink) {
-        static Line of(Entry e, String by, String correctedBy, String link, List<Link> photos, String photoLink) {
+        static Line of(Entry e, String by, String correctedBy, String late, String link, List<Link> photos, String photoLink) {
             String what = e.what() == null ? "" : e.deed() == Deed.DEFECT ? e.what() : e.what().replace('-', ' ');
             String reason = e.deed() == Deed.CLOSED ? ": " + e.reason() : "";
             return new Line(e.id(), e.at().toString(), by, e.deed().key().replace('-', ' '), what + reason, e.point() == null ? "" : Points.words(e.point()),
                     e.is() == null ? "" : e.is().toString().replace('-', ' '), e.with() == null ? "" : e.with(), e.corrects() == null ? "" : e.corrects() + ": " + e.reason(),
-                    correctedBy, e.note() == null ? "" : e.note() + (e.noteIs() == null ? "" : " (" + e.noteIs().name().toLowerCase(java.util.Locale.ROOT) + ")"), link, photos, photoLink);
+                    correctedBy, e.note() == null ? "" : e.note() + (e.noteIs() == null ? "" : " (" + e.noteIs().name().toLowerCase(java.util.Locale.ROOT) + ")"), late, link, photos, photoLink);
         }
     }
 
     record Write(Frame frame, String id, String name, long version, String back, String check, String look, String question, String at, String place, String needs, String wants, String remedy, String caution,
-                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm, List<Tool> tools) { }
+                 List<Field> fields, List<Link> looks, List<Choice> works, List<String> points, String corrects, String reason, List<String> faults, String when, String late, String note, String closes, String defect, List<Choice> dangers, List<Choice> notes, boolean laterForm, List<Tool> tools) { }
 
     /**
      * What work done with an instrument is asked besides.

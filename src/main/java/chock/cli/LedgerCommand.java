@@ -118,7 +118,7 @@ final class LedgerCommand implements Runnable {
     }
 
     /** Mends what a crash left. */
-    @Command(name = "recover", description = "Mend a last line torn by a crash, and write the trust list anew from the ledger. Takes away nothing that was acknowledged.")
+    @Command(name = "recover", description = "Mend a last line torn by a crash, and write the trust list anew from the ledger. What is left of the line is kept in a file beside it.")
     static final class Recover implements Callable<Integer> {
         private final Bench bench;
         @Mixin private HelpOption help;

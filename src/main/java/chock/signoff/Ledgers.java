@@ -134,6 +134,6 @@ public final class Ledgers {
         Disk.write(kept, torn, false);
         ledger.truncate();
         ledger.append(now, "recovered", JsonNodeFactory.instance.objectNode().put("bytes", torn.length).put("digest", Canonical.digest(torn)).put("kept", kept.getFileName().toString()), null);
-        return "The last line was torn; it was never acknowledged. Its " + torn.length + " bytes are kept in " + kept + ", and line " + ledger.lines().size() + " says so.";
+        return "The last line was torn. Whether somebody was told that it is written cannot be seen from it. Its " + torn.length + " bytes are kept in " + kept + ", and line " + ledger.lines().size() + " says so.";
     }
 }

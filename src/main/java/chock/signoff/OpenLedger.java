@@ -80,7 +80,7 @@ final class OpenLedger implements AutoCloseable {
             throw UnusableInput.of(file + ":" + text.bad(), "the ledger is not sound: " + text.why(), "Nothing is written to it: find out who changed it, and put the kept copy back");
         }
         if (text.torn().length > 0 && !mend) {
-            throw UnusableInput.of(file + ":" + (text.lines().size() + 1), "the last line is torn, as after a crash", "Nothing acknowledged was lost: 'chock ledger recover' mends it");
+            throw UnusableInput.of(file + ":" + (text.lines().size() + 1), "the last line is torn, as after a crash", "'chock ledger recover' keeps what is left of it and mends the ledger; hold the last line you know of against it");
         }
     }
 

@@ -124,11 +124,11 @@ class LedgerTest {
         int last = new String(good, StandardCharsets.UTF_8).lastIndexOf('\n', good.length - 2) + 1;
         for (int cut = last + 1; cut < good.length - 1; cut += 23) {
             Files.write(bench.ledger(), Arrays.copyOf(good, cut));
-            String torn = bench.ledger() + ":4: the last line is torn, as after a crash. Nothing acknowledged was lost: 'chock ledger recover' mends it";
+            String torn = bench.ledger() + ":4: the last line is torn, as after a crash. 'chock ledger recover' keeps what is left of it and mends the ledger; hold the last line you know of against it";
             assertThatThrownBy(() -> bench.sign()).isInstanceOf(UnusableInput.class).hasMessage(torn);
             assertThat(Ledgers.verify(bench.shop()).fault()).isEqualTo(torn);
             List<String> says = Ledgers.recover(bench.shop(), bench.clock()).says();
-            assertThat(says).singleElement().asString().contains("The last line was torn; it was never acknowledged. Its " + (cut - last) + " bytes are kept in ");
+            assertThat(says).singleElement().asString().contains("The last line was torn. Whether somebody was told that it is written cannot be seen from it. Its " + (cut - last) + " bytes are kept in ");
             List<LedgerLine> lines = Ledgers.lines(bench.ledger());
             assertThat(lines).extracting(LedgerLine::kind).containsExactly("key-trusted", "key-trusted", "refused", "recovered");
             assertThat(Files.readAllBytes(folder.resolve(lines.get(3).text("kept")))).isEqualTo(Arrays.copyOfRange(good, last, cut));

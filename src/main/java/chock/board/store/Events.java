@@ -39,6 +39,11 @@ public final class Events {
                 .bind("machine", machine).bind("account", account).bind("action", action).bind("detail", detail).mapTo(Long.class).one() > 0;
     }
 
+    /** Of one kind, of one machine, oldest first. */
+    public List<Event> of(String machine, String action) {
+        return handle.createQuery("SELECT * FROM event WHERE machine = :machine AND action = :action ORDER BY at, id").bind("machine", machine).bind("action", action).map(EVENT).list();
+    }
+
     /** Newest first. */
     public List<Event> latest(int from, int most) {
         return handle.createQuery("SELECT * FROM event ORDER BY at DESC, id LIMIT :most OFFSET :from").bind("most", most).bind("from", from).map(EVENT).list();

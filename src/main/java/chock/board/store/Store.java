@@ -24,6 +24,7 @@ public final class Store implements AutoCloseable {
     private static final String POSTGRESQL = "jdbc:postgresql:";
     private static final String FILE = "board.sqlite";
     private static final String PHOTOS = "photos";
+    private static final int BUSY_MILLIS = 20_000;
 
     private final HikariDataSource connections;
     private final Jdbi jdbi;
@@ -42,13 +43,18 @@ public final class Store implements AutoCloseable {
      * @throws UnusableInput when it cannot be used
      */
     public static Store open(String where) {
+        return open(where, BUSY_MILLIS);
+    }
+
+    /** @param busy how long a write waits for another program that has the store, in milliseconds; SQLite only */
+    public static Store open(String where, int busy) {
         boolean postgresql = where.startsWith(POSTGRESQL);
         if (!postgresql && where.startsWith("jdbc:")) {
             throw UnusableInput.of(shown(where), "this kind of store is not known", "Name a folder, or jdbc:postgresql://HOST/DATABASE");
         }
         HikariDataSource connections;
         try {
-            connections = new HikariDataSource(postgresql ? postgresql(where) : sqlite(folder(where)));
+            connections = new HikariDataSource(postgresql ? postgresql(where) : sqlite(folder(where), busy));
         } catch (RuntimeException e) {
             throw UnusableInput.of(shown(where), "the store cannot be reached: " + root(e), postgresql ? "See that the database runs and lets this user in" : "Name a folder this user may write to");
         }
@@ -108,13 +114,13 @@ public final class Store implements AutoCloseable {
         return folder;
     }
 
-    private static HikariConfig sqlite(Path folder) {
+    private static HikariConfig sqlite(Path folder, int busy) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl("jdbc:sqlite:" + folder.resolve(FILE));
         config.addDataSourceProperty("journal_mode", "WAL");
         config.addDataSourceProperty("synchronous", "FULL");
         config.addDataSourceProperty("foreign_keys", "true");
-        config.addDataSourceProperty("busy_timeout", "20000");
+        config.addDataSourceProperty("busy_timeout", String.valueOf(busy));
         // A write says so at its first word, so that two of them wait for each other and none has to give up half-way.
         config.addDataSourceProperty("transaction_mode", "IMMEDIATE");
         config.setMaximumPoolSize(4);
@@ -126,7 +132,9 @@ public final class Store implements AutoCloseable {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(url);
         config.setMaximumPoolSize(8);
-        config.setConnectionTimeout(20_000);
+        // A server that is gone is told soon, so that those who wait for it do not take all places.
+        config.setConnectionTimeout(5_000);
+        config.setValidationTimeout(2_000);
         return config;
     }
 
