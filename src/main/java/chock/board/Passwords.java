@@ -33,6 +33,9 @@ final class Passwords {
         if (password.length() > MOST) {
             return "A password has at most " + MOST + " characters.";
         }
+        if (CommonPasswords.isOne(password)) {
+            return "This is made of words that many people use as a password. Take several words that have nothing to do with each other.";
+        }
         return password.toLowerCase(java.util.Locale.ROOT).contains(accountId.toLowerCase(java.util.Locale.ROOT)) ? "A password does not contain the id it is for." : null;
     }
 

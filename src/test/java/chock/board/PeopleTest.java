@@ -8,6 +8,7 @@ import chock.board.store.Store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,6 +43,20 @@ class PeopleTest {
                 Refusal wrong = catchThrowableOfType(Refusal.class, () -> people.signIn(id, "guess", "10.0.0.1"));
                 assertThat(wrong.status()).as("all are counted under one key, whatever they are").isEqualTo(i < 5 ? 401 : 429);
             }
+        }
+    }
+
+    @Test
+    void a_password_that_many_people_use_is_refused_without_asking_anybody() {
+        for (String common : List.of("password1234", "Password2026!", "P@ssw0rd2026", "123456789012", "qwertyuiop123", "passwordpassword", "iloveyou2024", "Welcome12345", "letmeinletmein", "aaaaaaaaaaaa", "1q2w3e4r1q2w3e4r",
+                "Summer2025Summer", "motorcycle2026", "admin admin admin", "abcdefghijkl", "trustno1trustno1")) {
+            assertThat(Passwords.complaint(common, "ida")).as(common).contains("that many people use");
+        }
+        for (String own : List.of("quite another thing", "own words of k7m2p-9xq4r", "chalk bicycle lantern river", "vrqd-m2k9-x7tp-nh4w", "Zündkerzenschlüssel 14")) {
+            assertThat(Passwords.complaint(own, "ida")).as(own).isNull();
+        }
+        for (int i = 0; i < 1000; i++) {
+            assertThat(Passwords.complaint(Passwords.oneTime(), "ida-marrow")).isNull();
         }
     }
 }
