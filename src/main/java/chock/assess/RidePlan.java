@@ -94,7 +94,7 @@ public record RidePlan(boolean rideable, String says, List<Restraint> restraints
         }
         List<String> unknown = record.machine().history() == Machine.History.KNOWN ? List.of() : unsettled(restraint, settling, record.machine());
         return unknown.isEmpty() ? Optional.empty()
-                : Optional.of(restraint(restraint, restraint.because() + ", for all that is known: its history is not", unknown.stream(), Stream.of(), record.machine()));
+                : Optional.of(restraint(restraint, restraint.because() + ", or may be: history unknown", unknown.stream(), Stream.of(), record.machine()));
     }
 
     private static boolean isAfter(RideSheet.Restraint restraint, Entry entry, Machine machine) {

@@ -74,7 +74,7 @@ public record RunPlan(boolean mayRun, String says, List<String> caution, List<Am
         Map<Figure, Amount> known = hose ? behindAHose(run, aboveIdle) : inTheRoom(run, whyNoRun(gate), aboveIdle);
         level(run, Name.STOP, Figure.STOP_LEVEL, "stop at").ifPresent(stop -> known.put(Figure.STOP_LEVEL, stop));
         level(run, Name.START, Figure.START_LEVEL, "start, and come back, at or below").ifPresent(start -> known.put(Figure.START_LEVEL, start));
-        Set<Only> fits = hose ? EnumSet.of(Only.HOSE, aboveIdle ? Only.HOSE : Only.IDLE_HOSE) : EnumSet.of(Only.ROOM, known.containsKey(Figure.BETWEEN) ? Only.SERIES : Only.ROOM);
+        Set<Only> fits = hose ? EnumSet.of(Only.HOSE) : EnumSet.of(Only.ROOM, known.containsKey(Figure.BETWEEN) ? Only.SERIES : Only.ROOM);
         boolean refused = isFault(gate, "air.people") || !hose && (aboveIdle || run.air() == null || !allowed(run.air().forecast(), run));
         Map<Figure, Amount> spoken = spoken(known);
         List<Part> parts = run.sheet().parts().stream().filter(part -> !refused || part.whenRefused()).map(part -> part(part, fits, spoken)).filter(part -> !part.lines().isEmpty()).toList();

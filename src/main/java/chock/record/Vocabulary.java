@@ -32,6 +32,11 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
         return all;
     }
 
+    /** The same words, with other kinds of instrument. */
+    public Vocabulary withInstruments(Map<String, InstrumentKind> others) {
+        return new Vocabulary(points, aspects, works, others, limits, plausible, tooled, formerly, fields);
+    }
+
     /** What a place is called today; the name itself where the place was never renamed. */
     public String placeNow(String name) {
         for (String above : Entry.upFrom(name)) {

@@ -36,6 +36,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -73,6 +74,9 @@ final class Bench {
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
     private Instrument tool;
+    /** What is measured with, where a scenario says it; then the table gives the uncertainty of a reading that has none. */
+    private Vocabulary.InstrumentKind kind;
+    private final Set<String> byTable = new HashSet<>();
     private LocalDate lastDayOfTool;
     private JobRecord record;
     private final Map<Gate, Assessment> judged = new EnumMap<>(Gate.class);
@@ -127,7 +131,7 @@ final class Bench {
         }
         checkPoint(point);
         Value value = switch (known.form()) {
-            case AMOUNT -> new Value.Amount(amount(written, deed));
+            case AMOUNT -> new Value.Amount(deed == Deed.MEASURED ? reading(written) : Measured.parse(written));
             case ANSWER -> answer(known, written);
             case DAYS -> days(written);
             case CODE -> new Value.Code(written);
@@ -211,12 +215,17 @@ final class Bench {
         }
     }
 
-    private static Measured amount(String written, Deed deed) {
+    private Measured reading(String written) {
         Measured measured = Measured.parse(written);
-        if (deed == Deed.MEASURED && measured.uncertainty() == null) {
-            throw new NotUnderstood("'" + written + "': write the uncertainty, such as 3.1 mm ± 0.1 mm");
+        if (measured.uncertainty() != null) {
+            return measured;
         }
-        return measured;
+        if (kind == null) {
+            throw new NotUnderstood("'" + written + "': write the uncertainty, such as 3.1 mm ± 0.1 mm, or say before what kind of instrument is taken");
+        }
+        Quantity least = kind.leastOf(measured.value()).orElseThrow(() -> new NotUnderstood("a " + kind.name() + " does not measure '" + written + "'"));
+        byTable.add(nextId());
+        return new Measured(measured.value(), least);
     }
 
     private static Value answer(Vocabulary.Aspect aspect, String written) {
@@ -244,8 +253,18 @@ final class Bench {
         return instruments.get(instruments.size() - 1).id();
     }
 
+    /** Readings without an uncertainty have from now on the one the table gives for this kind. */
+    void takeInstrument(String name) {
+        kind = book.vocabulary().instruments().get(name);
+        if (kind == null) {
+            throw unknown("there is no instrument", name, book.vocabulary().instruments().keySet());
+        }
+        instruments.add(new Instrument(name + "-" + (instruments.size() + 1), name, null, today.minusYears(1), today.plusYears(1)));
+    }
+
     void takeAnotherInstrument() {
         instrument();
+        kind = null;
         instruments.add(new Instrument("second-gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
     }
 
@@ -322,7 +341,11 @@ final class Bench {
     private void add(String by, Deed deed, String point, String what, Value is, String with, Ago ago) {
         LocalDateTime exactly = ago.before(today.atTime(time));
         LocalDateTime at = exactly == null ? LocalDateTime.of(today.minus(ago.days()), ago.days().isZero() ? writtenBefore > 0 ? FIRST_ENTRY_OF_A_READY_MACHINE : FIRST_ENTRY_TODAY : FIRST_ENTRY).plusMinutes(entries.size() - writtenBefore) : exactly;
-        entries.add(new Entry("e" + (entries.size() + 1), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
+        entries.add(new Entry(nextId(), new Moment(at.toLocalDate(), at.toLocalTime(), ZONE), by, deed, point, what, is, with, null, null, null, 0));
+    }
+
+    private String nextId() {
+        return "e" + (entries.size() + 1);
     }
 
     void maker(String limit, String point, String sense, Quantity quantity) {
@@ -423,7 +446,7 @@ final class Bench {
 
     /** The scenario as it was put together, or null when it expects nothing. */
     Scenario scenario(String place, String name) {
-        return expected.isEmpty() ? null : new Scenario(place, name, record(), judgedAt(), workshop, Set.copyOf(judged.keySet()), List.copyOf(expected), found());
+        return expected.isEmpty() ? null : new Scenario(place, name, record(), Set.copyOf(byTable), judgedAt(), workshop, Set.copyOf(judged.keySet()), List.copyOf(expected), found());
     }
 
     private List<Scenario.Place> found() {

@@ -387,6 +387,12 @@ public final class BenchSteps {
         open().takeAnotherInstrument();
     }
 
+    @Given("a {thing} is taken from here on")
+    @Explained(value = "Later readings are taken with an instrument of this kind; one without an uncertainty has the least that is believed of the kind.", example = "a steel-rule is taken from here on")
+    public void instrument(String kind) {
+        open().takeInstrument(kind);
+    }
+
     @Given("the maker says {limit} {sense} {quantity}{at}")
     @Explained(value = "A figure from the maker's manual, for the whole machine or one place.", example = "the maker says brakes.pad-thickness at least 2.0 mm")
     public void maker(String limit, String sense, Quantity value, String place) {
@@ -515,6 +521,27 @@ public final class BenchSteps {
     @Explained(value = "The reading of the meter at which the plan of a run under a roof ends it.", example = "the run ends at 100 ppm")
     public void runEndsAt(Quantity reading) {
         bench.expect(new Expected.RunEndsAt(reading));
+    }
+
+    @Then("the {gate} is planned as")
+    @Explained(value = "The plan of the ride at road-test, or of the run under a roof at indoor-run: every line of it, below the step between two lines of three quotation marks.", example = "the road-test is planned as")
+    public void planned(Gate gate, String lines) {
+        if (gate != Gate.ROAD_TEST && gate != Gate.INDOOR_RUN) {
+            throw new NotUnderstood("only road-test and indoor-run have a plan");
+        }
+        bench.expect(new Expected.Planned(gate, lines.lines().map(String::strip).filter(line -> !line.isEmpty()).toList()));
+    }
+
+    @Then("the ride is held back because {string}")
+    @Explained(value = "Everything that holds the ride back, in the words of its plan; semicolons between several.", example = "the ride is held back because \"The top end is fresh; A tyre is new\"")
+    public void heldBack(String because) {
+        bench.expect(new Expected.HeldBack(List.of(because.split("; "))));
+    }
+
+    @Then("nothing holds the ride back")
+    @Explained(value = "The plan of the ride has no restraint for this machine.", example = "nothing holds the ride back")
+    public void notHeldBack() {
+        bench.expect(new Expected.HeldBack(List.of()));
     }
 
     @Then("the {gate} is released")

@@ -127,7 +127,7 @@ public record Boundaries(List<Row> rows) {
             // A reading set aside or contradicted by another would not be the only one any more.
             List<Entry> entries = r.entries().stream().map(e -> e != old ? e : e.withValue(instead)).toList();
             JobRecord changed = r.withEntries(entries);
-            Scenario trial = new Scenario(scenario.place(), scenario.name(), changed, scenario.asOf(), scenario.workshop(), scenario.gates(), scenario.expected(), List.of());
+            Scenario trial = new Scenario(scenario.place(), scenario.name(), changed, scenario.byTable(), scenario.asOf(), scenario.workshop(), scenario.gates(), scenario.expected(), List.of());
             return trial.judgedBy(book).gates().stream().flatMap(g -> g.findings().stream()).filter(f -> f.check().equals(place.check()))
                     .flatMap(f -> f.places().stream()).filter(p -> p.point().equals(place.found().point())).map(p -> p.state().id()).findFirst().orElse("not asked");
         }

@@ -37,7 +37,14 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
         /** A number, a sense or a date of a limit. */ LIMIT,
         /** A rule, left out. */ RULE,
         /** A field of a card. */ CARD,
-        /** A condition of a rule. */ CONDITION
+        /** A condition of a rule. */ CONDITION,
+        /** A line, a step or a figure of a plan. */ PLAN,
+        /** What is believed of a kind of instrument. */ INSTRUMENT;
+
+        /** True when scenarios of any system may notice, and which can is known by what they expect. */
+        boolean isOfNoSystem() {
+            return this == CARD || this == PLAN || this == INSTRUMENT;
+        }
     }
 
     /** Rules that do nothing unless a house has a card that says when it is asked. */

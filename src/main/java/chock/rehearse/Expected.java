@@ -4,6 +4,7 @@ import chock.assess.Assessment;
 import chock.assess.Finding;
 import chock.assess.GateVerdict;
 import chock.assess.OrderOfWork;
+import chock.assess.RidePlan;
 import chock.assess.State;
 import chock.assess.facts.RunLevel;
 import chock.quantity.Quantity;
@@ -300,6 +301,43 @@ sealed interface Expected {
         public Optional<String> otherwise(Assessment judged) {
             Applied stop = at(judged, Gate.INDOOR_RUN).run().levels().get(RunLevel.Name.STOP);
             return unless(stop != null && stop.bounds().high().compareTo(reading) == 0, stop == null ? "the plan names no reading" : stop.words());
+        }
+    }
+
+    /** Something of the plan of a ride or of a run under a roof. */
+    sealed interface OfThePlan extends AtOneGate {
+        @Override
+        default String check() {
+            return null;
+        }
+    }
+
+    /** A plan from its first line to its last: of the ride at road-test, of the run under a roof at indoor-run. */
+    record Planned(Gate gate, List<String> lines) implements OfThePlan {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> found = PlanInWords.of(judged, gate);
+            for (int i = 0; i < Math.max(found.size(), lines.size()); i++) {
+                String there = i < found.size() ? found.get(i) : "the plan has ended";
+                if (i >= lines.size() || !there.equals(lines.get(i))) {
+                    return Optional.of("line " + (i + 1) + " is: " + there);
+                }
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** Everything that holds the ride back, in the order of the plan. */
+    record HeldBack(List<String> because) implements OfThePlan {
+        @Override
+        public Gate gate() {
+            return Gate.ROAD_TEST;
+        }
+
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> found = RidePlan.of(judged.record(), judged).stream().flatMap(plan -> plan.restraints().stream()).map(RidePlan.Restraint::because).toList();
+            return unless(found.equals(because), found.isEmpty() ? "nothing holds the ride back" : "it is held back: " + String.join("; ", found));
         }
     }
 

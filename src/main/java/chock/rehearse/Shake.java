@@ -78,7 +78,7 @@ public final class Shake {
     private static Shaken of(RuleBook book, List<Scenario> scenarios, Predicate<Change> which, List<String> idle) {
         Shake shake = new Shake(book, scenarios);
         ConditionChanges conditions = new ConditionChanges(book);
-        List<Change> changes = Stream.of(Change.of(book), CardChanges.of(book), conditions.all()).flatMap(List::stream).filter(which).toList();
+        List<Change> changes = Stream.of(Change.of(book), CardChanges.of(book), conditions.all(), PlanChanges.of(book), InstrumentChanges.of(book)).flatMap(List::stream).filter(which).toList();
         conditions.compile(changes);
         List<Unnoticed> unnoticed = changes.parallelStream().filter(change -> !shake.isNoticed(change))
                 .map(c -> new Unnoticed(c.subject(), c.what(), c.where(), c.toWrite())).toList();
@@ -110,14 +110,14 @@ public final class Shake {
      * where no finding names it; a rule of its whole system, general reasoning of all.
      */
     private List<Scenario> candidates(Change change) {
-        List<Scenario> able = (isGeneral(change.subject()) || change.kind() == Change.Kind.CARD ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of())).stream().filter(change.concerns()).toList();
+        List<Scenario> able = (isGeneral(change.subject()) || change.kind().isOfNoSystem() ? scenarios : bySystem.getOrDefault(system(change.subject()), List.of())).stream().filter(change.concerns()).toList();
         if (change.kind() == Change.Kind.LIMIT) {
             Set<String> held = able.stream().flatMap(s -> s.found().stream()).filter(p -> p.found().limit() != null && p.found().limit().id().equals(change.subject()))
                     .map(Scenario.Place::check).collect(Collectors.toSet());
             List<Scenario> near = able.stream().filter(s -> s.isAboutAGate() || s.expected().stream().anyMatch(e -> held.contains(e.check()))).toList();
             able = held.isEmpty() ? able : near;
         }
-        if (change.kind() == Change.Kind.CARD) {
+        if (change.kind().isOfNoSystem()) {
             return able;
         }
         // The scenarios of the general reasoning hold it by themselves; the others would take hours to be asked.

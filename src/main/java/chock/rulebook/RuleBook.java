@@ -156,6 +156,16 @@ public final class RuleBook {
         return new RuleBook(version, trial(), library, changed, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, rules, without, house, new ConcurrentHashMap<>(), position, register, new Kept());
     }
 
+    /** This rule book with other plans of a ride and of a run under a roof, for trying what a change would do; it says so in its digest. */
+    public RuleBook withPlans(RideSheet otherRide, RunSheet otherRun) {
+        return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, otherRide, otherRun, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, register, new Kept());
+    }
+
+    /** This rule book with other words for what can be written, for trying what a change would do; it says so in its digest. */
+    public RuleBook withVocabulary(Vocabulary other) {
+        return new RuleBook(version, trial(), library, cards, limits, codes, other, ride, run, complete, reviewEvery, longestRelease, rules, without, house, laidOut, position, register, new Kept());
+    }
+
     /** This rule book with other reasoning, for trying what a change would do; it says so in its digest. */
     RuleBook reasoningBy(Rules other) {
         return new RuleBook(version, trial(), library, cards, limits, codes, vocabulary, ride, run, complete, reviewEvery, longestRelease, () -> other, without, house, laidOut, position, register, new Kept());

@@ -13,9 +13,8 @@ public record RunSheet(List<String> caution, List<Part> parts) {
     /** Which runs a line is for. */
     public enum Only {
         /** Exhaust led outdoors by a hose. */ HOSE,
-        /** The same, at idle. */ IDLE_HOSE,
         /** Exhaust into the room. */ ROOM,
-        /** The same, in several runs. */ SERIES
+        /** Exhaust into the room, in several runs. */ SERIES
     }
 
     /** The figures a line may name in braces. */

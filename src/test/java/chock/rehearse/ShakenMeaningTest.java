@@ -22,8 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Changes of what cards and conditions mean: a scenario notices each of them. Every build tries a fixed share of them on a few
- * systems; {@code -Dchock.shake=cards} tries those of all cards, {@code whole} those of all conditions as well.
+ * Changes of what cards, conditions, plans and instruments mean: a scenario notices each of them. Every build tries those of
+ * instruments, and a fixed share of the others on a few systems; {@code -Dchock.shake=cards} tries those of all cards and plans, {@code whole} those of all conditions as well.
  */
 class ShakenMeaningTest {
     private static final String ASKED = System.getProperty("chock.shake", "share");
@@ -33,7 +33,7 @@ class ShakenMeaningTest {
     private static final int SHARE = 24;
     /** And one in so many of those listed as equivalent. */
     private static final int SHARE_OF_LISTED = 8;
-    private static final List<String> SOME = List.of("features/controls", "features/show", "features/evidence");
+    private static final List<String> SOME = List.of("features/controls", "features/show", "features/evidence", "features/air/plan.feature", "features/roadtest/plan.feature");
     private static final Set<String> TRIED = Set.of("controls", "show", "evidence");
     private static final RuleBook BOOK = RuleBook.shipped();
 
@@ -66,13 +66,13 @@ class ShakenMeaningTest {
 
     private static boolean isTried(Change change) {
         String id = change.subject();
-        boolean all = ASKED.equals("whole") || ASKED.equals("cards") && change.kind() == Change.Kind.CARD;
+        boolean all = ASKED.equals("whole") || ASKED.equals("cards") && change.kind() != Change.Kind.CONDITION || change.kind() == Change.Kind.INSTRUMENT;
         // What has to be allowed before is noticed by the order of work alone, which takes long.
-        return all || !change.what().startsWith("needs ") && TRIED.contains(id.substring(0, id.indexOf('.'))) && Math.floorMod((id + change.what()).hashCode(), SHARE) == 0;
+        return all || !change.what().startsWith("needs ") && (change.kind() == Change.Kind.PLAN || TRIED.contains(id.substring(0, id.indexOf('.')))) && Math.floorMod((id + change.what()).hashCode(), SHARE) == 0;
     }
 
     @ParameterizedTest
-    @EnumSource(value = Change.Kind.class, names = {"CARD", "CONDITION"})
+    @EnumSource(value = Change.Kind.class, names = {"CARD", "CONDITION", "PLAN", "INSTRUMENT"})
     void everyChangeOfMeaningIsNoticedByAScenario(Change.Kind kind) {
         Shake.Shaken shaken = Shake.of(BOOK, rehearsed, new Scope(null, false), change -> change.kind() == kind && isTried(change) && !open.containsKey(key(change)));
         assertThat(shaken.changes()).isGreaterThan(8);
@@ -88,7 +88,7 @@ class ShakenMeaningTest {
 
     @Test
     void whatIsListedIsAChange() {
-        List<String> changes = Stream.of(CardChanges.of(BOOK), new ConditionChanges(BOOK).all()).flatMap(List::stream).map(ShakenMeaningTest::key).toList();
+        List<String> changes = Stream.of(CardChanges.of(BOOK), new ConditionChanges(BOOK).all(), PlanChanges.of(BOOK), InstrumentChanges.of(BOOK)).flatMap(List::stream).map(ShakenMeaningTest::key).toList();
         assertThat(changes).containsAll(equivalent.keySet()).containsAll(open.keySet());
         assertThat(equivalent.size() * 50).as("at most two in a hundred").isLessThanOrEqualTo(changes.size());
     }
@@ -97,7 +97,7 @@ class ShakenMeaningTest {
     @Test
     void whatIsListedAsEquivalentJudgesItsScenarioAlike() {
         ConditionChanges conditions = new ConditionChanges(BOOK);
-        List<Change> listed = Stream.of(CardChanges.of(BOOK), conditions.all()).flatMap(List::stream).filter(change -> equivalent.containsKey(key(change)))
+        List<Change> listed = Stream.of(CardChanges.of(BOOK), conditions.all(), PlanChanges.of(BOOK), InstrumentChanges.of(BOOK)).flatMap(List::stream).filter(change -> equivalent.containsKey(key(change)))
                 .filter(change -> !ASKED.equals("share") || Math.floorMod(key(change).hashCode(), SHARE_OF_LISTED) == 0).toList();
         assertThat(listed).isNotEmpty();
         conditions.compile(listed);

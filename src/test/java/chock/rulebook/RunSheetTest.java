@@ -50,7 +50,7 @@ class RunSheetTest {
             {say: "Two people."}     | {say: "2 people."}           | a number in the words has no source
             at {stop-level}          | at {level}                   | '{level}' is not a figure of a run
             at {stop-level}          | at {stop-level               | is not a figure of a run
-            only: room               | only: garage                 | 'garage': write one of hose, idle-hose, room, series
+            only: room               | only: garage                 | 'garage': write one of hose, room, series
             id: stop                 | id: who                      | 'who' stands twice
             id: stop                 | id: halt                     | a run needs to say who may be there and when to stop
             numbered: no             | numbered: perhaps            | 'perhaps': write yes or no
