@@ -584,6 +584,16 @@ public final class Requirements {
                 && (!wanted.faulty(evidence) || wanted.isMendedBy(work.entry(), evidence)));
     }
 
+    /** True when the record says that the maker's book was searched for this limit in vain. */
+    public boolean makerSaysNone(String limit, String point) {
+        return record.maker().figure(limit, point).isEmpty() && record.maker().saysNone(limit, point);
+    }
+
+    /** True when there is a maker's figure for this limit, and one person alone has read it. */
+    public boolean makerReadByOne(String limit, String point) {
+        return record.maker().figure(limit, point).filter(figure -> figure.secondedBy() == null).isPresent();
+    }
+
     /** True when the local code sets this limit for other machines only: registered later, or faster. */
     public boolean exemptByLaw(String limit) {
         return book.exemptByLaw(limit, record);

@@ -357,6 +357,10 @@ final class Bench {
         noneFound.remove(limit);
     }
 
+    void makerReadByOne() {
+        figures.replaceAll(f -> new MakerFigure(f.limit(), f.point(), f.atLeast(), f.atMost(), f.nominal(), f.document(), f.page(), f.by(), null));
+    }
+
     void noWordFromMaker(String limit) {
         if (!noneFound.remove(limit)) {
             throw unknown("no maker's figure is asked for", limit, noneFound);

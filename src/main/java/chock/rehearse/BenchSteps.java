@@ -399,6 +399,12 @@ public final class BenchSteps {
         open().maker(limit, place, sense, value);
     }
 
+    @Given("nobody else has read the maker's figures")
+    @Explained(value = "The maker's figures said so far were read by one person, and nobody seconds them.", example = "nobody else has read the maker's figures")
+    public void readByOne() {
+        open().makerReadByOne();
+    }
+
     @Given("no word from the maker on {limit}")
     @Explained(value = "The record does not even say that no maker's figure was found.", example = "no word from the maker on brakes.pad-thickness")
     public void noWord(String limit) {

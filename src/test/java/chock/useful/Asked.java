@@ -87,6 +87,13 @@ final class Asked {
         say("every caliper of a disc brake", (s, e, i) -> brake(s, e, "disc"));
         say("every brake disc", (s, e, i) -> brake(s, e, "disc"));
         say("every drum brake", (s, e, i) -> brake(s, e, "drum"));
+        // Every machine of a sheet has its figures stamped on.
+        say("every brake disc, unless it carries no legible figure", (s, e, i) -> brake(s, e, "disc"));
+        say("every drum brake, unless its drum carries no legible figure", (s, e, i) -> brake(s, e, "drum"));
+        say("every brake disc that was looked over for its maker's figure and carries none", (s, e, i) -> false);
+        say("every brake drum that was looked over for its maker's figure and carries none", (s, e, i) -> false);
+        say("every brake disc without a figure, on it or in its maker's book", (s, e, i) -> false);
+        say("every brake drum without a figure, on it or in its maker's book", (s, e, i) -> false);
         say("every brake", (s, e, i) -> brake(s, e));
         say("every drum brake worked by cable or rod", (s, e, i) -> brake(s, e, "drum") && workedBy(s, e, "cable", "rod"));
         say("every brake worked by cable or rod", (s, e, i) -> workedBy(s, e, "cable", "rod"));
