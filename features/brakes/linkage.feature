@@ -171,6 +171,40 @@ Feature: Lever, cable, rod and linkage
         | 30 mm ± 1 mm | doubt |
         | 31 mm ± 1 mm | fault |
 
+    Scenario Outline: a hand lever works the rear brake, as on many mopeds
+      Given a motorcycle with a cable drum in front and a cable drum behind
+      And the machine is a moped
+      And rear-brake/control seen control-kind hand-lever
+      And rear-brake/control measured free-play <play>
+      Then brakes.free-play is <state> at rear-brake/control
+
+      # 5 to 10 mm at the tip: common practice
+      Examples:
+        | play          | state |
+        | 4 mm ± 1 mm   | fault |
+        | 6.5 mm ± 1 mm | met   |
+        | 11 mm ± 1 mm  | fault |
+        | 25 mm ± 1 mm  | fault |
+
+    Scenario Outline: a pedal all the same
+      Given a motorcycle with a cable drum in front and a cable drum behind
+      And the machine is a moped
+      And rear-brake/control seen control-kind hand-lever
+      And <what>
+      And rear-brake/control measured free-play 7 mm ± 1 mm
+      Then brakes.free-play is fault at rear-brake/control
+
+      Examples:
+        | what                                                      |
+        | tom wrote that rear-brake/control seen control-kind pedal |
+        | rear-brake/control was replaced                           |
+
+    Scenario: a hand lever by hearsay is a pedal
+      Given a motorcycle with a cable drum in front and a cable drum behind
+      And rear-brake/control told control-kind hand-lever
+      And rear-brake/control measured free-play 7 mm ± 1 mm
+      Then brakes.free-play is fault at rear-brake/control
+
     Scenario: nobody measured
       Given a motorcycle with a cable drum in front and a rod drum behind
       Then brakes.free-play is missing

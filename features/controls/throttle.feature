@@ -145,7 +145,23 @@ Feature: Throttle
         | headlamp/shell     | damaged    |
         | steering/handlebar | adjusted   |
         | oil/pump           | adjusted   |
+        | oil/pump-cable     | adjusted   |
         | electrics/switches | damaged    |
+
+    Scenario Outline: the oil pump of a four-stroke has no part of the throttle
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the engine is a four-stroke
+      And controls/throttle tried return-at-left-lock snaps-shut
+      And controls/throttle tried return-straight-ahead snaps-shut
+      And controls/throttle tried return-at-right-lock snaps-shut
+      And oil/pump was <work>
+      Then controls.throttle-return is met at controls/throttle
+
+      Examples:
+        | work     |
+        | repaired |
+        | replaced |
+        | adjusted |
 
     Scenario: asked of an electric machine as well
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -441,6 +441,109 @@ Feature: Lamps
         | 2.00 | doubt |
         | 2.05 | fault |
 
+    Scenario Outline: GB, a cut-off, by height
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen beam-pattern cut-off
+      And headlamp measured lamp-height <height>
+      And headlamp measured beam-fall <fall> % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is <state>
+      And the limit came from "MOT inspection manual"
+
+      # GB inspection manual 4.1.2 (2022), read in a copy; no law sets it
+      Examples:
+        | height          | fall | state |
+        | 780 mm ± 10 mm  | 0.45 | fault |
+        | 780 mm ± 10 mm  | 0.50 | doubt |
+        | 780 mm ± 10 mm  | 0.65 | met   |
+        | 780 mm ± 10 mm  | 2.60 | met   |
+        | 780 mm ± 10 mm  | 2.75 | doubt |
+        | 780 mm ± 10 mm  | 2.80 | fault |
+        | 900 mm ± 10 mm  | 1.20 | fault |
+        | 900 mm ± 10 mm  | 1.25 | doubt |
+        | 900 mm ± 10 mm  | 1.40 | met   |
+        | 900 mm ± 10 mm  | 2.60 | met   |
+        | 900 mm ± 10 mm  | 2.80 | fault |
+
+    Scenario Outline: GB, a hot spot, by height
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen beam-pattern hot-spot
+      And headlamp measured lamp-height <height>
+      And headlamp measured beam-fall <fall> % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is <state>
+
+      # GB inspection manual 4.1.2 (2022), read in a copy; no law sets it
+      Examples:
+        | height          | fall | state |
+        | 780 mm ± 10 mm  | 0.15 | met   |
+        | 780 mm ± 10 mm  | 1.85 | met   |
+        | 780 mm ± 10 mm  | 2.00 | doubt |
+        | 780 mm ± 10 mm  | 2.05 | fault |
+        | 900 mm ± 10 mm  | 0.15 | met   |
+        | 900 mm ± 10 mm  | 2.60 | met   |
+        | 900 mm ± 10 mm  | 2.75 | doubt |
+        | 900 mm ± 10 mm  | 2.80 | fault |
+
+    Scenario Outline: GB, a lamp at 850 mm, or too close to it: what all bands allow
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen beam-pattern cut-off
+      And headlamp measured lamp-height <height>
+      And headlamp measured beam-fall <fall> % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is <state>
+      And the limit came from "MOT inspection manual"
+
+      # GB inspection manual 4.1.2 (2022), read in a copy; no law sets it
+      Examples:
+        | height          | fall | state |
+        | 850 mm ± 10 mm  | 0.65 | fault |
+        | 845 mm ± 10 mm  | 0.65 | fault |
+        | 855 mm ± 10 mm  | 2.60 | fault |
+        | 850 mm ± 10 mm  | 1.40 | met   |
+        | 840 mm ± 10 mm  | 0.65 | fault |
+        | 839 mm ± 10 mm  | 0.65 | met   |
+        | 861 mm ± 10 mm  | 2.60 | met   |
+
+    Scenario Outline: GB, kind or height not seen, or seen of another lamp: what all bands allow
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp <first>
+      And headlamp <then>
+      And headlamp measured beam-fall 0.65 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is fault
+
+      Examples:
+        | first                               | then                                |
+        | seen beam-pattern cut-off           | seen beam-pattern none              |
+        | measured lamp-height 780 mm ± 10 mm | measured lamp-height 790 mm ± 10 mm |
+        | told beam-pattern cut-off           | measured lamp-height 780 mm ± 10 mm |
+        | seen beam-pattern cut-off           | told lamp-height 780 mm ± 10 mm     |
+
+    Scenario: GB, another lamp since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And headlamp seen beam-pattern cut-off
+      And headlamp measured lamp-height 780 mm ± 10 mm
+      And headlamp was replaced
+      And headlamp measured beam-fall 0.65 % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is fault
+
+    Scenario Outline: kind and height count where the code has bands for them, and nowhere else
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      And headlamp seen beam-pattern cut-off
+      And headlamp measured lamp-height 780 mm ± 10 mm
+      And headlamp measured beam-fall <fall> % ± 0.1 %
+      And headlamp tried beam-direction straight
+      Then electrics.headlamp-aim is <state>
+
+      Examples:
+        | territory | fall | state |
+        | DE        | 0.20 | met   |
+        | US-VA     | 1.10 | met   |
+        | US-VA     | 1.80 | fault |
+
     Scenario: a good reading alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And headlamp measured beam-fall 1.20 % ± 0.1 %

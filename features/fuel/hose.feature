@@ -401,3 +401,101 @@ Feature: Fuel hose
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       Then fuel.hose-run is not applicable
+
+  @fuel.metal-pipe
+  Rule: Metal pipe has no date, and is whole and tight
+
+    Scenario: copper from tap to carburettor
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole
+      Then fuel.metal-pipe is met at fuel/hose
+      And it holds until 2027-05-25
+      And fuel.hose-age is not applicable
+      And fuel.hose-condition is not applicable
+      And fuel.hose-grade is not applicable
+
+    Scenario: nobody looked along it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      Then fuel.metal-pipe is missing at fuel/hose
+      And it holds first-start, indoor-run, road-test, hand-over and no other gate
+      And it is safety-critical
+
+    Scenario Outline: what is wrong with it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe <found>
+      Then fuel.metal-pipe is fault at fuel/hose
+
+      Examples:
+        | found       |
+        | cracked     |
+        | kinked      |
+        | chafed      |
+        | corroded    |
+        | loose-union |
+
+    Scenario: a good look alone does not end a fault
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe cracked
+      And tom wrote that fuel/hose seen metal-pipe whole
+      Then fuel.metal-pipe is fault
+
+    Scenario Outline: a piece of rubber in it, or hearsay
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose <line>
+      And fuel/hose seen metal-pipe whole
+      Then fuel.metal-pipe is not applicable
+      And fuel.hose-age is missing
+      And fuel.hose-condition is missing
+      And fuel.hose-grade is missing
+
+      Examples:
+        | line                       |
+        | seen fuel-line part-rubber |
+        | told fuel-line all-metal   |
+
+    Scenario: a hard hose stays a hard hose until it was replaced
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose tried fuel-hose hard
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole
+      Then fuel.hose-condition is fault
+      And fuel.metal-pipe is not applicable
+
+    Scenario: metal in place of an old hose
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen date-mark 1998-05
+      And fuel/hose was replaced
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole
+      Then fuel.metal-pipe is met
+      And fuel.hose-age is not applicable
+
+    Scenario: a new line is looked at anew
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole
+      And fuel/hose was replaced
+      Then fuel.metal-pipe is not applicable
+      And fuel.hose-age is missing
+
+    Scenario: worked on since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole
+      And fuel/hose was repaired
+      Then fuel.metal-pipe is stale
+
+    Scenario Outline: how long it holds
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe whole <ago> months ago
+      Then fuel.metal-pipe is <state>
+
+      Examples:
+        | ago | state |
+        | 6   | met   |
+        | 7   | stale |

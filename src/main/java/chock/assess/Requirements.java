@@ -36,6 +36,7 @@ import chock.rulebook.LaidOut;
 import chock.rulebook.Limit;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
+import chock.rulebook.Source;
 import chock.rulebook.Touch;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -582,6 +583,39 @@ public final class Requirements {
     public boolean undone(String check, String point, Work work, Evidence evidence) {
         return wantedFor(new Required(check, point)).stream().anyMatch(wanted -> wanted.key().equals(evidence.key()) && work.undoes(wanted, evidence)
                 && (!wanted.faulty(evidence) || wanted.isMendedBy(work.entry(), evidence)));
+    }
+
+    /** True when this is what was seen last of a thing that decides which limit is asked, and the part was not replaced since. */
+    public boolean lastSaw(String point, String aspect, String word) {
+        return lastSeen(point, aspect).filter(is -> is instanceof Value.Answer answer && answer.word().equals(word)).isPresent();
+    }
+
+    // Empty where nobody saw it at first hand, where the part was replaced since, and where two that may be the last differ.
+    private Optional<Value> lastSeen(String point, String aspect) {
+        List<Evidence> seen = statements.stream().filter(one -> one.entry().point().equals(point) && one.aspect().equals(aspect) && one.isFirstHand())
+                .filter(one -> !corrections.containsKey(one.id()) && !one.impossible()).toList();
+        List<Value> last = seen.stream().filter(one -> seen.stream().noneMatch(other -> other.laterThan(one))).filter(one -> worksAround(point).stream()
+                .noneMatch(work -> work.entry().what().equals("replaced") && Entry.covers(work.entry().point(), point) && work.mayFollow(one))).map(one -> one.entry().is()).distinct().toList();
+        return last.size() == 1 ? Optional.of(last.get(0)) : Optional.empty();
+    }
+
+    /**
+     * By which of the bands for kinds and heights of headlamps the beam is judged: {@code cut-off low} and its like, or empty where the
+     * local code sets no such bands, and where kind or height of the lamp was not seen or the height is too close to tell.
+     *
+     * @param height id of the limit up to which a lamp counts as low
+     */
+    public String lampSeen(String height) {
+        Bounds low = boundsFor(new Required("electrics.headlamp-aim", "headlamp", height));
+        LimitFor band = limitFor(new Required("electrics.headlamp-aim", "headlamp", "electrics.headlamp-aim-cut-off-low"));
+        Measured measured = lastSeen("headlamp", "lamp-height").map(is -> is instanceof Value.Amount amount ? amount.measured() : null).orElse(null);
+        String kind = lastSaw("headlamp", "beam-pattern", "cut-off") ? "cut-off" : lastSaw("headlamp", "beam-pattern", "hot-spot") ? "hot-spot" : null;
+        if (low == null || measured == null || kind == null || band.applied() == null || band.applied().source().kind() == Source.Kind.PRACTICE) {
+            return "";
+        }
+        Bounds high = new Bounds(low.high(), !low.highPasses(), null, false);
+        return low.standing(measured) == Bounds.Standing.INSIDE || low.high().equals(measured.value()) && measured.uncertainty() == null ? kind + " low"
+                : high.standing(measured) == Bounds.Standing.INSIDE ? kind + " high" : "";
     }
 
     /** True when the record says that the maker's book was searched for this limit in vain. */

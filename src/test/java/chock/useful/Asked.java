@@ -87,7 +87,9 @@ final class Asked {
         say("every caliper of a disc brake", (s, e, i) -> brake(s, e, "disc"));
         say("every brake disc", (s, e, i) -> brake(s, e, "disc"));
         say("every drum brake", (s, e, i) -> brake(s, e, "drum"));
-        // Every machine of a sheet has its figures stamped on.
+        // Every machine of a sheet has its figures stamped on, and hoses of rubber.
+        burning("every machine with a petrol engine, unless its petrol runs through metal pipe alone");
+        say("every machine whose petrol runs through metal pipe alone, where somebody has seen that", (s, e, i) -> false);
         say("every brake disc, unless it carries no legible figure", (s, e, i) -> brake(s, e, "disc"));
         say("every drum brake, unless its drum carries no legible figure", (s, e, i) -> brake(s, e, "drum"));
         say("every brake disc that was looked over for its maker's figure and carries none", (s, e, i) -> false);
