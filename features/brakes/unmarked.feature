@@ -180,6 +180,14 @@ Feature: Disc and drum without a figure
       Then brakes.disc-wear is missing
       And it says "nobody else has measured either"
 
+    Scenario: one person measured both, and it is worn
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible
+      And front-brake/disc measured thickness 4.40 mm ± 0.01 mm
+      And front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      Then brakes.disc-wear is fault
+      And it holds road-test, hand-over and no other gate
+
     Scenario: who works alone may measure both
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And one person works alone
@@ -406,6 +414,14 @@ Feature: Disc and drum without a figure
       And rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
       Then brakes.drum-wear is missing
       And it says "nobody else has measured either"
+
+    Scenario: one person measured both, and it is worn
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And rear-brake/drum measured bore 160.90 mm ± 0.02 mm
+      And rear-brake/drum measured unworn-bore 160.00 mm ± 0.02 mm
+      Then brakes.drum-wear is fault
+      And it holds road-test, hand-over and no other gate
 
     Scenario: who works alone may measure both
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

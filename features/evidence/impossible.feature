@@ -24,6 +24,16 @@ Feature: Readings that cannot be true
       And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 1 day ago
       Then brakes.pad-thickness is doubt at front-brake/caliper/inner-pad
 
+    Scenario: another reading was taken off with the old part
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 1.2 mm ± 0.1 mm 3 days ago
+      And front-brake/caliper/inner-pad was replaced 2 days ago
+      And front-brake/caliper/inner-pad measured thickness 420 mm ± 0.1 mm 1 day ago
+      And that cannot be true
+      And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm
+      Then brakes.pad-thickness is doubt at front-brake/caliper/inner-pad
+      And it says "thickness 420 mm ± 0.1 mm is not possible (e3)"
+
     Scenario: its writer corrects it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 420 mm ± 0.1 mm 1 day ago

@@ -162,6 +162,14 @@ Feature: What was written at a place where no check asks
       And ida corrected it to sound
       Then brakes.hose-condition is met at front-brake/hydraulic/hose
 
+    Scenario: one who works alone corrects hearsay by hearsay
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake/hydraulic/hose told hose-condition sound 1 day ago
+      And front-brake/hydraulic/hose told hose-condition cracked 3 days ago
+      And ida corrected it to sound
+      Then brakes.hose-condition is fault at front-brake/hydraulic/hose
+
     Scenario Outline: one who works alone withdraws a slip of the pen at once
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And one person works alone

@@ -80,6 +80,27 @@ Feature: Every fault has its way out
       And transmission/chain tried chain-after-ride right 30 minutes ago
       Then handover.chain-after-ride is met
 
+    Scenario: something else was found good since
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-after-ride tight 90 minutes ago
+      And transmission/chain was lubricated 90 minutes ago
+      And front-brake tried heat-after-ride cool-or-warm 30 minutes ago
+      Then handover.chain-after-ride is fault
+
+    Scenario: somebody else says that it was other work
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-after-ride tight 2 days ago
+      And tom wrote that transmission/chain was lubricated 1 day ago
+      And ida corrected it to cleaned
+      Then handover.chain-after-ride is fault
+
+    Scenario: its writer says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And transmission/chain tried chain-after-ride tight 2 days ago
+      And tom wrote that transmission/chain was lubricated 1 day ago
+      And tom corrected it to cleaned
+      Then handover.chain-after-ride is fault
+
     Scenario: bedding in ends a stop that was too long
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA

@@ -288,7 +288,11 @@ final class Bench {
     /** Replaces the last entry by one with another value. */
     void correct(String by, String written) {
         Entry wrong = entries.get(entries.size() - 1);
-        evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
+        if (wrong.deed() == Deed.DONE) {
+            work(by, wrong.point(), written, Ago.ON_THE_DAY);
+        } else {
+            evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
+        }
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
     }

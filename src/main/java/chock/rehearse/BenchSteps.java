@@ -315,7 +315,7 @@ public final class BenchSteps {
     }
 
     @Given("{person} corrected it to {reading}")
-    @Explained(value = "A later entry that corrects the one before.", example = "tom corrected it to 3.1 mm ± 0.1 mm")
+    @Explained(value = "A later entry that corrects the one before: what was read, or the work that was done instead.", example = "tom corrected it to 3.1 mm ± 0.1 mm")
     public void corrected(String by, String reading) {
         open().correct(by, reading);
     }

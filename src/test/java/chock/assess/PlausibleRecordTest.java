@@ -140,7 +140,7 @@ class PlausibleRecordTest {
         }
         assertThat(figure).isNotNull();
         figure.put("at-most", "350 mm");
-        assertThat(refusal(record)).contains(".at-most: 350 mm is not possible for transmission.chain-slack: it lies between 1 mm and 100 mm");
+        assertThat(refusal(record)).contains(".at-most: 350 mm is not possible for transmission.chain-slack: it lies between 5 mm and 70 mm");
         Finding finding = Examples.judge(stored(record)).gates().get(0).findings().stream().filter(f -> f.check().equals("transmission.chain-slack")).findFirst().orElseThrow();
         assertThat(finding.state()).isEqualTo(State.MISSING);
         assertThat(finding.says()).contains("the maker's figure cannot be right: 350 mm is not possible for transmission.chain-slack");

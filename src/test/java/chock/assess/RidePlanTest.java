@@ -217,7 +217,7 @@ class RidePlanTest {
         Machine unknown = machine("120 km/h", TWO_STROKE, DISC, DRUM, Machine.Drive.CHAIN, true, Machine.History.UNKNOWN);
         RidePlan plan = plan(unknown);
         assertThat(held(plan)).containsExactly("fresh-top-end", "new-tyres", "new-pads", "new-shoes");
-        assertThat(plan.restraints()).allMatch(r -> r.evidence().isEmpty() && r.because().contains("its history is not"));
+        assertThat(plan.restraints()).allMatch(r -> r.evidence().isEmpty() && r.because().contains("history unknown"));
         List<Entry> settled = new ArrayList<>(Arrays.asList(work(1, "engine/top-end", "bedded"), work(2, "front-wheel/tyre", "bedded"),
                 work(3, "rear-wheel/tyre", "bedded"), work(4, "front-brake", "bedded")));
         assertThat(held(plan(unknown, settled.toArray(Entry[]::new)))).as("the drum behind is not").containsExactly("new-shoes");
