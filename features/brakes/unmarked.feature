@@ -470,3 +470,239 @@ Feature: Disc and drum without a figure
         | ago | state |
         | 12  | met   |
         | 13  | stale |
+
+  @brakes.disc-unmarked
+  Rule: What is asked of a disc held against the book
+
+    Scenario: it was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      Then brakes.disc-unmarked is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: trying it is no measuring
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc tried thickness 4.70 mm
+      Then brakes.disc-unmarked is missing
+
+    Scenario: looked over thirteen months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 13 months ago
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-unmarked is stale
+
+    Scenario: the place of the figure is covered
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      And front-brake/disc seen maker-mark covered
+      Then brakes.disc-unmarked is fault
+
+    Scenario: cleaned, and looked over again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And front-brake/disc seen maker-mark covered 3 days ago
+      And front-brake/disc was cleaned 2 days ago
+      And front-brake/disc seen maker-mark none-legible 1 day ago
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-unmarked is met
+
+    Scenario: measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc measured thickness 4.40 mm ± 0.01 mm 2 days ago
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-unmarked is fault
+
+    Scenario: worn, on a machine ready for the road test
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And front-brake/disc seen maker-mark none-legible
+      And the maker says brakes.disc-unmarked at least 4.5 mm
+      And front-brake/disc measured thickness 4.40 mm ± 0.01 mm
+      Then brakes.disc-unmarked is fault
+      And for road-test front-brake/disc is to be replaced first
+
+  @brakes.drum-unmarked
+  Rule: What is asked of a drum held against the book
+
+    Scenario: it was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      Then brakes.drum-unmarked is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: trying it is no measuring
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum tried bore 160.40 mm
+      Then brakes.drum-unmarked is missing
+
+    Scenario: looked over thirteen months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 13 months ago
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-unmarked is stale
+
+    Scenario: the place of the figure is covered
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      And rear-brake/drum seen maker-mark covered
+      Then brakes.drum-unmarked is fault
+
+    Scenario: cleaned, and looked over again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And rear-brake/drum seen maker-mark covered 3 days ago
+      And rear-brake/drum was cleaned 2 days ago
+      And rear-brake/drum seen maker-mark none-legible 1 day ago
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-unmarked is met
+
+    Scenario: measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum measured bore 161.40 mm ± 0.01 mm 2 days ago
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-unmarked is fault
+
+    Scenario: worn, on a machine ready for the road test
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most 161.0 mm
+      And rear-brake/drum measured bore 161.40 mm ± 0.01 mm
+      Then brakes.drum-unmarked is fault
+      And for road-test rear-brake/drum is to be replaced first
+
+  @brakes.disc-wear
+  Rule: What is asked of a disc held against its unworn part
+
+    Scenario: it was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      Then brakes.disc-wear is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: trying it is no measuring
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      And front-brake/disc tried thickness 4.70 mm
+      Then brakes.disc-wear is missing
+
+    Scenario: looked over thirteen months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 13 months ago
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-wear is stale
+
+    Scenario: the place of the figure is covered
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      And front-brake/disc seen maker-mark covered
+      Then brakes.disc-wear is fault
+
+    Scenario: cleaned, and looked over again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And front-brake/disc seen maker-mark covered 3 days ago
+      And front-brake/disc was cleaned 2 days ago
+      And front-brake/disc seen maker-mark none-legible 1 day ago
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-wear is met
+
+    Scenario: measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/disc seen maker-mark none-legible 4 days ago
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm 2 days ago
+      And front-brake/disc measured thickness 4.40 mm ± 0.01 mm 2 days ago
+      And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
+      Then brakes.disc-wear is doubt
+
+    Scenario: worn, on a machine ready for the road test
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And front-brake/disc seen maker-mark none-legible
+      And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
+      And front-brake/disc measured thickness 4.40 mm ± 0.01 mm
+      Then brakes.disc-wear is fault
+      And for road-test front-brake/disc is to be replaced first
+
+  @brakes.drum-wear
+  Rule: What is asked of a drum held against its unworn part
+
+    Scenario: it was not measured
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      Then brakes.drum-wear is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: trying it is no measuring
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      And rear-brake/drum tried bore 160.40 mm
+      Then brakes.drum-wear is missing
+
+    Scenario: looked over thirteen months ago
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 13 months ago
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-wear is stale
+
+    Scenario: the place of the figure is covered
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      And rear-brake/drum seen maker-mark covered
+      Then brakes.drum-wear is fault
+
+    Scenario: cleaned, and looked over again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And rear-brake/drum seen maker-mark covered 3 days ago
+      And rear-brake/drum was cleaned 2 days ago
+      And rear-brake/drum seen maker-mark none-legible 1 day ago
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-wear is met
+
+    Scenario: measured again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible 4 days ago
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm 2 days ago
+      And rear-brake/drum measured bore 161.40 mm ± 0.01 mm 2 days ago
+      And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
+      Then brakes.drum-wear is doubt
+
+    Scenario: worn, on a machine ready for the road test
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And a machine ready for road-test
+      And rear-brake/drum seen maker-mark none-legible
+      And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
+      And rear-brake/drum measured bore 161.40 mm ± 0.01 mm
+      Then brakes.drum-wear is fault
+      And for road-test rear-brake/drum is to be replaced first

@@ -499,3 +499,13 @@ Feature: Fuel hose
         | ago | state |
         | 6   | met   |
         | 7   | stale |
+
+  @fuel.metal-pipe
+  Rule: A metal pipe that leaks closes every gate with petrol on board
+
+    Scenario: cracked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And fuel/hose seen fuel-line all-metal
+      And fuel/hose seen metal-pipe cracked
+      Then fuel.metal-pipe is fault
+      And it holds first-start, indoor-run, road-test, hand-over, on-show and no other gate

@@ -11,6 +11,20 @@ Feature: What the remaining work needs
     Then for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
     And for hand-over nothing but brakes.bedded, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
 
+  Scenario: disc and drum without a figure, for the road
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    And front-brake/disc seen maker-mark none-legible
+    And rear-brake/drum seen maker-mark none-legible
+    And the maker says brakes.disc-unmarked at least 4.5 mm
+    And the maker says brakes.drum-unmarked at most 161 mm
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
+  Scenario: the same, without a figure in the maker's book
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    And front-brake/disc seen maker-mark none-legible
+    And rear-brake/drum seen maker-mark none-legible
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
   Scenario: a four-stroke with two carburettors, for the road
     Given a motorcycle with two hydraulic discs in front and one hydraulic disc behind
     And the engine is a four-stroke
