@@ -103,6 +103,9 @@ final class ReadyMachine {
             boolean needed = Examples.BOOK.limitsNamed(limit).stream().anyMatch(l -> l.maker() == Limit.Maker.NEEDED);
             if (needed && manual == Manual.WHAT_IS_NEEDED && limit.endsWith("-voltage-other")) {
                 figures.add(new MakerFigure(limit, null, Quantity.parse("24 V"), null, null, "Merle workshop manual", "12", "ida", null));
+            } else if (needed && manual == Manual.WHAT_IS_NEEDED && limit.endsWith("-unmarked")) {
+                boolean disc = limit.startsWith("brakes.disc");
+                figures.add(new MakerFigure(limit, null, disc ? Quantity.parse("4 mm") : null, disc ? null : Quantity.parse("161 mm"), null, "Merle workshop manual", "12", "ida", null));
             } else if (needed && manual == Manual.WHAT_IS_NEEDED) {
                 MakerFigure known = FIGURES.get(limit);
                 figures.add(new MakerFigure(limit, null, null, null, known == null ? Quantity.parse("4 %") : known.nominal(), "Merle workshop manual", "12", "ida", null));

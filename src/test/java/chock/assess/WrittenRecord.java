@@ -41,8 +41,12 @@ final class WrittenRecord {
         all.set("machine", parts(r.machine()));
         ObjectNode maker = all.putObject("maker");
         ArrayNode figures = maker.putArray("figures");
-        r.maker().figures().forEach(f -> figures.addObject().put("for", f.limit())
-                .put(f.nominal() == null ? "at-least" : "is", words(f.nominal() == null ? f.atLeast() : f.nominal())).put("document", f.document()).put("page", f.page()).put("by", f.by()));
+        r.maker().figures().forEach(f -> {
+            ObjectNode figure = figures.addObject().put("for", f.limit()).put("document", f.document()).put("page", f.page()).put("by", f.by());
+            written(figure, "at-least", f.atLeast());
+            written(figure, "at-most", f.atMost());
+            written(figure, "is", f.nominal());
+        });
         ArrayNode none = maker.putArray("none-found");
         r.maker().noneFound().forEach(none::add);
         ArrayNode people = all.putArray("people");
@@ -129,6 +133,12 @@ final class WrittenRecord {
 
     private static String words(Measured measured) {
         return words(measured.value()) + (measured.uncertainty() == null ? "" : " ± " + words(measured.uncertainty()));
+    }
+
+    private static void written(ObjectNode figure, String key, Quantity quantity) {
+        if (quantity != null) {
+            figure.put(key, words(quantity));
+        }
     }
 
     private static String words(Quantity quantity) {
