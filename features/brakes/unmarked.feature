@@ -706,3 +706,36 @@ Feature: Disc and drum without a figure
       And rear-brake/drum measured bore 161.40 mm ± 0.01 mm
       Then brakes.drum-wear is fault
       And for road-test rear-brake/drum is to be replaced first
+
+  @brakes.drum-unmarked
+  Rule: A figure far above the bore is not that of this drum
+
+    Scenario Outline: on both sides of the limit
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most <figure>
+      And rear-brake/drum measured bore 160.00 mm ± 0.01 mm
+      Then brakes.drum-unmarked is <state>
+
+      # common practice, from memory
+      Examples:
+        | figure    | state   |
+        | 161.00 mm | met     |
+        | 161.50 mm | met     |
+        | 161.51 mm | missing |
+        | 200.00 mm | missing |
+
+    Scenario: it says why
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most 200 mm
+      And rear-brake/drum measured bore 160.00 mm ± 0.01 mm
+      Then brakes.drum-unmarked is missing
+      And it says "200 mm, is more than 1.5 mm above this bore"
+
+    Scenario: nor does it make a worn drum better
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum seen maker-mark none-legible
+      And the maker says brakes.drum-unmarked at most 161 mm
+      And rear-brake/drum measured bore 161.40 mm ± 0.01 mm
+      Then brakes.drum-unmarked is fault

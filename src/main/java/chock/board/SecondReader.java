@@ -25,11 +25,8 @@ final class SecondReader {
 
     private SecondReader() { }
 
-    /** What was read by whom, for the journal. */
-    record Reading(String action, String detail) { }
-
     /** The maker's part with new and changed figures in the name of who is signed in; the others stay as they are. */
-    static JsonNode maker(String record, JsonNode before, JsonNode written, Account by, List<Reading> readings) {
+    static JsonNode maker(String record, JsonNode before, JsonNode written, Account by, List<Noted> readings) {
         if (!(written.path("figures") instanceof ArrayNode)) {
             return written;
         }
@@ -39,7 +36,7 @@ final class SecondReader {
             // What is no set of keys is left for the reader to refuse.
             if (figures.get(i) instanceof ObjectNode figure && !stands(before.path("figures"), figure)) {
                 inTheNameOf(record, "maker.figures[" + i + "]", figure, by);
-                readings.add(new Reading(READ, words(figure)));
+                readings.add(new Noted(READ, words(figure)));
             }
         }
         return maker;
@@ -55,7 +52,7 @@ final class SecondReader {
     }
 
     /** What it was built with, in the name of who is signed in. */
-    static JsonNode asBuilt(String record, JsonNode before, JsonNode written, Account by, List<Reading> readings) {
+    static JsonNode asBuilt(String record, JsonNode before, JsonNode written, Account by, List<Noted> readings) {
         if (!(written instanceof ObjectNode) || written.equals(before)) {
             return written;
         }
@@ -63,7 +60,7 @@ final class SecondReader {
         // Whoever copies what stands there and alters it reads it anew.
         built.remove("by");
         inTheNameOf(record, "as-built", built, by);
-        readings.add(new Reading(COMPARED, facts(built)));
+        readings.add(new Noted(COMPARED, facts(built)));
         return built;
     }
 
@@ -83,7 +80,7 @@ final class SecondReader {
      * @param said what they read: {@code figure} with {@code for}, {@code at} and the figure, or {@code as-built} with {@code facts}
      * @param wasRead whether the journal has it that this account read it here
      */
-    static Reading second(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
+    static Noted second(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
         if (said.size() == 1 && said.path("figure") instanceof ObjectNode figure) {
             return figure(record, sheet, figure, by, wasRead);
         }
@@ -95,10 +92,10 @@ final class SecondReader {
 
     /** Whether an account read this at the board. */
     interface WasRead {
-        boolean by(String account, Reading reading);
+        boolean by(String account, Noted reading);
     }
 
-    private static Reading figure(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
+    private static Noted figure(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
         said.fieldNames().forEachRemaining(name -> {
             if (!SAID.contains(name)) {
                 throw UnusableInput.of(record, "'" + name + "' is not known here", "Write for, at and at-least, at-most or is, as you read it");
@@ -122,13 +119,13 @@ final class SecondReader {
                 throw UnusableInput.of(record, "you read " + number(said) + " for " + what + ", and that is not what the record has", "Look at the manual together with who read it first");
             }
         }
-        Reading reading = new Reading(READ, words(figure));
+        Noted reading = new Noted(READ, words(figure));
         another(record, "the figure for " + what, figure, by, reading, wasRead);
         figure.put("seconded-by", by.id());
-        return new Reading("figure seconded", reading.detail());
+        return new Noted("figure seconded", reading.detail());
     }
 
-    private static Reading built(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
+    private static Noted built(String record, ObjectNode sheet, ObjectNode said, Account by, WasRead wasRead) {
         if (!(sheet.at("/machine/as-built") instanceof ObjectNode built)) {
             throw UnusableInput.of(record, "nobody has written what it was built with", "Write as-built first");
         }
@@ -140,13 +137,13 @@ final class SecondReader {
         if (!differ.isEmpty()) {
             throw UnusableInput.of(record, "you found otherwise what it was built with, or say nothing of it: " + String.join(", ", differ), "Look at the machine together with who wrote it");
         }
-        Reading reading = new Reading(COMPARED, facts(built));
+        Noted reading = new Noted(COMPARED, facts(built));
         another(record, "what it was built with", built, by, reading, wasRead);
         built.put("seconded-by", by.id());
-        return new Reading("as-built seconded", reading.detail());
+        return new Noted("as-built seconded", reading.detail());
     }
 
-    private static void another(String record, String what, ObjectNode read, Account by, Reading reading, WasRead wasRead) {
+    private static void another(String record, String what, ObjectNode read, Account by, Noted reading, WasRead wasRead) {
         String first = read.path("by").asText();
         if (read.has("seconded-by")) {
             throw UnusableInput.of(record, what + " is seconded already, by " + read.get("seconded-by").asText(), "Nothing is left to do");

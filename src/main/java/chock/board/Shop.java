@@ -157,7 +157,7 @@ public final class Shop {
         JobRecord before = judging.read(kept, now);
         ObjectNode sheet = withPerson(kept, before, by);
         List<ObjectNode> further = named(kept, entries, by, now.atZone(before.zone()).toLocalDateTime().toString().substring(0, 16).replace('T', ' '));
-        List<SecondReader.Reading> late = late(id, further, before.zone(), now);
+        List<Noted> late = late(id, further, before.zone(), now);
         Kept next = kept.with(sheet == null ? kept.sheet() : sheet, further);
         ReadAs as = ReadAs.withEntriesFrom(kept.entries().size());
         if (!RunBeside.isRun(further)) {
@@ -176,8 +176,8 @@ public final class Shop {
     }
 
     /** Takes the reasons out of entries that are dated back, and refuses those that have none. */
-    private static List<SecondReader.Reading> late(String record, List<ObjectNode> entries, ZoneId zone, Instant now) {
-        List<SecondReader.Reading> late = new ArrayList<>();
+    private static List<Noted> late(String record, List<ObjectNode> entries, ZoneId zone, Instant now) {
+        List<Noted> late = new ArrayList<>();
         for (ObjectNode entry : entries) {
             String at = entry.get("at").asText();
             String reason = entry.path(LATE).asText("").strip();
@@ -188,7 +188,7 @@ public final class Shop {
                 if (why.isEmpty() || why.length() > LONGEST_REASON) {
                     throw UnusableInput.of(record, "the entry of " + at + " is written more than two hours later, and does not say why", "Write the reason as late, in up to " + LONGEST_REASON + " letters; leave at out when it is of now");
                 }
-                late.add(new SecondReader.Reading(DATED_BACK, entry.get("id").asText() + " of " + at + ": " + why));
+                late.add(new Noted(DATED_BACK, entry.get("id").asText() + " of " + at + ": " + why));
             }
         }
         return late;
@@ -239,7 +239,7 @@ public final class Shop {
         }
         ObjectNode with = withPerson(kept, judging.read(kept, clock.instant()), by);
         ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
-        List<SecondReader.Reading> readings = new ArrayList<>();
+        List<Noted> readings = new ArrayList<>();
         changes.fields().forEachRemaining(change -> {
             if (!CHANGEABLE.contains(change.getKey())) {
                 throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
@@ -270,7 +270,7 @@ public final class Shop {
         }
         ObjectNode with = withPerson(kept, judging.read(kept, clock.instant()), by);
         ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
-        SecondReader.Reading seconded = SecondReader.second(id, sheet, said, by,
+        Noted seconded = SecondReader.second(id, sheet, said, by,
                 (account, reading) -> store.read(lines -> lines.events().has(id, account, reading.action(), reading.detail())));
         return commit(kept, kept.with(sheet, List.of()), ReadAs.STORED, sheet, List.of(), "sheet changed: seconded-by", by.id(), once, clock.instant(), List.of(), List.of(seconded));
     }
@@ -305,7 +305,7 @@ public final class Shop {
     }
 
     private Done commit(Kept kept, Kept next, ReadAs as, ObjectNode sheet, List<ObjectNode> further, String action, String by, Once once, Instant now, List<RunBeside> besides,
-            List<SecondReader.Reading> readings) {
+            List<Noted> readings) {
         JobRecord record = judging.read(next, now, as);
         Summary after = judging.summary(record, now);
         Summary before = new Summary("", store.read(lines -> lines.floor().gates(kept.id())), null);

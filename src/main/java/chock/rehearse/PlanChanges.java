@@ -17,22 +17,26 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Every small change of the plans of a ride and of a run under a roof: a line, a step, a figure, and the machines or runs they are for. */
 final class PlanChanges {
-    private static final String RIDE = "roadtest.plan";
-    private static final String RUN = "air.plan";
-
+    private final String plan;
+    private final Gate gate;
     private final List<Change> all = new ArrayList<>();
 
-    private PlanChanges() { }
+    private PlanChanges(String plan, Gate gate) {
+        this.plan = plan;
+        this.gate = gate;
+    }
 
     /** Those of both plans, or none where a rule book has none. */
     static List<Change> of(RuleBook book) {
-        PlanChanges changes = new PlanChanges();
-        book.ride().ifPresent(changes::ride);
-        book.run().ifPresent(changes::run);
-        return changes.all;
+        PlanChanges ride = new PlanChanges("roadtest.plan", Gate.ROAD_TEST);
+        PlanChanges run = new PlanChanges("air.plan", Gate.INDOOR_RUN);
+        book.ride().ifPresent(ride::ride);
+        book.run().ifPresent(run::run);
+        return Stream.concat(ride.all.stream(), run.all.stream()).toList();
     }
 
     private void ride(RideSheet ride) {
@@ -54,24 +58,24 @@ final class PlanChanges {
     private void restraint(Restraint r, Function<Restraint, RideSheet> put) {
         speeds(r.id(), r.upTo(), other -> put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), r.until(), r.check(), r.metWithout(), other, r.lines(), r.back())));
         if (r.only() != null) {
-            add(RIDE, r.id() + " for every machine", planned(put.apply(new Restraint(r.id(), r.because(), null, r.after(), r.until(), r.check(), r.metWithout(), r.upTo(), r.lines(), r.back()))));
+            add(r.id() + " for every machine", planned(put.apply(new Restraint(r.id(), r.because(), null, r.after(), r.until(), r.check(), r.metWithout(), r.upTo(), r.lines(), r.back()))));
         }
         if (r.metWithout() != null) {
-            add(RIDE, r.id() + " never met without " + r.metWithout(), planned(put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), r.until(), r.check(), "nothing", r.upTo(), r.lines(), r.back()))));
+            add(r.id() + " never met without " + r.metWithout(), planned(put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), r.until(), r.check(), "nothing", r.upTo(), r.lines(), r.back()))));
         }
         if (r.until() != null) {
-            add(RIDE, r.id() + " never " + r.until(), planned(put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), "nothing", r.check(), r.metWithout(), r.upTo(), r.lines(), r.back()))));
+            add(r.id() + " never " + r.until(), planned(put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), "nothing", r.check(), r.metWithout(), r.upTo(), r.lines(), r.back()))));
         }
         ofEach(r.after(), other -> put.apply(new Restraint(r.id(), r.because(), r.only(), other, r.until(), r.check(), r.metWithout(), r.upTo(), r.lines(), r.back())), (after, in) -> {
             for (String work : after.works()) {
                 Set<String> fewer = new LinkedHashSet<>(after.works());
                 fewer.remove(work);
-                add(RIDE, r.id() + " not after " + work + " at " + after.points().stream().sorted().findFirst().orElse(""), planned(in.apply(new After(fewer, after.points()))));
+                add(r.id() + " not after " + work + " at " + after.points().stream().sorted().findFirst().orElse(""), planned(in.apply(new After(fewer, after.points()))));
             }
             for (String point : after.points()) {
                 Set<String> fewer = new LinkedHashSet<>(after.points());
                 fewer.remove(point);
-                add(RIDE, r.id() + " not after work at " + point, planned(in.apply(new After(after.works(), fewer))));
+                add(r.id() + " not after work at " + point, planned(in.apply(new After(after.works(), fewer))));
             }
         });
         lines(r.id(), r.lines(), other -> planned(put.apply(new Restraint(r.id(), r.because(), r.only(), r.after(), r.until(), r.check(), r.metWithout(), r.upTo(), other, r.back()))));
@@ -84,14 +88,14 @@ final class PlanChanges {
             RideSheet.Line line = lines.get(i);
             String what = at + ": '" + line.say() + "' ";
             if (line.only() != null) {
-                add(RIDE, what + "for every machine", put.apply(with(lines, i, new RideSheet.Line(line.say(), line.amount(), line.source(), null, line.step()))));
+                add(what + "for every machine", put.apply(with(lines, i, new RideSheet.Line(line.say(), line.amount(), line.source(), null, line.step()))));
             }
             if (line.step() != null) {
-                add(RIDE, what + "for the whole ride", put.apply(with(lines, i, new RideSheet.Line(line.say(), line.amount(), line.source(), line.only(), null))));
+                add(what + "for the whole ride", put.apply(with(lines, i, new RideSheet.Line(line.say(), line.amount(), line.source(), line.only(), null))));
             }
             if (line.amount() != null) {
                 for (Quantity other : around(line.amount())) {
-                    add(RIDE, what + line.amount() + " becomes " + other, put.apply(with(lines, i, new RideSheet.Line(line.say(), other, line.source(), line.only(), line.step()))));
+                    add(what + line.amount() + " becomes " + other, put.apply(with(lines, i, new RideSheet.Line(line.say(), other, line.source(), line.only(), line.step()))));
                 }
             }
         }
@@ -100,9 +104,9 @@ final class PlanChanges {
     private void speeds(String at, Ceiling upTo, Function<Ceiling, RideSheet> put) {
         if (upTo != null) {
             for (Quantity other : around(upTo.speed())) {
-                add(RIDE, at + " up to " + upTo.speed() + " becomes " + other, planned(put.apply(new Ceiling(other, upTo.source()))));
+                add(at + " up to " + upTo.speed() + " becomes " + other, planned(put.apply(new Ceiling(other, upTo.source()))));
             }
-            add(RIDE, at + " at any speed", planned(put.apply(null)));
+            add(at + " at any speed", planned(put.apply(null)));
         }
     }
 
@@ -119,14 +123,14 @@ final class PlanChanges {
         ofList(run.caution(), words -> "caution: '" + words + "'", other -> planned(new RunSheet(other, run.parts())));
         ofList(run.parts(), part -> "part " + part.id(), other -> planned(new RunSheet(run.caution(), other)));
         ofEach(run.parts(), other -> new RunSheet(run.caution(), other), (part, put) -> {
-            add(RUN, part.id() + " numbered: " + (part.numbered() ? "no" : "yes"), planned(put.apply(new RunSheet.Part(part.id(), part.title(), !part.numbered(), part.whenRefused(), part.lines()))));
-            add(RUN, part.id() + " when-refused: " + (part.whenRefused() ? "no" : "yes"), planned(put.apply(new RunSheet.Part(part.id(), part.title(), part.numbered(), !part.whenRefused(), part.lines()))));
+            add(part.id() + " numbered: " + (part.numbered() ? "no" : "yes"), planned(put.apply(new RunSheet.Part(part.id(), part.title(), !part.numbered(), part.whenRefused(), part.lines()))));
+            add(part.id() + " when-refused: " + (part.whenRefused() ? "no" : "yes"), planned(put.apply(new RunSheet.Part(part.id(), part.title(), part.numbered(), !part.whenRefused(), part.lines()))));
             Function<List<RunSheet.Line>, UnaryOperator<RuleBook>> lines = other -> planned(put.apply(new RunSheet.Part(part.id(), part.title(), part.numbered(), part.whenRefused(), other)));
             ofList(part.lines(), line -> part.id() + ": '" + line.say() + "'", lines);
             for (int i = 0; i < part.lines().size(); i++) {
                 RunSheet.Line line = part.lines().get(i);
                 if (line.only() != null) {
-                    add(RUN, part.id() + ": '" + line.say() + "' for every run", lines.apply(with(part.lines(), i, new RunSheet.Line(line.say(), null))));
+                    add(part.id() + ": '" + line.say() + "' for every run", lines.apply(with(part.lines(), i, new RunSheet.Line(line.say(), null))));
                 }
             }
         });
@@ -138,16 +142,15 @@ final class PlanChanges {
 
     /** Each left out, and each exchanged with the next. */
     private <T> void ofList(List<T> list, Function<T, String> name, Function<List<T>, UnaryOperator<RuleBook>> put) {
-        String plan = list.stream().anyMatch(one -> one instanceof String || one instanceof RunSheet.Part || one instanceof RunSheet.Line) ? RUN : RIDE;
         for (int i = 0; i < list.size(); i++) {
             List<T> fewer = new ArrayList<>(list);
             T gone = fewer.remove(i);
-            add(plan, name.apply(gone) + " left out", put.apply(fewer));
+            add(name.apply(gone) + " left out", put.apply(fewer));
             if (i + 1 < list.size() && areSeenTogether(gone, list.get(i + 1))) {
                 List<T> turned = new ArrayList<>(list);
                 turned.set(i, list.get(i + 1));
                 turned.set(i + 1, gone);
-                add(plan, name.apply(gone) + " after the next", put.apply(turned));
+                add(name.apply(gone) + " after the next", put.apply(turned));
             }
         }
     }
@@ -177,8 +180,7 @@ final class PlanChanges {
         return changed;
     }
 
-    private void add(String plan, String what, UnaryOperator<RuleBook> made) {
-        Gate gate = plan.equals(RIDE) ? Gate.ROAD_TEST : Gate.INDOOR_RUN;
+    private void add(String what, UnaryOperator<RuleBook> made) {
         all.add(new Change(Change.Kind.PLAN, false, plan, what, "rules/" + plan.replace('.', '/') + ".yaml", "the whole plan of a machine to which it matters",
                 scenario -> scenario.isAboutThePlan(gate), made));
     }

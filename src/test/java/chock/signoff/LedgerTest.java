@@ -31,14 +31,8 @@ class LedgerTest {
     @BeforeEach
     void fourLines() throws IOException {
         bench = new ShopBench(folder);
-        refuse("HV-0001");
-        refuse("HV-0002");
-    }
-
-    private void refuse(String record) {
-        try (OpenLedger ledger = OpenLedger.at(bench.ledger())) {
-            ledger.append(ledger.now(bench.clock().instant()), "refused", JsonNodeFactory.instance.objectNode().put("record", record).put("why", "it is blocked"), null);
-        }
+        bench.refuse("HV-0001");
+        bench.refuse("HV-0002");
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import chock.record.Gate;
 import chock.record.UnusableInput;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,14 +22,8 @@ class RolledBackTest {
     @BeforeEach
     void fourLines() throws IOException {
         bench = new ShopBench(folder);
-        refuse("HV-0001");
-        refuse("HV-0002");
-    }
-
-    private void refuse(String record) {
-        try (OpenLedger ledger = OpenLedger.at(bench.ledger())) {
-            ledger.append(ledger.now(bench.clock().instant()), "refused", JsonNodeFactory.instance.objectNode().put("record", record).put("why", "it is blocked"), null);
-        }
+        bench.refuse("HV-0001");
+        bench.refuse("HV-0002");
     }
 
     private LedgerHead head() {
@@ -46,7 +39,7 @@ class RolledBackTest {
         List<String> lines = Files.readAllLines(bench.ledger());
         LedgerHead early = LedgerHead.parse(head().toString()).orElseThrow();
         assertThat(early.toString()).isEqualTo("4:" + lines.get(3).substring(0, 32));
-        refuse("HV-0003");
+        bench.refuse("HV-0003");
         assertThat(missing(early)).isEmpty();
         assertThat(missing(head())).isEmpty();
         for (int i = 0; i < lines.size(); i++) {
@@ -69,10 +62,10 @@ class RolledBackTest {
         LedgerHead head = head();
         String text = Files.readString(bench.ledger());
         Files.writeString(bench.ledger(), text.substring(0, text.lastIndexOf('\n', text.length() - 2) + 1));
-        refuse("HV-0004");
+        bench.refuse("HV-0004");
         assertThat(Ledgers.verify(bench.shop()).fault()).as("sound by itself").isNull();
         assertThat(missing(head)).startsWith("its line 4 is not the one it was");
-        refuse("HV-0005");
+        bench.refuse("HV-0005");
         assertThat(missing(head)).startsWith("its line 4 is not the one it was");
     }
 

@@ -2,6 +2,7 @@ package chock.signoff;
 
 import chock.record.Gate;
 import chock.rulebook.RuleBook;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -44,6 +45,13 @@ public final class ShopBench {
     /** A new key under a name; gives its public half. */
     public Path keep(String name) {
         return keep(name, SigningKey.create());
+    }
+
+    /** Writes the refusal of a record into the ledger. */
+    void refuse(String refused) {
+        try (OpenLedger ledger = OpenLedger.at(ledger())) {
+            ledger.append(ledger.now(clock().instant()), "refused", JsonNodeFactory.instance.objectNode().put("record", refused).put("why", "it is blocked"), null);
+        }
     }
 
     public Path file() {
