@@ -9,6 +9,7 @@ import chock.assess.facts.Wanted;
 import chock.record.JobRecord;
 import chock.record.MakerFigures;
 import chock.rulebook.Assembled;
+import chock.rulebook.Card;
 import chock.rulebook.Coordinates;
 import chock.rulebook.LimitFor;
 import chock.rulebook.RuleBook;
@@ -19,6 +20,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * The checks asked of a machine with all they want and the limits in force, and found by what an entry says. It
@@ -36,6 +39,8 @@ final class AskedChecks {
     private final Map<String, List<Required>> byKey = new HashMap<>();
     private final Map<String, List<Required>> byAspect = new HashMap<>();
     private final Set<Required> spokenOf = new HashSet<>();
+    /** What is told of a check while nothing was written of it at any place, by its id. */
+    private final Map<String, Finding> unwrittenFindings = new ConcurrentHashMap<>();
 
     /** What all of it rests on. */
     private record Ground(Description description, MakerFigures maker, LocalDate day, Coordinates position) { }
@@ -115,6 +120,15 @@ final class AskedChecks {
 
     List<Object> unwritten(Required required) {
         return unwritten.get(required);
+    }
+
+    /**
+     * What is told of a check of which nothing was written at any place.
+     *
+     * @param telling tells it, when it was not told yet
+     */
+    Finding unwrittenOf(Card card, Supplier<Finding> telling) {
+        return unwrittenFindings.computeIfAbsent(card.id(), id -> telling.get());
     }
 
     /**

@@ -2,8 +2,6 @@ package chock.assess;
 
 import chock.assess.facts.AsOf;
 import chock.assess.facts.Judgement;
-import chock.assess.facts.Outcome;
-import chock.assess.facts.Required;
 import chock.assess.facts.Wanted;
 import chock.quantity.Unit;
 import chock.record.Entry;
@@ -16,14 +14,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -63,8 +57,8 @@ public final class Assessor {
 
     static Assessment judged(JobRecord record, RuleBook book, List<Gate> gates, Instant asOf, Conclusions concluded) {
         AsOf now = Reasoning.moment(record, asOf);
-        Map<Required, Told> told = new HashMap<>();
-        List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded, told)).toList();
+        Findings found = Findings.of(record, book, gates, concluded);
+        List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded, found)).toList();
         return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
@@ -92,44 +86,9 @@ public final class Assessor {
         }
     }
 
-    /** What is told of a requirement, and until when it holds: the same at every gate that asks for it. */
-    private record Told(Finding.AtPlace place, Instant lapses) {
-        static Told of(Telling telling) {
-            return new Told(telling.place(), telling.lapses());
-        }
-    }
-
-    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Conclusions concluded,
-            Map<Required, Told> told) {
-        List<Finding> findings = new ArrayList<>();
-        List<GateVerdict.NotApplicable> notAsked = new ArrayList<>();
-        List<String> faults = new ArrayList<>();
-        for (Card card : book.cards().values()) {
-            if (!card.gates().contains(gate)) {
-                continue;
-            }
-            List<Required> asked = concluded.required(card.id());
-            if (asked.isEmpty()) {
-                notAsked.add(new GateVerdict.NotApplicable(card.id(), "asked of " + card.applies() + "; this machine has none"));
-                continue;
-            }
-            List<Finding.AtPlace> places = new ArrayList<>();
-            Instant lapses = null;
-            for (Required required : asked) {
-                Optional<State> state = concluded.state(required);
-                if (state.isEmpty()) {
-                    faults.add("the rule book gave " + concluded.of(required, Outcome.class).size() + " outcomes for " + card.id() + " at " + required.point());
-                    places.add(new Finding.AtPlace(required.point(), State.MISSING, Points.title(required.point()) + ": the rule book could not evaluate this", null, null, null, List.of(), List.of()));
-                    continue;
-                }
-                Told here = told.computeIfAbsent(required,
-                        r -> Told.of(new Telling(r, state.get(), card, concluded, record)));
-                places.add(here.place);
-                lapses = Judge.earlier(here.lapses, lapses);
-            }
-            findings.add(finding(card, places, lapses, concluded));
-        }
-        findings.sort(Comparator.comparing(Finding::state).thenComparing((Finding f) -> !f.critical()).thenComparing(Finding::check));
+    private static GateVerdict verdict(Gate gate, JobRecord record, RuleBook book, AsOf now, Conclusions concluded, Findings found) {
+        List<Finding> findings = found.at(gate);
+        List<String> faults = new ArrayList<>(found.undecidedAt(gate));
         if (!book.gates().contains(gate)) {
             faults.add("the rule book is not complete for this gate");
         }
@@ -141,11 +100,14 @@ public final class Assessor {
         Instant until = Stream.concat(findings.stream().map(Finding::lapses), comingFaults(gate, book, concluded)).filter(Objects::nonNull).min(Comparator.naturalOrder())
                 .map(first -> first.minusSeconds(1)).orElse(null);
         Instant longest = now.instant().plus(book.longestRelease());
-        return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, List.copyOf(findings), notAsked, faults,
+        return new GateVerdict(gate, released, released ? (until == null || until.isAfter(longest) ? longest : until) : null, findings, found.notAskedAt(gate), faults,
                 gate == Gate.INDOOR_RUN ? IndoorRun.of(book.run().orElse(null), concluded) : null, null, closedBy);
     }
 
     private static List<ClosedBy> closedBy(Gate gate, JobRecord record, RuleBook book, Conclusions concluded) {
+        if (!concluded.closesMore(gate)) {
+            return List.of();
+        }
         List<ClosedBy> closedBy = new ArrayList<>();
         for (Card card : book.cards().values()) {
             List<Finding.AtPlace> places = new ArrayList<>();
@@ -153,7 +115,7 @@ public final class Assessor {
             if (!places.isEmpty()) {
                 List<String> dangers = concluded.dangers(card.id(), gate);
                 List<String> words = book.library().dangers().words(dangers);
-                Finding found = finding(card, places, null, concluded);
+                Finding found = Findings.whole(card, places, null, concluded);
                 closedBy.add(new ClosedBy(found.saying(found.says() + ClosedBy.why(gate, words)), dangers, words, card.gates().stream().sorted().toList()));
             }
         }
@@ -166,18 +128,6 @@ public final class Assessor {
         return concluded.judgements().stream().filter(j -> j.state() == State.MET && j.lapses() != null && j.applied() != null)
                 .filter(j -> j.measured() == null || j.measured().value().unit().dimension() == Unit.YEARS.dimension())
                 .filter(j -> book.closings(book.cards().get(j.required().check())).stream().anyMatch(row -> row.gates().contains(gate))).map(Judgement::lapses);
-    }
-
-    private static Finding finding(Card card, List<Finding.AtPlace> places, Instant lapses, Conclusions concluded) {
-        places.sort(Comparator.comparing(Finding.AtPlace::state).thenComparing(Finding.AtPlace::point));
-        Finding.AtPlace worst = places.get(0);
-        boolean met = worst.state() == State.MET;
-        String remedy = FirstToDo.about(card, worst.state(), worst.point(), concluded);
-        List<String> notes = places.stream().flatMap(p -> p.notes().stream()).distinct().toList();
-        Set<String> evidence = new TreeSet<>();
-        places.forEach(p -> evidence.addAll(p.evidence()));
-        return new Finding(card.id(), worst.state(), worst.says(), worst.measured(), worst.limit(), worst.margin(), remedy,
-                card.caution(), notes, List.copyOf(evidence), card.critical(), List.copyOf(places), met ? lapses : null);
     }
 
     private static String localCode(JobRecord record, RuleBook book) {

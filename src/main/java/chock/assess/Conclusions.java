@@ -21,6 +21,7 @@ import chock.assess.facts.Wanted;
 import chock.record.Gate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -44,13 +45,15 @@ final class Conclusions {
     private final List<Closing> closings = new ArrayList<>();
     private final Set<Judgement> ended = new HashSet<>();
     private final Set<Required> closed = new HashSet<>();
+    private final Set<Gate> closedBesides = EnumSet.noneOf(Gate.class);
+    /** Checks that nothing was written of, and no rule had to look at. */
+    private final Set<Required> unwritten = new HashSet<>();
 
     private final Requirements requirements;
-    private int settledAtOnce;
 
     Conclusions(Requirements requirements, Collection<?> facts) {
         this.requirements = requirements;
-        List<NothingWritten> unwritten = new ArrayList<>();
+        List<NothingWritten> nothing = new ArrayList<>();
         for (Object fact : facts) {
             if (fact instanceof Required required) {
                 byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>()).add(required);
@@ -61,7 +64,7 @@ final class Conclusions {
             } else if (fact instanceof RunLevel level) {
                 levels.add(level);
             } else if (fact instanceof NothingWritten all) {
-                unwritten.add(all);
+                nothing.add(all);
             } else {
                 keep(fact);
                 Required required = requirementOf(fact);
@@ -70,17 +73,17 @@ final class Conclusions {
                 }
             }
         }
-        unwritten.forEach(all -> all.found().forEach(this::keep));
+        nothing.forEach(all -> all.found().forEach(this::keep));
     }
 
     // What a rule asks because of an entry as well was reasoned about, and counts as it came out.
-    private void keep(Required required, List<Object> unwritten) {
+    private void keep(Required required, List<Object> found) {
         List<Required> there = byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>());
         if (!there.contains(required)) {
             there.add(required);
-            settledAtOnce++;
-            byRequirement.put(required, unwritten);
-            unwritten.forEach(this::keep);
+            unwritten.add(required);
+            byRequirement.put(required, found);
+            found.forEach(this::keep);
         }
     }
 
@@ -107,6 +110,7 @@ final class Conclusions {
             ended.add(one.fault());
         } else if (fact instanceof Closed one) {
             closed.add(one.required());
+            closedBesides.add(one.gate());
         }
     }
 
@@ -186,7 +190,17 @@ final class Conclusions {
 
     /** How many checks nothing was written of, and no rule had to look at. */
     int settledAtOnce() {
-        return settledAtOnce;
+        return unwritten.size();
+    }
+
+    /** True of a check that nothing was written of: what is found of it follows from the description of the machine. */
+    boolean isUnwritten(Required required) {
+        return unwritten.contains(required);
+    }
+
+    /** True when a known fault closes this gate though it does not ask for it. */
+    boolean closesMore(Gate gate) {
+        return closedBesides.contains(gate);
     }
 
     /** Point and aspect of everything any check wants. */

@@ -385,6 +385,11 @@ public final class Requirements {
         return new NothingWritten(found);
     }
 
+    /** The checks asked by the description of the machine. */
+    AskedChecks asked() {
+        return asked;
+    }
+
     boolean hasPartsLeftOff() {
         return !leftOff.isEmpty();
     }
