@@ -15,11 +15,12 @@ Feature: Stop lamp
       Then brakes.stop-lamp is fault at front-brake/stop-lamp-switch
 
       Examples:
-        | found     |
-        | dark      |
-        | late      |
-        | stays-lit |
-        | flickers  |
+        | found        |
+        | dark         |
+        | late         |
+        | stays-lit    |
+        | flickers     |
+        | wrong-colour |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -181,6 +181,7 @@ Feature: Direction indicators and horn
         | one-dark          |
         | steady            |
         | other-lamps-flash |
+        | wrong-colour      |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -226,12 +226,13 @@ Feature: Lamps
       Then electrics.headlamp-dip is fault
 
       Examples:
-        | found      |
-        | dark       |
-        | dim        |
-        | flickers   |
-        | wrong-beam |
-        | not-fitted |
+        | found        |
+        | dark         |
+        | dim          |
+        | flickers     |
+        | wrong-beam   |
+        | not-fitted   |
+        | wrong-colour |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -331,6 +332,7 @@ Feature: Lamps
         | flickers     |
         | stays-on     |
         | dark-between |
+        | wrong-colour |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -722,12 +724,13 @@ Feature: Lamps
       Then electrics.tail-lamp is fault
 
       Examples:
-        | found      |
-        | dark       |
-        | dim        |
-        | flickers   |
-        | faded-lens |
-        | not-fitted |
+        | found        |
+        | dark         |
+        | dim          |
+        | flickers     |
+        | faded-lens   |
+        | not-fitted   |
+        | wrong-colour |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -930,10 +933,11 @@ Feature: Lamps
       Then electrics.position-lamp is fault
 
       Examples:
-        | found    |
-        | dark     |
-        | dim      |
-        | flickers |
+        | found        |
+        | dark         |
+        | dim          |
+        | flickers     |
+        | wrong-colour |
 
     Scenario: a good trial alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

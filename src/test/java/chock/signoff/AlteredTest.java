@@ -44,9 +44,9 @@ class AlteredTest {
 
     /** A person's role may change without the person being another: it is no part of what is kept of a person. */
     private static boolean inARole(byte[] record, int at) {
-        // In what stands behind the key, or in the key itself.
+        // In what stands behind the key, in the key itself, or in the blank before it.
         return inARole(new String(record, 0, at, StandardCharsets.UTF_8))
-                || inARole(new String(record, 0, Math.min(record.length, at + "role: ".length()), StandardCharsets.UTF_8));
+                || inARole(new String(record, 0, Math.min(record.length, at + " role: ".length()), StandardCharsets.UTF_8));
     }
 
     private static boolean inARole(String before) {

@@ -121,6 +121,10 @@ final class Asked {
         say("every machine that carries a mirror, or must by the law of the place", (s, e, i) -> s.number("equipment.mirrors") > 0);
 
         say("every machine that must carry a speedometer by the law of the place", (s, e, i) -> speedometer(s));
+        say("every machine of which is recorded what it was built with", (s, e, i) -> true);
+        burning("every engine that burns fuel, where what the machine was built with is recorded");
+        say("every machine of which is recorded what it was built with, unless it is ridden without lamps by day", (s, e, i) ->
+                s.yes("equipment.lamps") || !s.territory().equals("GB"));
 
         // Electrics
         say("every machine with a battery", (s, e, i) -> s.battery());
