@@ -27,7 +27,7 @@ Feature: The room, and the engine as a source
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And room tried volume 200 m³ ± 20 m³
+      And room tried volume 200 m³
       And room seen openings shut
       Then air.room is missing
 
@@ -43,12 +43,6 @@ Feature: The room, and the engine as a source
       And room seen openings held-open
       Then air.room is met
       And it notes "Open doors and windows are not counted"
-
-    Scenario: no room at all
-      Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And room measured volume 0 m³ ± 20 m³
-      And room seen openings shut
-      Then air.room is missing
 
     Scenario: nobody measured the room
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -88,10 +82,9 @@ Feature: The room, and the engine as a source
 
     Scenario: a room of no size is measured again
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And room measured volume 0 m³ ± 1 m³
+      And room seen volume 0 m³
       And room seen openings shut
       Then air.room is missing
-      And it says "cannot be; measure it again"
 
   @air.fan
   Rule: A fan counts only with its air measured and seen to move it to or from the open
@@ -132,7 +125,7 @@ Feature: The room, and the engine as a source
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room measured volume 200 m³ ± 20 m³
       And room seen openings fan-running
-      And room tried airflow 400 m³/h ± 60 m³/h
+      And room tried airflow 400 m³/h
       And room tried fan moves-air-to-outdoors
       Then air.fan is missing
 
@@ -210,7 +203,7 @@ Feature: The room, and the engine as a source
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And room tried mixing-factor 1.4 times ± 0.3 times
+      And room tried mixing-factor 1.4 times
       Then air.mixing is missing
 
     Scenario: a factor from hearsay is none
@@ -236,7 +229,7 @@ Feature: The room, and the engine as a source
       And run-plan seen exhaust-goes into-the-room
       And run-plan seen planned-speed idle
       And exhaust seen exhaust-data not-measured
-      And room measured volume 1600 m³ ± 10 m³
+      And room measured volume 1600 m³ ± 16 m³
       And room seen openings shut
       And room measured mixing-factor 1.4 times ± 0.3 times
       And run-plan seen planned-runs 5on
@@ -344,7 +337,7 @@ Feature: The room, and the engine as a source
       And run-plan seen planned-runs 1on
       And run-plan seen exhaust-goes into-the-room
       And exhaust seen exhaust-data measured
-      And exhaust tried co-share 4.5 % ± 0.3 %
+      And exhaust tried co-share 4.5 %
       And exhaust measured exhaust-rpm 1300 rpm ± 50 rpm
       And run-plan seen engine-at-start warm
       Then air.exhaust-measured is missing
@@ -355,7 +348,7 @@ Feature: The room, and the engine as a source
       And run-plan seen exhaust-goes into-the-room
       And exhaust seen exhaust-data measured
       And exhaust measured co-share 4.5 % ± 0.3 %
-      And exhaust tried exhaust-rpm 1300 rpm ± 50 rpm
+      And exhaust tried exhaust-rpm 1300 rpm
       And run-plan seen engine-at-start warm
       Then air.exhaust-measured is missing
 

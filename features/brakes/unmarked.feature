@@ -206,7 +206,7 @@ Feature: Disc and drum without a figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc seen maker-mark none-legible
       And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
-      And tom wrote that front-brake/disc tried unworn-thickness 5.00 mm ± 0.01 mm
+      And tom wrote that front-brake/disc tried unworn-thickness 5.00 mm
       Then brakes.disc-wear is missing
 
     Scenario: not asked of one with a figure
@@ -441,7 +441,7 @@ Feature: Disc and drum without a figure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum seen maker-mark none-legible
       And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
-      And tom wrote that rear-brake/drum tried unworn-bore 160.00 mm ± 0.01 mm
+      And tom wrote that rear-brake/drum tried unworn-bore 160.00 mm
       Then brakes.drum-wear is missing
 
     Scenario: not asked of one with a figure
@@ -524,6 +524,7 @@ Feature: Disc and drum without a figure
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a machine ready for road-test
+      And nothing is written for brakes.disc-thickness
       And front-brake/disc seen maker-mark none-legible
       And the maker says brakes.disc-unmarked at least 4.5 mm
       And front-brake/disc measured thickness 4.40 mm ± 0.01 mm
@@ -583,6 +584,7 @@ Feature: Disc and drum without a figure
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a machine ready for road-test
+      And nothing is written for brakes.drum-bore
       And rear-brake/drum seen maker-mark none-legible
       And the maker says brakes.drum-unmarked at most 161.0 mm
       And rear-brake/drum measured bore 161.40 mm ± 0.01 mm
@@ -642,6 +644,7 @@ Feature: Disc and drum without a figure
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a machine ready for road-test
+      And nothing is written for brakes.disc-thickness
       And front-brake/disc seen maker-mark none-legible
       And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
       And front-brake/disc measured thickness 4.40 mm ± 0.01 mm
@@ -701,6 +704,7 @@ Feature: Disc and drum without a figure
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And a machine ready for road-test
+      And nothing is written for brakes.drum-bore
       And rear-brake/drum seen maker-mark none-legible
       And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
       And rear-brake/drum measured bore 161.40 mm ± 0.01 mm

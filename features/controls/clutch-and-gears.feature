@@ -11,7 +11,7 @@ Feature: Clutch and gears
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And controls/clutch tried clutch-play 15 mm ± 1 mm
+      And controls/clutch tried clutch-play 15 mm
       Then controls.clutch-play is missing
 
     Scenario Outline: on both sides of the limit

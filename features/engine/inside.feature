@@ -171,7 +171,7 @@ Feature: Inside the engine
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And workshop seen altitude 0 m
-      And engine/cylinder-1 tried compression 107 psi ± 6 psi
+      And engine/cylinder-1 tried compression 107 psi
       Then engine.compression is missing
 
     Scenario Outline: the height of the workshop is taken out
@@ -350,8 +350,8 @@ Feature: Inside the engine
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine has 2 cylinders
-      And engine/cylinder-1 tried compression 10.0 bar ± 0.1 bar
-      And engine/cylinder-2 tried compression 8.7 bar ± 0.1 bar
+      And engine/cylinder-1 tried compression 10.0 bar
+      And engine/cylinder-2 tried compression 8.7 bar
       Then engine.compression-spread is missing
 
     Scenario: the strong one and the weak one change places
@@ -519,7 +519,7 @@ Feature: Inside the engine
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And engine/cylinder-1 tried leak-down 13 % ± 1 %
+      And engine/cylinder-1 tried leak-down 13 %
       Then engine.leak-down is missing
 
     Scenario: not asked where none was taken

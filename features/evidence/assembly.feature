@@ -38,7 +38,7 @@ Feature: What work reaches
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel tried leak-at-rest weeps 3 days ago
       And fuel/hose was tightened 2 days ago
-      And fuel measured watched-for 12 min ± 1 min
+      And fuel measured watched-for 12 min ± 0.5 min
       And fuel tried leak-at-rest dry
       Then fuel.leak is met
 

@@ -19,6 +19,8 @@ Feature: What a reading is believed to be worth
       And room/extraction seen connected-outlets 2 times
       And room/extraction tried extraction running
       And room/extraction seen discharge outdoors-clear
+      And room seen openings shut
+      And headlamp tried beam-direction straight
 
     Scenario Outline: the table gives the uncertainty
       Given a <instrument> is taken from here on
@@ -57,27 +59,35 @@ Feature: What a reading is believed to be worth
       Examples: volume and flow
         | instrument    | place           | what            | reading  | says               | check            | state |
         | measuring-jug | fuel/tank       | fuel-volume     | 18.5 L   | 18.5 L ± 0.555 L   | show.fuel-volume | doubt |
-        | tape-measure  | fuel/tank       | fuel-volume     | 18 L     | 18 L ± 1.8 L       | show.fuel-volume | doubt |
+                | tape-measure  | room            | volume          | 30 m³    | 30 m³ ± 3 m³       | air.room         | met   |
         | anemometer    | room/extraction | extraction-flow | 400 m³/h | 400 m³/h ± 60 m³/h | air.extraction   | doubt |
 
       Examples: time, speed and count
         | instrument      | place               | what           | reading   | says                | check                    | state |
         | timer           | front-brake/control | hold-time      | 60.2 s    | 60.2 s ± 0.5 s      | brakes.hold-test         | doubt |
+        | anemometer      | outdoors            | gusts          | 39 km/h   | 39 km/h ± 3 km/h    | roadtest.wind            | doubt |
         | tachometer      | electrics/charging  | charging-speed | 2520 rpm  | 2520 rpm ± 50.4 rpm | electrics.charging-speed | doubt |
         | tracer-gas-test | room                | mixing-factor  | 1.2 times | 1.2 ± 0.3           | air.mixing               | doubt |
 
       Examples: temperature
         | instrument         | place    | what            | reading | says         | check                    | state |
         | thermometer        | outdoors | air-temperature | 0.5 °C  | 0.5 °C ± 1 K | roadtest.air-temperature | doubt |
-        | brake-fluid-tester | outdoors | air-temperature | 4 °C    | 4 °C ± 5 K   | roadtest.air-temperature | doubt |
 
       Examples: share
         | instrument           | place             | what      | reading | says            | check            | state |
         | leak-down-tester     | engine/cylinder-1 | leak-down | 14.5 %  | 14.5 % ± 1 %    | engine.leak-down | doubt |
-        | brake-fluid-tester   | engine/cylinder-1 | leak-down | 14.8 %  | 14.8 % ± 0.5 %  | engine.leak-down | doubt |
+        | brake-fluid-tester   | headlamp          | beam-fall | 1.6 %   | 1.6 % ± 0.5 %   | electrics.headlamp-aim | doubt |
         | exhaust-gas-analyser | engine/cylinder-1 | leak-down | 14.8 %  | 14.8 % ± 0.3 %  | engine.leak-down | doubt |
         | beam-setter          | engine/cylinder-1 | leak-down | 14.95 % | 14.95 % ± 0.1 % | engine.leak-down | doubt |
         | co-meter             | room/run          | peak      | 98 ppm  | 98 ppm ± 5 ppm  | air.measured-run | doubt |
+
+    Scenario: the table gives the uncertainty of a coil's temperature
+      # 6.60 Ω ÷ (1 + 0.00393 × 30 K) = 5.904 Ω; 5 K of 50 °C is 0.104 Ω of it, with 0.045 Ω of the reading 0.113 Ω
+      Given ignition/cylinder-2/coil measured primary-resistance 6.60 Ω ± 0.05 Ω
+      And a brake-fluid-tester is taken from here on
+      And ignition/cylinder-2/coil measured coil-temperature 50 °C
+      Then electrics.coil-primary is doubt at ignition/cylinder-2/coil
+      And it says "5.904 Ω ± 0.12 Ω"
 
     Scenario Outline: the table gives the uncertainty of one of three readings
       Given front-brake/control measured braking-force 800 N ± 4 N

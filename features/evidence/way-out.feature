@@ -104,7 +104,7 @@ Feature: Every fault has its way out
     Scenario: bedding in ends a stop that was too long
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
-      And machine measured stopping-distance 90 ft ± 1 ft 2 days ago
+      And machine measured stopping-distance 90 ft ± 0.3 ft 2 days ago
       And front-brake was bedded 1 day ago
       Then the road-test is not closed by brakes.stopping-distance
       And brakes.stopping-distance is stale
@@ -112,7 +112,7 @@ Feature: Every fault has its way out
     Scenario: bedding in leaves a good stop as it was
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is US-VA
-      And machine measured stopping-distance 25 ft ± 1 ft 2 days ago
+      And machine measured stopping-distance 25 ft ± 0.3 ft 2 days ago
       And front-brake was bedded 1 day ago
       Then brakes.stopping-distance is met
 

@@ -133,9 +133,9 @@ Feature: Ready for the first start
       And tom wrote that bay/extinguisher seen service-mark 2026-05
       Then fuel.extinguisher-service is fault
 
-    Scenario: found 13 months ago
+    Scenario: found 11 months ago
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And bay/extinguisher seen service-mark 2026-05 13 months ago
+      And bay/extinguisher seen service-mark 2025-12 11 months ago
       And bay/extinguisher seen extinguisher-charge full
       Then fuel.extinguisher-service is met
 

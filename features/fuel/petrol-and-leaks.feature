@@ -74,7 +74,7 @@ Feature: Petrol and leaks
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And fuel tried watched-for 11 min ± 0.1 min
+      And fuel tried watched-for 11 min
       And fuel tried leak-at-rest dry
       Then fuel.leak is missing
 

@@ -20,7 +20,7 @@ Feature: Tap, float and tank
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And fuel/tap tried watched-for 11 min ± 0.1 min
+      And fuel/tap tried watched-for 11 min
       And fuel/tap tried tap-shut dry
       Then fuel.tap-shuts is missing
 
@@ -238,7 +238,7 @@ Feature: Tap, float and tank
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And fuel/carburettors tried watched-for 11 min ± 0.1 min
+      And fuel/carburettors tried watched-for 11 min
       And fuel/carburettors tried flooding none
       Then fuel.float is missing
 

@@ -21,14 +21,14 @@ Feature: Oil in the petrol
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And fuel/petrol tried oil-poured 200 mL ± 6 mL
+      And fuel/petrol tried oil-poured 200 mL
       And fuel/petrol measured petrol-poured 5 L ± 0.1 L
       Then oil.first-premix is missing
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
-      And fuel/petrol tried petrol-poured 5 L ± 0.1 L
+      And fuel/petrol tried petrol-poured 5 L
       Then oil.first-premix is missing
 
     Scenario: readings taken too far apart
@@ -58,7 +58,7 @@ Feature: Oil in the petrol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
       And fuel/petrol measured petrol-poured 0 L ± 0.1 L
-      Then oil.first-premix is missing at fuel/petrol
+      Then oil.first-premix is doubt at fuel/petrol
 
     Scenario: no longer asked when the pump was seen to deliver
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -156,7 +156,7 @@ Feature: Oil in the petrol
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is oiled by premix
       And the maker says oil.premix is 4 %
-      And fuel/petrol tried oil-poured 200 mL ± 6 mL
+      And fuel/petrol tried oil-poured 200 mL
       And fuel/petrol measured petrol-poured 5 L ± 0.1 L
       Then oil.premix is missing
 
@@ -165,7 +165,7 @@ Feature: Oil in the petrol
       And the engine is oiled by premix
       And the maker says oil.premix is 4 %
       And fuel/petrol measured oil-poured 200 mL ± 6 mL
-      And fuel/petrol tried petrol-poured 5 L ± 0.1 L
+      And fuel/petrol tried petrol-poured 5 L
       Then oil.premix is missing
 
     Scenario: readings taken too far apart

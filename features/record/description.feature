@@ -63,6 +63,7 @@ Feature: Does what is written go with the machine as it was described that day?
       And front-brake/drum seen drum-condition scored 20 days ago
       And front-brake was replaced 10 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
       And front-brake/disc seen disc-condition sound 5 days ago
       Then record.description is met
       And record.as-built is met
@@ -72,6 +73,7 @@ Feature: Does what is written go with the machine as it was described that day?
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake was replaced 10 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
       And front-brake/drum seen drum-condition scored 5 days ago
       Then record.description is doubt
       And it says "'drum-condition' at front-brake/drum (e2) does not go with front-brake.type: disc"
@@ -81,6 +83,7 @@ Feature: Does what is written go with the machine as it was described that day?
       And front-brake/disc seen disc-condition sound 20 days ago
       And front-brake was replaced 10 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
       Then record.description is doubt
       And it says "'disc-condition' at front-brake/disc (e1) does not go with front-brake.type: drum"
 
@@ -88,6 +91,7 @@ Feature: Does what is written go with the machine as it was described that day?
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-wheel was removed 10 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
       Then record.description is doubt
       And it says "front-brake.type: drum to disc 2026-11-15 09:00 rests on e1, which is not about front-brake"
 
@@ -99,17 +103,28 @@ Feature: Does what is written go with the machine as it was described that day?
 
       Examples:
         | place            | field             | before  | state |
-        | front-brake      | front-brake.type  | drum    | met   |
-        | front-brake/disc | front-brake.type  | drum    | doubt |
         | rear-brake/shoes | rear-brake.lining | riveted | met   |
         | rear-brake       | rear-brake.lining | riveted | met   |
         | machine          | rear-brake.lining | riveted | met   |
         | front-brake      | rear-brake.lining | riveted | doubt |
 
+    Scenario Outline: a disc brake that was a drum rests on work on the whole brake
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And <place> was replaced 10 days ago
+      And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
+      Then record.description is <state>
+
+      Examples:
+        | place            | state |
+        | front-brake      | met   |
+        | front-brake/disc | doubt |
+
     Scenario: a change that rests on work that was corrected
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake seen as-built no 10 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.discs was 0
       And tom corrected it to yes
       Then record.description is doubt
       And it says "front-brake.type: drum to disc 2026-11-15 09:00 rests on e1, which e2 corrects"
@@ -327,6 +342,8 @@ Feature: Does what is written go with the machine as it was described that day?
       And it is not written what it was built with
       And front-brake was left-off 5 days ago
       And until then its front-brake.type was drum
+      And until then its front-brake.lining was bonded
+      And until then its front-brake.worked-by was cable
       Then record.brakes-as-built is fault
       And it says "built with a front brake (its first description), and described without"
 

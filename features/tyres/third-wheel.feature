@@ -17,7 +17,7 @@ Feature: The third wheel of an outfit
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
-      And third-wheel tried tread-depth 3.4 mm ± 0.2 mm
+      And third-wheel tried tread-depth 3.4 mm
       And third-wheel seen tyre-condition sound
       And third-wheel seen rim-condition sound
       And third-wheel tried wheel-rock no-play

@@ -14,8 +14,8 @@ Feature: The tread of a tyre
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And front-wheel/tyre tried tread-depth 3.4 mm ± 0.2 mm
-      And rear-wheel/tyre tried tread-depth 3.4 mm ± 0.2 mm
+      And front-wheel/tyre tried tread-depth 3.4 mm
+      And rear-wheel/tyre tried tread-depth 3.4 mm
       Then tyres.tread-depth is missing
 
     Scenario Outline: Great Britain

@@ -104,8 +104,8 @@ Feature: Wheels
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the wheels have steel rims
-      And front-wheel/rim tried runout-lateral 0.5 mm ± 0.1 mm
-      And rear-wheel/rim tried runout-lateral 0.5 mm ± 0.1 mm
+      And front-wheel/rim tried runout-lateral 0.5 mm
+      And rear-wheel/rim tried runout-lateral 0.5 mm
       Then tyres.rim-runout-lateral is missing
 
     Scenario Outline: steel rims
@@ -226,8 +226,8 @@ Feature: Wheels
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the wheels have steel rims
-      And front-wheel/rim tried runout-radial 0.5 mm ± 0.1 mm
-      And rear-wheel/rim tried runout-radial 0.5 mm ± 0.1 mm
+      And front-wheel/rim tried runout-radial 0.5 mm
+      And rear-wheel/rim tried runout-radial 0.5 mm
       Then tyres.rim-runout-radial is missing
 
     Scenario Outline: on both sides of the limit
@@ -656,7 +656,7 @@ Feature: Wheels
 
     Scenario: trying alone is not enough
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And machine/alignment tried wheel-offset 2 mm ± 1 mm
+      And machine/alignment tried wheel-offset 2 mm
       Then tyres.alignment is missing
 
     Scenario Outline: on both sides of the limit

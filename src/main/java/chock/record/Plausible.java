@@ -65,11 +65,14 @@ public record Plausible(Map<String, List<Row>> amounts, Map<String, Mark> dates,
      */
     public record Tool(Unit.Dimension measures, Bounds shows, List<Most> mostUncertainty, int years) { }
 
-    /** @param ofReading whether it is a percentage of the reading, and not an amount of its own */
-    public record Most(Quantity uncertainty, boolean ofReading) {
+    /**
+     * @param ofReading whether it is a percentage of the reading, and not an amount of its own
+     * @param atZero whether it is that of a reading of 0 alone
+     */
+    public record Most(Quantity uncertainty, boolean ofReading, boolean atZero) {
         @Override
         public String toString() {
-            return uncertainty + (ofReading ? " of the reading" : "");
+            return uncertainty + (ofReading ? " of the reading" : atZero ? " at 0" : "");
         }
     }
 

@@ -54,22 +54,10 @@ final class PlausibleEntries {
     }
 
     private Optional<Impossible> read(Entry entry, Measured measured, Instrument instrument, List<Plausible.Row> rows) {
-        Unit.Dimension dimension = measured.value().unit().dimension();
-        Plausible.Tool tool = plausible.tools().getOrDefault(instrument.kind(), List.of()).stream().filter(t -> t.measures() == dimension).findFirst().orElse(null);
-        if (tool == null) {
-            return Optional.empty();
-        }
-        String kind = Reading.article(instrument.kind());
-        if (!tool.shows().contains(measured.value())) {
-            return Optional.of(new Impossible(kind + " does not show " + measured.value() + ": it reads " + tool.shows().words(), "Name the instrument it was read from, or check the unit"));
-        }
+        Optional<Impossible> shown = shownBy(instrument.kind(), measured);
         Quantity u = measured.uncertainty();
-        if (u == null) {
-            return Optional.empty();
-        }
-        if (tool.mostUncertainty().stream().noneMatch(most -> atMost(u, most, measured.value())) && !isLeast(u, instrument.kind(), measured.value())) {
-            String most = String.join(" or ", tool.mostUncertainty().stream().map(Plausible.Most::toString).toList());
-            return Optional.of(new Impossible("± " + u + " is too much for " + kind + ": " + most + " at most", "Check the decimal point and the unit of the uncertainty, or leave the ± out"));
+        if (shown.isPresent() || u == null || toolFor(instrument.kind(), measured).isEmpty()) {
+            return shown;
         }
         boolean vague = rows.stream().filter(row -> row.usual() != null && row.usual().contains(measured.value())).anyMatch(row -> atMostHalf(u, row.usual()));
         boolean known = rows.stream().anyMatch(row -> row.usual() != null && row.usual().contains(measured.value()));
@@ -77,15 +65,38 @@ final class PlausibleEntries {
                 : Optional.of(new Impossible("± " + u + " tells nothing of " + name(entry.what()) + " " + measured.value(), "Check the decimal point and the unit of the uncertainty, or read it with a better instrument"));
     }
 
+    /** Why no instrument of this kind can have given such a reading; empty where one can, and of a kind of which nothing is known. */
+    Optional<Impossible> shownBy(String instrument, Measured measured) {
+        Optional<Plausible.Tool> known = toolFor(instrument, measured);
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        Plausible.Tool tool = known.get();
+        String kind = Reading.article(instrument);
+        if (!tool.shows().contains(measured.value())) {
+            return Optional.of(new Impossible(kind + " does not show " + measured.value() + ": it reads " + tool.shows().words(), "Name the instrument it was read from, or check the unit"));
+        }
+        Quantity u = measured.uncertainty();
+        if (u != null && tool.mostUncertainty().stream().noneMatch(most -> atMost(u, most, measured.value())) && !isLeast(u, instrument, measured.value())) {
+            String most = String.join(" or ", tool.mostUncertainty().stream().map(Plausible.Most::toString).toList());
+            return Optional.of(new Impossible("± " + u + " is too much for " + kind + ": " + most + " at most", "Check the decimal point and the unit of the uncertainty, or leave the ± out"));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Plausible.Tool> toolFor(String instrument, Measured measured) {
+        return plausible.tools().getOrDefault(instrument, List.of()).stream().filter(tool -> tool.measures() == measured.value().unit().dimension()).findFirst();
+    }
+
     private static boolean atMost(Quantity u, Plausible.Most most, Quantity value) {
-        return notMore(u, most.ofReading() ? new Quantity(value.value().abs().multiply(most.uncertainty().value()).divide(HUNDRED), value.unit()) : most.uncertainty());
+        return (!most.atZero() || value.value().signum() == 0) && notMore(u, most.ofReading() ? new Quantity(value.value().abs().multiply(most.uncertainty().value()).divide(HUNDRED), value.unit()) : most.uncertainty());
     }
 
     /** What the table of instruments gives as the least can never be too much. */
     private boolean isLeast(Quantity u, String kind, Quantity value) {
         Vocabulary.InstrumentKind known = words.instruments().get(kind);
         Quantity least = known == null ? null : known.leastUncertainty().get(value.unit().dimension());
-        return least != null && atMost(u, new Plausible.Most(least, least.unit() == Unit.PER_CENT && value.unit().dimension() != Unit.Dimension.RATIO), value);
+        return least != null && atMost(u, new Plausible.Most(least, least.unit() == Unit.PER_CENT && value.unit().dimension() != Unit.Dimension.RATIO, false), value);
     }
 
     private static boolean atMostHalf(Quantity u, Bounds usual) {

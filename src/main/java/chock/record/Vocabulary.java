@@ -1,7 +1,9 @@
 package chock.record;
 
+import chock.quantity.Measured;
 import chock.quantity.Unit;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +47,17 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
             }
         }
         return name;
+    }
+
+    /**
+     * The kinds of instrument that can have given this reading, the finest first.
+     *
+     * @param reading with its uncertainty U (k = 2)
+     */
+    public List<InstrumentKind> kindsFor(Measured reading) {
+        PlausibleEntries possible = new PlausibleEntries(this);
+        return instruments.values().stream().filter(kind -> kind.leastOf(reading.value()).isPresent() && possible.shownBy(kind.name(), reading).isEmpty())
+                .sorted(Comparator.comparing((InstrumentKind kind) -> kind.leastOf(reading.value()).orElseThrow().differenceTo(reading.value().unit()).value()).thenComparing(InstrumentKind::name)).toList();
     }
 
     /** How the {@code is:} of an aspect is written. */

@@ -4,6 +4,7 @@ import chock.assess.Assessment;
 import chock.assess.Assessor;
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
+import chock.quantity.Unit;
 import chock.record.Danger;
 import chock.record.Deed;
 import chock.record.DescriptionChange;
@@ -24,6 +25,7 @@ import chock.record.Vocabulary;
 import chock.rulebook.Limit;
 import chock.rulebook.Coordinates;
 import chock.rulebook.RuleBook;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -38,6 +40,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -49,6 +52,10 @@ import java.util.stream.Collectors;
 /** The machine and the record a scenario puts together, and the judgement passed on them. One for each scenario. */
 final class Bench {
     static final String INSPECTOR = "ida";
+    /** Work that nobody may enter without the cause that was found. */
+    private static final String EXAMINED = "examined";
+    /** With a certificate no less is believed than this share of what the table gives an instrument. */
+    private static final BigDecimal FINEST_BELIEVED = new BigDecimal("0.1");
     static final ZoneId ZONE = ZoneId.of("Europe/London");
 
     private final RuleBook book;
@@ -73,6 +80,8 @@ final class Bench {
 
     final Draft draft = new Draft();
     private LocalDate lastDayOfCalibration;
+    /** What readings are taken with is named after: the first set of instruments, or the second. */
+    private String set = "";
     private Instrument tool;
     /** What is measured with, where a scenario says it; then the table gives the uncertainty of a reading that has none. */
     private Vocabulary.InstrumentKind kind;
@@ -106,7 +115,6 @@ final class Bench {
         figures.clear();
         figures.addAll(ready.record().maker().figures());
         ready.record().maker().figures().forEach(figure -> noneFound.remove(figure.limit()));
-        instruments.add(new Instrument("gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
         writtenBefore = entries.size();
     }
 
@@ -136,7 +144,7 @@ final class Bench {
             case DAYS -> days(written);
             case CODE -> new Value.Code(written);
         };
-        add(by, deed, point, aspect, value, deed == Deed.MEASURED ? instrument() : null, ago);
+        add(by, deed, point, aspect, value, deed == Deed.MEASURED ? instrument(((Value.Amount) value).measured()) : null, ago);
     }
 
     void work(String by, String point, String work, Ago ago) {
@@ -145,6 +153,10 @@ final class Bench {
         }
         checkPoint(point);
         add(by, Deed.DONE, point, work, null, null, ago);
+        if (work.equals(EXAMINED)) {
+            Entry e = entries.remove(entries.size() - 1);
+            entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), null, null, null, "the cause was found", null, e.line()));
+        }
     }
 
     /** @param set what the instrument was set to, or null when that was not written */
@@ -245,12 +257,30 @@ final class Bench {
         return new Value.Days(LocalDate.parse(written), LocalDate.parse(written), written);
     }
 
-    // Readings are taken with one instrument, in calibration for forty years, unless a scenario says otherwise.
-    private String instrument() {
-        if (instruments.isEmpty()) {
-            instruments.add(new Instrument("gauge", "caliper", null, today.minusYears(40), lastDayOfCalibration == null ? today.plusYears(1) : lastDayOfCalibration));
+    /**
+     * Readings are taken with the coarsest kind of instrument that can give them; where none is fine enough, with the finest and
+     * a certificate. All are in calibration unless a scenario says otherwise.
+     */
+    private String instrument(Measured reading) {
+        if (kind != null) {
+            return instruments.get(instruments.size() - 1).id();
         }
-        return instruments.get(instruments.size() - 1).id();
+        Unit.Dimension dimension = reading.value().unit().dimension();
+        List<Vocabulary.InstrumentKind> able = book.vocabulary().kindsFor(reading);
+        if (able.isEmpty()) {
+            throw new NotUnderstood("no instrument reads '" + reading + "'");
+        }
+        Vocabulary.InstrumentKind coarsest = able.stream().filter(one -> !isFiner(reading, one)).reduce((one, other) -> other).orElse(null);
+        Vocabulary.InstrumentKind taken = coarsest == null ? able.get(0) : coarsest;
+        String id = set + taken.name() + (coarsest == null ? "-with-certificate-" + dimension.name().toLowerCase(Locale.ROOT) : "");
+        if (instruments.stream().noneMatch(one -> one.id().equals(id))) {
+            instruments.add(new Instrument(id, taken.name(), coarsest == null ? taken.leastUncertainty().get(dimension).times(FINEST_BELIEVED) : null, null, set.isEmpty() ? lastDayOfCalibration : null, List.of(), coarsest == null ? "C-118" : null));
+        }
+        return id;
+    }
+
+    private static boolean isFiner(Measured reading, Vocabulary.InstrumentKind kind) {
+        return reading.uncertainty().differenceTo(reading.value().unit()).value().compareTo(kind.leastOf(reading.value()).orElseThrow().differenceTo(reading.value().unit()).value()) < 0;
     }
 
     /** Readings without an uncertainty have from now on the one the table gives for this kind. */
@@ -259,13 +289,12 @@ final class Bench {
         if (kind == null) {
             throw unknown("there is no instrument", name, book.vocabulary().instruments().keySet());
         }
-        instruments.add(new Instrument(name + "-" + (instruments.size() + 1), name, null, today.minusYears(1), today.plusYears(1)));
+        instruments.add(new Instrument(name + "-" + (instruments.size() + 1), name, null, null, null));
     }
 
     void takeAnotherInstrument() {
-        instrument();
         kind = null;
-        instruments.add(new Instrument("second-gauge", "caliper", null, today.minusYears(1), today.plusYears(1)));
+        set = "second-";
     }
 
     void ranOutOfCalibration(Ago ago) {
@@ -276,13 +305,8 @@ final class Bench {
     }
 
     void foundOut(Ago ago) {
-        add(INSPECTOR, Deed.FOUND_OUT, instrument(), "reads high at the master", null, null, ago);
-    }
-
-    /** Marks the last entry as the reading of a stored record marks what cannot be true. */
-    void cannotBe() {
-        Entry last = entries.remove(entries.size() - 1);
-        entries.add(last.withValue(new Value.Impossible(last.is(), last.what().replace('-', ' ') + " " + last.is() + " is not possible", "Read it again")));
+        String used = entries.stream().filter(entry -> entry.deed() == Deed.MEASURED).reduce((one, other) -> other).map(Entry::with).orElseThrow(() -> new NotUnderstood("say first what was measured with it"));
+        add(INSPECTOR, Deed.FOUND_OUT, used, "reads high at the master", null, null, ago);
     }
 
     /** Replaces the last entry by one with another value. */
@@ -428,15 +452,26 @@ final class Bench {
 
     JobRecord record() {
         if (record == null) {
-            record = new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(),
-                    new MakerFigures(figures, List.copyOf(noneFound)), List.of(new Person("ida", "Ida Marrow", "inspector"), new Person("tom", "Tom Fell", "technician")),
-                    tools(), List.copyOf(entries), List.of(), form);
+            record = new WrittenDown(asPutTogether(), byTable).read(book.vocabulary(), judgedAt());
         }
         return record;
     }
 
+    private JobRecord asPutTogether() {
+        Person inspector = new Person(INSPECTOR, "Ida Marrow", "inspector");
+        return new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(), new MakerFigures(figures, List.copyOf(noneFound)),
+                onePerson ? List.of(inspector) : List.of(inspector, new Person("tom", "Tom Fell", "technician")), tools(), List.copyOf(entries), List.of(), form);
+    }
+
+    // Where nothing is said of it, an instrument was calibrated a month before what was first read with it, and due a month after the last.
     private List<Instrument> tools() {
-        List<Instrument> all = new ArrayList<>(instruments);
+        List<Instrument> all = new ArrayList<>();
+        for (Instrument one : instruments) {
+            List<LocalDate> days = entries.stream().filter(entry -> one.id().equals(entry.with())).map(entry -> entry.at().date()).sorted().toList();
+            LocalDate from = one.calibrated() == null ? (days.isEmpty() ? today : days.get(0)).minusMonths(1) : one.calibrated();
+            LocalDate due = one.due() == null ? (days.isEmpty() ? today : days.get(days.size() - 1)).plusMonths(1) : one.due();
+            all.add(new Instrument(one.id(), one.kind(), one.uncertainty(), from.isBefore(due) ? from : due.minusMonths(6), due, List.of(), one.certificate()));
+        }
         if (tool != null) {
             all.add(tool);
         }

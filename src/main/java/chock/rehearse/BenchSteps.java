@@ -320,12 +320,6 @@ public final class BenchSteps {
         open().correct(by, reading);
     }
 
-    @Given("that cannot be true")
-    @Explained(value = "Marks the entry before as a stored record is marked where a figure is outside of what can be at all.", example = "that cannot be true")
-    public void cannotBe() {
-        open().cannotBe();
-    }
-
     @Given("{person} withdrew it {int} minute(s) later as {reading}")
     @Explained(value = "A correction of the entry before, both written at the board, which numbers them.", example = "ida withdrew it 4 minutes later as sound")
     public void withdrew(String by, int minutes, String reading) {

@@ -30,6 +30,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -161,7 +162,7 @@ final class Ready {
         looks.keySet().removeAll(written);
         looks.values().forEach(e -> {
             clock = clock.plus(APART);
-            entries.add(new Entry("r" + (entries.size() + 1), new Moment(clock.toLocalDate(), clock.toLocalTime(), record.zone()), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), null, null, null, 0));
+            entries.add(new Entry("r" + (entries.size() + 1), written(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), null, null, null, 0));
         });
     }
 
@@ -185,8 +186,13 @@ final class Ready {
             is = new Value.Amount(new Measured(Quantity.parse("24 N·m"), null));
         }
         clock = clock.plus(APART);
-        entries.add(new Entry("r" + (entries.size() + 1), new Moment(clock.toLocalDate(), clock.toLocalTime(), record.zone()), item.isWork() && !record.onePerson() ? "tom" : Bench.INSPECTOR,
+        entries.add(new Entry("r" + (entries.size() + 1), written(), item.isWork() && !record.onePerson() ? "tom" : Bench.INSPECTOR,
                 item.isWork() ? Deed.DONE : want.weakest(), item.place(), want.aspect(), is, with, null, null, null, 0));
+    }
+
+    // Numbered as the program numbers its own entries, for there are several in one minute.
+    private Moment written() {
+        return new Moment(clock.toLocalDate(), clock.toLocalTime().truncatedTo(ChronoUnit.MINUTES), record.zone(), entries.size() + 1);
     }
 
     private Value value(Card.Want want, String written, String with) {

@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 final class PlausibleReader {
     private static final Pattern RANGE = Pattern.compile("(above )?(-?\\d+(?:\\.\\d+)?) to (-?\\d+(?:\\.\\d+)?)(?: (\\D.*))?");
     private static final String OF_READING = " of the reading";
+    private static final String AT_ZERO = " at 0";
 
     private final Map<String, List<String>> places;
 
@@ -132,13 +133,17 @@ final class PlausibleReader {
         for (String text : item.texts("uncertainty")) {
             try {
                 boolean ofReading = text.endsWith(OF_READING);
-                most.add(new Plausible.Most(Quantity.parse(ofReading ? text.substring(0, text.length() - OF_READING.length()) : text), ofReading));
+                boolean atZero = text.endsWith(AT_ZERO);
+                int behind = ofReading ? OF_READING.length() : atZero ? AT_ZERO.length() : 0;
+                most.add(new Plausible.Most(Quantity.parse(text.substring(0, text.length() - behind)), ofReading, atZero));
             } catch (IllegalArgumentException e) {
                 item.fault("uncertainty", e.getMessage(), "");
             }
         }
         if (most.isEmpty()) {
             item.fault("uncertainty", "it names none", "Write the most that it can have, such as [1 mm] or [20 % of the reading].");
+        } else if (shows != null && shows.low().value().signum() <= 0 && most.stream().allMatch(Plausible.Most::ofReading)) {
+            item.fault("uncertainty", "a share of the reading leaves nothing to a reading of 0", "Write beside it the most that a reading of 0 can have, such as 0.1 L at 0.");
         }
         Integer years = item.as("years", Integer::valueOf);
         item.done();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import chock.record.JobRecord;
+import chock.record.Plausible;
 import chock.record.ReadAs;
 import chock.record.RecordReader;
 import chock.record.UnusableInput;
@@ -62,6 +63,23 @@ class PlausibleRecordTest {
         try (Stream<Path> files = Files.list(Path.of("docs/examples"))) {
             return files.map(f -> f.getFileName().toString()).filter(f -> f.endsWith(".yaml")).sorted().toList();
         }
+    }
+
+    /** A share of the reading leaves nothing to a reading of 0, and 0 is what a dry pipe or a brake that does nothing gives. */
+    @Test
+    void everyInstrumentWhoseScaleBeginsAtZeroCanReadZero() {
+        List<Plausible.Tool> fromZero = Examples.BOOK.vocabulary().plausible().tools().values().stream().flatMap(List::stream).filter(tool -> tool.shows().low().value().signum() <= 0).toList();
+        assertThat(fromZero).hasSizeGreaterThan(20).allSatisfy(tool -> assertThat(tool.mostUncertainty()).anyMatch(most -> !most.ofReading()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"electrics/battery, leakage-current, 0 mA ± 0.1 mA, multimeter", "ignition/cylinder-1/cap, cap-resistance, 0.0 kΩ ± 0.1 kΩ, multimeter", "fuel/tank, fuel-volume, 0 L ± 0.1 L, measuring-jug",
+        "rear-brake/control, braking-force, 0 N ± 20 N, brake-roller", "outdoors, gusts, 20 mph ± 2 mph, anemometer"})
+    void anHonestReadingOfNothingCanBeWritten(String point, String aspect, String is, String kind) throws IOException {
+        ObjectNode record = lark();
+        ((ArrayNode) record.get("instruments")).addObject().put("id", "zero").put("kind", kind).put("uncertainty", "by-kind").put("calibrated", "2026-06-01").put("due", "2027-05-01");
+        ((ArrayNode) record.get("entries")).addObject().put("id", "zero-1").put("at", "2026-11-25 11:00").put("by", "ida").put("point", point).put("measured", aspect).put("is", is).put("with", "zero");
+        assertThat(refusal(record)).isEqualTo("accepted");
     }
 
     @ParameterizedTest

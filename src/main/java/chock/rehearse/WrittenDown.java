@@ -1,0 +1,215 @@
+package chock.rehearse;
+
+import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.record.AsBuilt;
+import chock.record.Danger;
+import chock.record.Deed;
+import chock.record.DescriptionChange;
+import chock.record.Entry;
+import chock.record.Gate;
+import chock.record.Instrument;
+import chock.record.JobRecord;
+import chock.record.Machine;
+import chock.record.MakerFigure;
+import chock.record.Moment;
+import chock.record.Past;
+import chock.record.Person;
+import chock.record.RecordForm;
+import chock.record.RecordReader;
+import chock.record.UnusableInput;
+import chock.record.Value;
+import chock.record.Vocabulary;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The record of a scenario as the file that somebody would have written, so that no scenario rests on a record that
+ * {@code assess} refuses.
+ */
+final class WrittenDown {
+    private static final JsonMapper JSON = new JsonMapper();
+    private static final JsonNodeFactory NEW = JSON.getNodeFactory();
+
+    private final JobRecord record;
+    private final Set<String> byTable;
+
+    /** @param byTable ids of the readings that are written without an uncertainty */
+    WrittenDown(JobRecord record, Set<String> byTable) {
+        this.record = record;
+        this.byTable = byTable;
+    }
+
+    /**
+     * The record as it is read from its file.
+     *
+     * @throws NotUnderstood when the file would be refused, with everything that is wrong in it
+     */
+    JobRecord read(Vocabulary words, Instant asOf) {
+        try {
+            return withoutLines(RecordReader.read("the record of this scenario", JSON.writeValueAsBytes(job()), words, asOf));
+        } catch (UnusableInput refused) {
+            throw NotUnderstood.refused(refused, record.entries());
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    // No scenario has such a file, and a line of it would say nothing to a reader.
+    private static JobRecord withoutLines(JobRecord read) {
+        Machine machine = read.machine();
+        Past past = machine.past();
+        AsBuilt built = past.asBuilt();
+        List<Past.Rebuild> rebuilds = past.rebuilds().stream().map(one -> new Past.Rebuild(one.at(), one.changes().stream()
+                .map(c -> new DescriptionChange(c.at(), c.by(), c.field(), c.from(), c.to(), c.because(), 0)).toList(), one.before())).toList();
+        Machine without = machine.with(new Past(rebuilds, built == null ? null : new AsBuilt(built.document(), built.page(), built.by(), built.secondedBy(), built.facts(), Map.of(), 0), Map.of()));
+        List<Entry> entries = read.entries().stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), 0)).toList();
+        return new JobRecord(read.id(), read.workshop(), read.zone(), read.territory(), read.onePerson(), read.seeks(), without, read.maker(), read.people(), read.instruments(), entries, read.claims(), read.form());
+    }
+
+    private ObjectNode job() {
+        ObjectNode job = NEW.objectNode();
+        job.put("chock", RecordForm.name(record.form())).put("record", record.id()).put("workshop", record.workshop()).put("zone", record.zone().getId())
+                .put("territory", record.territory()).put("one-person", yes(record.onePerson()));
+        ArrayNode seeks = job.putArray("seeks");
+        record.seeks().stream().map(Gate::id).forEach(seeks::add);
+        job.set("machine", machine(record.machine()));
+        ObjectNode maker = job.putObject("maker");
+        ArrayNode figures = maker.putArray("figures");
+        record.maker().figures().forEach(figure -> figures.add(figure(figure)));
+        ArrayNode none = maker.putArray("none-found");
+        record.maker().noneFound().forEach(none::add);
+        ArrayNode people = job.putArray("people");
+        record.people().forEach(person -> people.add(person(person)));
+        ArrayNode instruments = job.putArray("instruments");
+        record.instruments().forEach(instrument -> instruments.add(instrument(instrument)));
+        ArrayNode entries = job.putArray("entries");
+        record.entries().forEach(entry -> entries.add(entry(entry)));
+        job.putArray("claims");
+        return job;
+    }
+
+    private ObjectNode machine(Machine machine) {
+        ObjectNode written = NEW.objectNode().put("marque", machine.marque()).put("model", machine.model()).put("frame-number", machine.frameNumber())
+                .put("first-registered", machine.firstRegistered().toString()).put("history", word(machine.history()));
+        for (Map.Entry<String, String> field : machine.fields().entrySet()) {
+            String name = field.getKey();
+            int dot = name.indexOf('.');
+            // The first form has no place for what the second one brought.
+            if (dot > 0) {
+                written.withObjectProperty(name.substring(0, dot)).put(name.substring(dot + 1), field.getValue());
+            } else if (record.form() > 1 || !name.equals("battery") && !name.equals("generator")) {
+                written.put(name, field.getValue());
+            }
+        }
+        Machine.LaidUp laidUp = machine.further().laidUp();
+        if (laidUp != null) {
+            written.put("laid-up-since", !laidUp.known() ? "unknown" : laidUp.since() == null ? "no" : laidUp.since().toString());
+        }
+        AsBuilt built = machine.past().asBuilt();
+        if (built != null) {
+            written.set("as-built", asBuilt(built));
+        }
+        if (!machine.past().rebuilds().isEmpty()) {
+            ArrayNode changes = written.putArray("changes");
+            machine.past().rebuilds().forEach(rebuild -> rebuild.changes().forEach(change -> changes.add(change(change))));
+        }
+        return written;
+    }
+
+    private static ObjectNode asBuilt(AsBuilt built) {
+        ObjectNode written = NEW.objectNode().put("document", built.document() == null ? "none" : built.document());
+        putIfSaid(written, "page", built.page());
+        written.put("by", built.by());
+        putIfSaid(written, "seconded-by", built.secondedBy());
+        ObjectNode facts = written.putObject("facts");
+        built.facts().forEach(facts::put);
+        return written;
+    }
+
+    private static ObjectNode change(DescriptionChange change) {
+        return NEW.objectNode().put("at", change.at().toString()).put("by", change.by()).put("field", change.field()).put("from", change.from()).put("to", change.to()).put("because", change.because());
+    }
+
+    private static ObjectNode figure(MakerFigure figure) {
+        ObjectNode written = NEW.objectNode().put("for", figure.limit());
+        putIfSaid(written, "at", figure.point());
+        putIfSaid(written, "at-least", amount(figure.atLeast()));
+        putIfSaid(written, "at-most", amount(figure.atMost()));
+        putIfSaid(written, "is", amount(figure.nominal()));
+        written.put("document", figure.document()).put("page", figure.page()).put("by", figure.by());
+        putIfSaid(written, "seconded-by", figure.secondedBy());
+        return written;
+    }
+
+    private static ObjectNode person(Person person) {
+        return NEW.objectNode().put("id", person.id()).put("name", person.name()).put("role", person.role());
+    }
+
+    private ObjectNode instrument(Instrument instrument) {
+        ObjectNode written = NEW.objectNode().put("id", instrument.id()).put("kind", instrument.kind()).put("uncertainty", instrument.uncertainty() == null ? "by-kind" : amount(instrument.uncertainty()))
+                .put("calibrated", instrument.calibrated().toString()).put("due", instrument.due().toString());
+        putIfSaid(written, "certificate", record.form() > 1 ? instrument.certificate() : null);
+        return written;
+    }
+
+    private ObjectNode entry(Entry entry) {
+        Moment at = entry.at();
+        ObjectNode written = NEW.objectNode().put("id", entry.id()).put("at", at.toString()).put("by", entry.by());
+        putIfSaid(written, "seq", at.seq() == 0 ? null : at.seq());
+        putIfSaid(written, "corrects", entry.corrects());
+        putIfSaid(written, "reason", entry.reason());
+        written.put(entry.deed().key(), entry.what());
+        if (entry.deed() == Deed.FOUND_OUT) {
+            written.put("instrument", entry.point());
+        } else if (entry.deed() == Deed.INSPECTED) {
+            written.put("licence", entry.is().toString()).put("inspector", "Ann Sorrel").put("document", "test certificate 4471");
+        } else if (entry.deed() != Deed.CLOSED) {
+            written.put("point", entry.point());
+            putIfSaid(written, "is", said(entry));
+        }
+        putIfSaid(written, "with", entry.with());
+        if (!entry.dangers().isEmpty()) {
+            ArrayNode dangers = written.putArray("dangers");
+            entry.dangers().stream().map(Danger::id).sorted().forEach(dangers::add);
+        }
+        putIfSaid(written, "note", entry.note());
+        putIfSaid(written, "note-is", entry.noteIs() == null ? null : word(entry.noteIs()));
+        return written;
+    }
+
+    private String said(Entry entry) {
+        if (!(entry.is() instanceof Value.Amount amount)) {
+            return entry.is() == null ? null : entry.is().toString();
+        }
+        Measured measured = amount.measured();
+        return amount(measured.value()) + (measured.uncertainty() == null || byTable.contains(entry.id()) ? "" : " ± " + amount(measured.uncertainty()));
+    }
+
+    // A count is written with its unit, which nobody says.
+    private static String amount(Quantity quantity) {
+        return quantity == null ? null : quantity.value().toPlainString() + " " + quantity.unit().symbol();
+    }
+
+    private static void putIfSaid(ObjectNode written, String key, Object value) {
+        if (value != null) {
+            written.put(key, value.toString());
+        }
+    }
+
+    private static String word(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static String yes(boolean so) {
+        return so ? "yes" : "no";
+    }
+}
