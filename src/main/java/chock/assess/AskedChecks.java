@@ -6,6 +6,7 @@ import chock.assess.facts.Lack;
 import chock.assess.facts.Outcome;
 import chock.assess.facts.Required;
 import chock.assess.facts.Wanted;
+import chock.record.Entry;
 import chock.record.JobRecord;
 import chock.record.MakerFigures;
 import chock.rulebook.Assembled;
@@ -37,8 +38,10 @@ final class AskedChecks {
     private final Map<Required, LimitFor> limits = new HashMap<>();
     private final Map<Required, List<Object>> unwritten = new HashMap<>();
     private final Map<String, List<Required>> byKey = new HashMap<>();
-    private final Map<String, List<Required>> byAspect = new HashMap<>();
+    private final Map<String, List<Wanted>> byAspect = new HashMap<>();
     private final Set<Required> spokenOf = new HashSet<>();
+    /** Those that rules of their own look at. */
+    private final Set<Required> named = new HashSet<>();
     /** What is told of a check while nothing was written of it at any place, by its id. */
     private final Map<String, Finding> unwrittenFindings = new ConcurrentHashMap<>();
 
@@ -78,10 +81,13 @@ final class AskedChecks {
             checks.wanted.put(required, wants);
             for (Wanted want : wants) {
                 checks.byKey.computeIfAbsent(want.key(), key -> new ArrayList<>(2)).add(required);
-                checks.byAspect.computeIfAbsent(want.aspect(), aspect -> new ArrayList<>()).add(required);
+                checks.byAspect.computeIfAbsent(want.aspect(), aspect -> new ArrayList<>()).add(want);
             }
             if (book.rules().speakOf(required.check())) {
                 checks.spokenOf.add(required);
+            }
+            if (book.rules().name(required.check())) {
+                checks.named.add(required);
             }
             checks.unwritten.put(required, unwritten(required, wants, requirements));
         }
@@ -132,20 +138,47 @@ final class AskedChecks {
     }
 
     /**
-     * Those that have to be reasoned about: something was written that may be about them, or a rule speaks of them
-     * anyway.
+     * What entries may be about.
+     *
+     * @param all what has to be reasoned about: something was written that may be about it, or a rule speaks of it anyway
+     * @param read those of them that were written about at their places, and of which no rule of their own speaks
      */
-    Set<Required> concernedBy(List<Evidence> evidence, Requirements requirements) {
-        Set<Required> concerned = new HashSet<>(spokenOf);
+    record Concerned(Set<Required> all, Set<Required> read) { }
+
+    Concerned concernedBy(List<Evidence> evidence, Requirements requirements) {
+        Set<Required> others = new HashSet<>(spokenOf);
+        Set<Required> read = new HashSet<>();
         for (Evidence one : evidence) {
             List<Required> there = byKey.get(one.key());
-            // What nobody asks for at its place is held against the nearest that is asked, so all of the kind have to
-            // be known.
-            concerned.addAll(there != null ? there : byAspect.getOrDefault(one.aspect(), List.of()));
+            if (there != null) {
+                read.addAll(there);
+            } else if (one.isStatement()) {
+                // What nobody asks for at its place is held against the nearest that is asked.
+                others.addAll(nearest(one));
+            }
         }
         if (requirements.hasPartsLeftOff()) {
-            all.stream().filter(required -> !requirements.leftOff(required).isEmpty()).forEach(concerned::add);
+            all.stream().filter(required -> !requirements.leftOff(required).isEmpty()).forEach(others::add);
         }
-        return concerned;
+        read.removeAll(others);
+        others.addAll(read);
+        read.removeAll(named);
+        return new Concerned(others, read);
+    }
+
+    private List<Required> nearest(Evidence evidence) {
+        List<Required> nearest = new ArrayList<>();
+        int most = -1;
+        for (Wanted want : byAspect.getOrDefault(evidence.aspect(), List.of())) {
+            int near = Entry.shared(evidence.entry().point(), want.point());
+            if (near > most) {
+                nearest.clear();
+                most = near;
+            }
+            if (near == most) {
+                nearest.add(want.required());
+            }
+        }
+        return nearest;
     }
 }

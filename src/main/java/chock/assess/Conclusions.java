@@ -48,10 +48,13 @@ final class Conclusions {
     private final Set<Gate> closedBesides = EnumSet.noneOf(Gate.class);
     /** Checks that nothing was written of, and no rule had to look at. */
     private final Set<Required> unwritten = new HashSet<>();
+    /** Checks that were written about, and no rule had to look at. */
+    private final Set<Required> settled = new HashSet<>();
 
     private final Requirements requirements;
 
-    Conclusions(Requirements requirements, Collection<?> facts) {
+    /** @param untouched what was found of checks without the rules */
+    Conclusions(Requirements requirements, Collection<?> facts, Map<Required, List<Object>> untouched) {
         this.requirements = requirements;
         List<NothingWritten> nothing = new ArrayList<>();
         for (Object fact : facts) {
@@ -73,15 +76,16 @@ final class Conclusions {
                 }
             }
         }
-        nothing.forEach(all -> all.found().forEach(this::keep));
+        untouched.forEach((required, found) -> keep(required, found, settled));
+        nothing.forEach(all -> all.found().forEach((required, found) -> keep(required, found, unwritten)));
     }
 
     // What a rule asks because of an entry as well was reasoned about, and counts as it came out.
-    private void keep(Required required, List<Object> found) {
+    private void keep(Required required, List<Object> found, Set<Required> so) {
         List<Required> there = byCheck.computeIfAbsent(required.check(), c -> new ArrayList<>());
         if (!there.contains(required)) {
             there.add(required);
-            unwritten.add(required);
+            so.add(required);
             byRequirement.put(required, found);
             found.forEach(this::keep);
         }
@@ -191,6 +195,11 @@ final class Conclusions {
     /** How many checks nothing was written of, and no rule had to look at. */
     int settledAtOnce() {
         return unwritten.size();
+    }
+
+    /** How many checks were written about with nothing touching it, and no rule had to look at. */
+    int untouched() {
+        return settled.size();
     }
 
     /** True of a check that nothing was written of: what is found of it follows from the description of the machine. */

@@ -28,6 +28,7 @@ final class Reasoning implements AutoCloseable {
     private FactHandle moment;
     private AsOf now;
     private Requirements requirements;
+    private Untouched untouched;
     private Conclusions concluded;
 
     private Reasoning(JobRecord record, RuleBook book) {
@@ -76,18 +77,26 @@ final class Reasoning implements AutoCloseable {
         }
         moment = session.insert(now);
         session.insert(requirements);
-        facts.forEach(session::insert);
         if (witness != null) {
+            facts.forEach(session::insert);
             asked.all().forEach(session::insert);
+            untouched = Untouched.none();
         } else {
-            List<Evidence> evidence = facts.stream().filter(Evidence.class::isInstance).map(Evidence.class::cast)
-                    .toList();
-            Set<Required> concerned = asked.concernedBy(evidence, requirements);
-            concerned.forEach(session::insert);
-            session.insert(new Unwritten(asked.all().stream().filter(required -> !concerned.contains(required))
-                    .toList()));
+            tell(facts, asked);
         }
         fire();
+    }
+
+    /** Tells the rules of the entries, and of the checks that they have to reason about. */
+    private void tell(List<Object> facts, AskedChecks asked) {
+        List<Evidence> evidence = facts.stream().filter(Evidence.class::isInstance).map(Evidence.class::cast).toList();
+        AskedChecks.Concerned concerned = asked.concernedBy(evidence, requirements);
+        // On trial every check goes through the rules, so that nothing hides what the changed one does.
+        untouched = book.isOnTrial() ? Untouched.none() : Untouched.among(concerned.read(), facts, asked, requirements, now);
+        Set<String> settled = untouched.entries();
+        facts.forEach(fact -> session.insert(fact instanceof Evidence one && settled.contains(one.id()) ? one.asSettled() : fact));
+        concerned.all().stream().filter(required -> !untouched.checks().contains(required)).forEach(session::insert);
+        session.insert(new Unwritten(asked.all().stream().filter(required -> !concerned.all().contains(required)).toList()));
     }
 
     /** Goes on to a later moment. */
@@ -100,6 +109,7 @@ final class Reasoning implements AutoCloseable {
         }
         now = then;
         session.update(moment, now);
+        untouched.touchedBy(now).forEach(session::insert);
         fire();
         return concluded;
     }
@@ -107,7 +117,7 @@ final class Reasoning implements AutoCloseable {
     private void fire() {
         try {
             session.fireAllRules(awake(book));
-            concluded = new Conclusions(requirements, session.getObjects());
+            concluded = new Conclusions(requirements, session.getObjects(), untouched.found());
         } catch (ConsequenceException e) {
             throw ofHouse(e, book);
         }

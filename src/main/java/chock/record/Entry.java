@@ -53,13 +53,19 @@ public record Entry(String id, Moment at, String by, Deed deed, String point, St
 
     /** How many steps of their paths two places have in common from the top: 1 for {@code front-brake} and {@code front-brake/hose}. */
     public static int shared(String one, String other) {
-        String[] first = one.split("/");
-        String[] second = other.split("/");
+        int shorter = Math.min(one.length(), other.length());
         int same = 0;
-        while (same < first.length && same < second.length && first[same].equals(second[same])) {
-            same++;
+        for (int i = 0; i < shorter; i++) {
+            if (one.charAt(i) != other.charAt(i)) {
+                return same;
+            }
+            same += one.charAt(i) == '/' ? 1 : 0;
         }
-        return same;
+        return same + (ends(one, shorter) && ends(other, shorter) ? 1 : 0);
+    }
+
+    private static boolean ends(String place, int at) {
+        return place.length() == at || place.charAt(at) == '/';
     }
 
     /** True when this work or evidence lies on {@code other} or on something {@code other} carries. */

@@ -330,6 +330,11 @@ public final class RuleBook {
         return digest.startsWith(TRIAL) ? digest : TRIAL + digest;
     }
 
+    /** True of a rule book with anything changed for trying what that would do. */
+    public boolean isOnTrial() {
+        return digest.startsWith(TRIAL);
+    }
+
     /** Names of the rules that sleep; empty unless this is a rule book for trying. */
     public Set<String> asleep() {
         return without;

@@ -12,33 +12,33 @@ import java.util.stream.Collectors;
  * @param asking names of the rules that ask by the description of a machine alone
  * @param speaking ids of the checks that a rule says something of though nothing that they want was written; {@code *}
  *     stands for every check
+ * @param naming ids of the checks that a rule for particular checks looks at or concludes anything of; {@code *} stands
+ *     for every check
  */
-record RuleKinds(Set<String> asking, Set<String> speaking) {
+record RuleKinds(Set<String> asking, Set<String> speaking, Set<String> naming) {
     static final String FILE = "META-INF/chock/rule-kinds";
     static final String EVERY = "*";
     private static final String ASKS = "asks ";
     private static final String SPEAKS = "speaks of ";
+    private static final String NAMES = "names ";
 
     RuleKinds {
         asking = Set.copyOf(asking);
         speaking = Set.copyOf(speaking);
+        naming = Set.copyOf(naming);
     }
 
     static RuleKinds read(String text) {
-        Set<String> asking = new HashSet<>();
-        Set<String> speaking = new HashSet<>();
-        text.lines().forEach(line -> {
-            if (line.startsWith(ASKS)) {
-                asking.add(line.substring(ASKS.length()));
-            } else {
-                speaking.add(line.substring(SPEAKS.length()));
-            }
-        });
-        return new RuleKinds(asking, speaking);
+        return new RuleKinds(after(ASKS, text), after(SPEAKS, text), after(NAMES, text));
+    }
+
+    private static Set<String> after(String kind, String text) {
+        return text.lines().filter(line -> line.startsWith(kind)).map(line -> line.substring(kind.length()))
+                .collect(Collectors.toSet());
     }
 
     String text() {
-        return lines(ASKS, asking) + lines(SPEAKS, speaking);
+        return lines(ASKS, asking) + lines(SPEAKS, speaking) + lines(NAMES, naming);
     }
 
     private static String lines(String kind, Collection<String> names) {
@@ -47,15 +47,22 @@ record RuleKinds(Set<String> asking, Set<String> speaking) {
 
     /** These and the rules of a house. */
     RuleKinds and(RuleKinds more) {
-        Set<String> all = new HashSet<>(speaking);
-        all.addAll(more.speaking);
-        Set<String> askingToo = new HashSet<>(asking);
-        askingToo.addAll(more.asking);
-        return new RuleKinds(askingToo, all);
+        return new RuleKinds(both(asking, more.asking), both(speaking, more.speaking), both(naming, more.naming));
+    }
+
+    private static Set<String> both(Set<String> some, Set<String> more) {
+        Set<String> all = new HashSet<>(some);
+        all.addAll(more);
+        return all;
     }
 
     /** True when the check has to be reasoned about even while nothing that it wants was written. */
     boolean speaksOf(String check) {
         return speaking.contains(check) || speaking.contains(EVERY);
+    }
+
+    /** True when a rule for particular checks looks at this one, or concludes anything of it. */
+    boolean names(String check) {
+        return naming.contains(check) || naming.contains(EVERY);
     }
 }

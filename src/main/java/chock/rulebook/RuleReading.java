@@ -40,10 +40,17 @@ final class RuleReading {
     private static final Set<String> FROM_ENTRIES = Set.of("Current", "Standing", "Derived", "Judgement", "Misplaced");
     private static final Pattern CHECKS = Pattern.compile("check\\s*(?:==|in)\\s*(\\(.*?\\)|\"[^\"]*\")");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+    private static final Pattern CHECK_NAMED = Pattern.compile("\"([a-z]+\\.[a-z0-9-]+)\"");
+    /** About the same want as another condition of the rule. */
+    private static final Pattern OF_ONE_WANT = Pattern.compile("\\bwanted\\s*==\\s*\\$");
+    private static final Pattern WANT_BOUND = Pattern.compile("(\\$\\w+)\\s*:\\s*wanted\\b");
+    /** What is concluded of a check that no rule names. */
+    private static final Set<String> CONCLUDED = Set.of("Required", "Wanted", "Standing", "Current", "Judgement", "Outcome");
     private static final Pattern INSERTED = Pattern.compile("insert(?:Logical)?\\s*\\(\\s*(?:new\\s+)?([$\\w]+)");
 
     private final Set<String> asking = new TreeSet<>();
     private final Set<String> speaking = new TreeSet<>();
+    private final Set<String> naming = new TreeSet<>();
 
     private RuleReading() { }
 
@@ -95,7 +102,7 @@ final class RuleReading {
         if (!wrong.isEmpty()) {
             throw new RuleCompiler.NotCompiled(wrong);
         }
-        return new RuleKinds(reading.asking, reading.speaking);
+        return new RuleKinds(reading.asking, reading.speaking, reading.naming);
     }
 
     private static PackageDescr parsed(String file, String text) {
@@ -120,6 +127,9 @@ final class RuleReading {
             return;
         }
         boolean general = namespace.equals(GENERAL);
+        if (!general) {
+            name(conditions, consequence, namespace);
+        }
         for (Condition condition : conditions) {
             if (speaks(condition, conditions)) {
                 List<String> checks = condition.checks();
@@ -130,6 +140,29 @@ final class RuleReading {
                 }
             }
         }
+    }
+
+    private void name(List<Condition> conditions, String consequence, String namespace) {
+        String all = conditions.stream().map(Condition::whole).collect(Collectors.joining("\n")) + consequence;
+        CHECK_NAMED.matcher(all).results().forEach(check -> naming.add(check.group(1)));
+        if (conditions.stream().anyMatch(one -> looksAtAnyCheck(one, conditions, namespace))) {
+            naming.add(RuleKinds.EVERY);
+        }
+    }
+
+    /** True when this condition may hold by what is concluded of a check that the rule does not name, other than a fault. */
+    private static boolean looksAtAnyCheck(Condition condition, List<Condition> all, String namespace) {
+        return CONCLUDED.contains(condition.type()) && condition.checks().isEmpty()
+                && isOfAnyCheck(condition, namespace) && !OF_ONE_WANT.matcher(condition.text()).find()
+                && !condition.text().contains("state == State.FAULT") && !isOneOfTwoReadings(condition, all);
+    }
+
+    /** True when the rule wants two readings of one thing, and this is the first. */
+    private static boolean isOneOfTwoReadings(Condition condition, List<Condition> all) {
+        Matcher bound = WANT_BOUND.matcher(condition.text());
+        return condition.type().equals("Standing") && bound.find() && all.stream().anyMatch(other -> !other.negated
+                && other.type().equals("Standing") && other.text().matches("(?s).*\\bwanted\\s*==\\s*"
+                        + Pattern.quote(bound.group(1)) + "\\b.*"));
     }
 
     private static void collect(BaseDescr part, boolean negated, List<Condition> into) {

@@ -73,6 +73,11 @@ public final class Rules {
         return kinds.speaksOf(check);
     }
 
+    /** True when a rule for particular checks looks at this one: what the general rules alone make of it is not all. */
+    public boolean name(String check) {
+        return kinds.names(check);
+    }
+
     /** Names of all rules. */
     public SortedSet<String> names() {
         SortedSet<String> names = new TreeSet<>();

@@ -105,6 +105,30 @@ class RuleReadingTest {
     }
 
     @Test
+    void aRuleNamesTheChecksItLooksAtOrConcludesAnythingOf() {
+        assertThat(read("$r : Required(check == \"a.a\")\n  Current(required == $r)\n  not Outcome(required.check == \"b.b\")",
+                "insertLogical(new Required(\"c.c\", \"machine\"));").naming()).containsExactlyInAnyOrder("a.a", "b.b", "c.c");
+        assertThat(read("MachineFact()", ASKS).naming()).as("what asks by the description looks at no reading").isEmpty();
+        assertThat(read("rules.evidence", "$r : Required(check == \"a.a\")\n  Current(required == $r)", NOTES).naming())
+                .as("general rules are answered for one by one").isEmpty();
+    }
+
+    /** Then no check is settled without the rules. */
+    @Test
+    void aRuleAboutReadingsOfAnyCheckNamesAll() {
+        for (String any : new String[] {"Current()", "Judgement(state == State.MET)", "Standing($w : wanted)", "Outcome()",
+            "$c : Current()\n  Standing(wanted == $c.wanted)", "Standing($w : wanted)\n  not Standing(wanted == $w)"}) {
+            assertThat(read(any, NOTES).naming()).as(any).containsExactly(RuleKinds.EVERY);
+        }
+        for (String none : new String[] {"Judgement(state == State.FAULT)", "Standing($w : wanted)\n  Standing(wanted == $w)",
+            "Evidence(impossible())", "Work()"}) {
+            assertThat(read(none, NOTES).naming()).as(none).isEmpty();
+        }
+        assertThat(read("rules.house", "not Wanted(key == \"machine x\")", NOTES).naming())
+                .containsExactly(RuleKinds.EVERY);
+    }
+
+    @Test
     void whatIsReadIsKeptAsText() {
         RuleKinds asks = read("MachineFact()", ASKS).and(read("$r : Required(check == \"a.a\")", NOTES));
         assertThat(RuleKinds.read(asks.text())).isEqualTo(asks);

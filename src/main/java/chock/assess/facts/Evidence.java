@@ -14,12 +14,18 @@ import chock.record.Value;
  * @param key point and aspect together, as {@link Entry#key} makes it
  * @param instrument what it was measured with, or null
  * @param misplaced whether the key is that of the nearest check, because no check reads the entry at its own place
+ * @param settled whether a check that reads it at its own place was settled by it, without the rules
  */
-public record Evidence(Entry entry, String key, Instrument instrument, boolean misplaced) {
+public record Evidence(Entry entry, String key, Instrument instrument, boolean misplaced, boolean settled) {
 
     /** An entry at its own place. */
     public Evidence(Entry entry, String key, Instrument instrument) {
-        this(entry, key, instrument, false);
+        this(entry, key, instrument, false, false);
+    }
+
+    /** The same, of which a check was settled. */
+    public Evidence asSettled() {
+        return new Evidence(entry, key, instrument, misplaced, true);
     }
 
     // An entry is known by its id, and the engine compares often; a misplaced one is read at other places besides its own.
@@ -57,9 +63,9 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
         return entry.what();
     }
 
-    /** True for an entry about a condition, at its own place; work and what is read elsewhere are not. */
+    /** True for an entry about a condition that a place is looked for; work, what is read elsewhere and what a check was settled by are not. */
     public boolean isStatement() {
-        return !misplaced && entry.deed().isEvidence();
+        return !misplaced && !settled && entry.deed().isEvidence();
     }
 
     /** True for work, at its own place. */
@@ -79,7 +85,7 @@ public record Evidence(Entry entry, String key, Instrument instrument, boolean m
 
     /** The entry as the nearest check reads it. */
     public Evidence readAs(Wanted wanted) {
-        return new Evidence(entry, wanted.key(), instrument, true);
+        return new Evidence(entry, wanted.key(), instrument, true, false);
     }
 
     /** What the instrument was used for: {@code read}, or the work done with it. */
