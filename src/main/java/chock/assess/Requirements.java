@@ -8,6 +8,7 @@ import chock.assess.facts.Derived;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
+import chock.assess.facts.MachineFact;
 import chock.assess.facts.NothingWritten;
 import chock.assess.facts.Required;
 import chock.assess.facts.SetAside;
@@ -371,6 +372,11 @@ public final class Requirements {
         LocalDate last = since.plus(Judge.period(bounds.high()));
         LocalDate day = entry.entry().at().date();
         return day.isAfter(last) || !bounds.highPasses() && day.equals(last);
+    }
+
+    /** The same of a machine, and true of one of which nobody knows since when it stood, as soon as anything was written about it. */
+    public boolean stoodLonger(Required required, MachineFact machine, Evidence entry) {
+        return machine.laidUpUnknown() || machine.laidUpSince() != null && stoodLonger(required, machine.laidUpSince(), entry);
     }
 
     /** Every limit that was asked for so far. */

@@ -48,6 +48,12 @@ public final class BenchSteps {
         draft().topSpeed = speed;
     }
 
+    @Given("the engine is cooled by {thing}")
+    @Explained(value = "How heat is carried off: air or liquid.", example = "the engine is cooled by liquid")
+    public void cooled(String by) {
+        draft().cooling(Draft.word(Machine.Cooling.class, by));
+    }
+
     @Given("the engine displaces {quantity}")
     @Explained(value = "The swept volume of all cylinders.", example = "the engine displaces 100 cc")
     public void displaces(Quantity volume) {

@@ -106,6 +106,10 @@ final class Draft {
         engine = new Machine.Engine(cycle, engine.displacement(), engine.cylinders(), two ? Machine.Oiling.OIL_INJECTION : Machine.Oiling.WET_SUMP, engine.ignition(), engine.cooling());
     }
 
+    void cooling(Machine.Cooling cooling) {
+        engine = new Machine.Engine(engine.cycle(), engine.displacement(), engine.cylinders(), engine.oiling(), engine.ignition(), cooling);
+    }
+
     void displacement(Quantity volume) {
         engine = new Machine.Engine(engine.cycle(), volume, engine.cylinders(), engine.oiling(), engine.ignition(), engine.cooling());
     }

@@ -163,6 +163,15 @@ final class Asked {
         say("every four-stroke whose pump sends oil round, wet or dry sump", (s, e, i) -> s.is("engine.oiling", "wet-sump", "dry-sump"));
         say("every engine oiled by total loss", (s, e, i) -> s.is("engine.oiling", "total-loss"));
 
+        // None of these machines stood.
+        say("every machine that stood for long", (s, e, i) -> false);
+        say("every engine that burns fuel, of a machine that stood longer than its petrol lasts", (s, e, i) -> false);
+        say("every four-stroke of a machine that stood for long", (s, e, i) -> false);
+        say("every engine cooled by liquid, of a machine that stood for long", (s, e, i) -> false);
+        say("every machine with one or two rear dampers that stood for long", (s, e, i) -> false);
+        say("every machine with a petrol engine that stood longer than its petrol lasts", (s, e, i) -> false);
+        say("every wheel of a machine that stood for long", (s, e, i) -> false);
+
         // Chassis and drive
         say("every machine with a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
         say("every leg of a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
