@@ -279,6 +279,7 @@ Feature: Ignition
         | electrics/charging/alternator | adjusted  |
         | electrics/charging/alternator | loosened  |
         | electrics/charging/alternator | tightened |
+        | engine/cam-drive              | damaged   |
 
     Scenario Outline: what leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

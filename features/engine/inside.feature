@@ -68,6 +68,7 @@ Feature: Inside the engine
         | engine/crankcase  | opened   |
         | engine/valves     | refitted |
         | engine            | refitted |
+        | engine/cam-drive  | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -279,6 +280,7 @@ Feature: Inside the engine
         | engine            | stripped |
         | engine/valves     | refitted |
         | engine/valves     | adjusted |
+        | engine/cam-drive  | damaged  |
 
     Scenario Outline: what leaves head, barrel and valves alone does not undo it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -461,6 +463,7 @@ Feature: Inside the engine
         | engine            | stripped |
         | engine/valves     | refitted |
         | engine/valves     | adjusted |
+        | engine/cam-drive  | damaged  |
 
     Scenario Outline: out of the frame and in again leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -569,6 +572,7 @@ Feature: Inside the engine
         | engine            | stripped |
         | engine/valves     | refitted |
         | engine/valves     | adjusted |
+        | engine/cam-drive  | damaged  |
 
     Scenario Outline: out of the frame and in again leaves it alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

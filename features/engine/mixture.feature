@@ -494,6 +494,7 @@ Feature: Mixture and idle
         | engine/valves            | adjusted |
         | engine/intake/air-filter | cleaned  |
         | exhaust                  | damaged  |
+        | engine/cam-drive         | damaged  |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -69,6 +69,7 @@ Feature: Noise and leaks
         | ignition/points   | damaged  |
         | ignition/points   | adjusted |
         | engine            | refitted |
+        | engine/cam-drive  | damaged  |
 
     Scenario: the seller tells of a knock
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

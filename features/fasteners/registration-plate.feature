@@ -89,6 +89,7 @@ Feature: The registration plate
         | rear-mudguard/plate | loosened  |
         | rear-mudguard/plate | tightened |
         | machine             | damaged   |
+        | rear-mudguard/plate | adjusted  |
 
     Scenario: a record of the first form is judged as before
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

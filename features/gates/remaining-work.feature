@@ -93,3 +93,13 @@ Feature: What the remaining work needs
     Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
     And for hand-over nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, transmission.clutch-drag is proven with the engine running
     And for hand-over nothing but brakes.bedded, brakes.stopping-distance, handover.brake-heat, handover.chain-after-ride, handover.fasteners-after-ride, handover.leaks-after-ride, handover.ridden, handover.ride-result, handover.spokes-after-ride is proven by riding
+
+  Scenario: an outfit without a clutch lever that stood, cooled by liquid, for the road
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    And the machine is a motorcycle-sidecar
+    And the engine is a four-stroke
+    And the engine is cooled by liquid
+    And the equipment has clutch none
+    And it stood since 1998
+    And controls/grips tried grips tight-and-whole
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.cooling-works, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.idle-clutch is proven with the engine running

@@ -352,6 +352,7 @@ Feature: The ride
         | fuel/carburettors        | damaged  |
         | fuel/carburettors        | adjusted |
         | fuel/carburettors        | cleaned  |
+        | engine/cam-drive         | damaged  |
 
     Scenario: not asked of an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -163,6 +163,10 @@ final class Asked {
         say("every four-stroke whose pump sends oil round, wet or dry sump", (s, e, i) -> s.is("engine.oiling", "wet-sump", "dry-sump"));
         say("every engine oiled by total loss", (s, e, i) -> s.is("engine.oiling", "total-loss"));
 
+        say("every engine cooled by liquid, where what the machine was built with is recorded", (s, e, i) -> s.combustion() && s.is("engine.cooling", "liquid"));
+        say("every machine with an engine and no clutch lever, where what it was built with is recorded", (s, e, i) -> s.combustion() && s.is("equipment.clutch", "none"));
+        say("the third wheel of an outfit or a three-wheeled moped, where what the machine was built with is recorded", (s, e, i) -> s.thirdWheel());
+        say("every outfit with lamps, where what the machine was built with is recorded", (s, e, i) -> s.is("kind", "motorcycle-sidecar") && s.yes("equipment.lamps"));
         // None of these machines stood.
         say("every machine that stood for long", (s, e, i) -> false);
         say("every engine that burns fuel, of a machine that stood longer than its petrol lasts", (s, e, i) -> false);

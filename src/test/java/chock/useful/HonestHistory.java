@@ -251,7 +251,7 @@ final class HonestHistory {
         ArrayNode figures = maker.putArray("figures");
         ArrayNode none = maker.putArray("none-found");
         Map<String, List<String>> known = new LinkedHashMap<>();
-        known.put("tyres.pressure", List.of("front-wheel/tyre 26 psi", "rear-wheel/tyre 29 psi"));
+        known.put("tyres.pressure", sheet.thirdWheel() ? List.of("front-wheel/tyre 26 psi", "rear-wheel/tyre 29 psi", "third-wheel 29 psi") : List.of("front-wheel/tyre 26 psi", "rear-wheel/tyre 29 psi"));
         known.put("oil.premix", sheet.is("engine.oiling", "premix") ? List.of("4 %") : List.of());
         CardCatalogue.SHIPPED.makerLimits().keySet().forEach(limit -> {
             List<String> values = known.getOrDefault(limit, List.of());
@@ -261,7 +261,7 @@ final class HonestHistory {
             for (String value : values) {
                 ObjectNode figure = figures.addObject().put("for", limit);
                 String[] parts = value.split(" ", 2);
-                boolean placed = parts[0].contains("/");
+                boolean placed = parts[0].contains("-wheel");
                 if (placed) {
                     figure.put("at", parts[0]);
                 }
