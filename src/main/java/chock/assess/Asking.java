@@ -53,7 +53,7 @@ final class Asking {
             }
             session.insert(new Requirements(book, record, day));
             parts.forEach(session::insert);
-            session.fireAllRules(Reasoning.awake(book));
+            Reasoning.toTheEnd(session, book, Reasoning.MOST_FIRINGS);
             List<Required> asked = new ArrayList<>();
             session.getObjects(Required.class::isInstance).forEach(fact -> asked.add((Required) fact));
             return List.copyOf(asked);

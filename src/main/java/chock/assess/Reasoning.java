@@ -22,6 +22,10 @@ import org.kie.api.runtime.rule.FactHandle;
  * rest stands as it is.
  */
 final class Reasoning implements AutoCloseable {
+    /** Far more than any record needs: some 500 for one of 60 entries. */
+    static final int MOST_FIRINGS = 100_000;
+    private static final int MOST_FOR_AN_ENTRY = 1_000;
+
     private final JobRecord record;
     private final RuleBook book;
     private KieSession session;
@@ -116,10 +120,21 @@ final class Reasoning implements AutoCloseable {
 
     private void fire() {
         try {
-            session.fireAllRules(awake(book));
+            toTheEnd(session, book, MOST_FIRINGS + record.entries().size() * MOST_FOR_AN_ENTRY);
             concluded = new Conclusions(requirements, session.getObjects(), untouched.found());
         } catch (ConsequenceException e) {
             throw ofHouse(e, book);
+        }
+    }
+
+    /**
+     * Fires until nothing is left to conclude. A rule that takes its own ground away concludes and takes back for ever; nobody is to
+     * wait for it.
+     */
+    static void toTheEnd(KieSession session, RuleBook book, int mostFirings) {
+        if (session.fireAllRules(awake(book), mostFirings) >= mostFirings) {
+            String what = "the rules come to no end: one of them takes away what it concludes from";
+            throw book.house().isPresent() ? UnusableInput.of(book.house().get().folder(), what, "Look at the newest rule of this house, and at what it says with not.") : new IllegalStateException(what);
         }
     }
 
