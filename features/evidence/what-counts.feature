@@ -20,6 +20,127 @@ Feature: What of the record counts
       And ida corrected it to cracked
       Then brakes.hose-condition is fault at front-brake/hydraulic/hose
 
+    Scenario: work that was none undoes nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
+      And tom wrote that front-brake/caliper/inner-pad was replaced 1 day ago
+      And ida corrected it to cleaned
+      Then brakes.pad-thickness is met at front-brake/caliper/inner-pad
+
+    Scenario: its own writer takes no work away
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
+      And front-brake/caliper/inner-pad was replaced 1 day ago
+      And ida corrected it to cleaned
+      Then brakes.pad-thickness is stale at front-brake/caliper/inner-pad
+
+    Scenario: an examination that was none ends no noise
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried running-noise knocks 3 days ago
+      And engine was examined 2 days ago
+      And ida corrected it to cleaned
+      And tom wrote that engine tried running-noise even 30 minutes ago
+      Then engine.knock is fault
+
+    Scenario: nor does it where one person works alone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And engine tried running-noise knocks 3 days ago
+      And engine was examined 2 days ago
+      And ida corrected it to cleaned
+      And engine tried running-noise even 30 minutes ago
+      Then engine.knock is fault
+
+    Scenario: work that examines nothing ends no noise
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried running-noise knocks 3 days ago
+      And engine was cleaned 2 days ago
+      And tom wrote that engine tried running-noise even 1 day ago
+      Then engine.knock is fault
+
+    Scenario: nor does it where one person works alone and cleaned it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And engine tried running-noise knocks 3 days ago
+      And engine was cleaned 2 days ago
+      And engine tried running-noise even 1 day ago
+      Then engine.knock is fault
+
+    Scenario: who works alone takes a fault away by looking again twice
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is met at front-brake
+
+    Scenario: who works alone and was told so has not looked again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it as told to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: where two work, looking twice oneself takes no fault away
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone corrected the second of two bad stops
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 4 days ago
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone tried the other brake on another day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And rear-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone found it good before it was bad
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop stops 5 days ago
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone was told of the second look
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And front-brake told walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+  Rule: What nobody wrote down is told otherwise than what was only heard of
+
+    Scenario: one pad was only told of
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad told thickness 4.2 mm
+      And front-brake/caliper/outer-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
+      And front-brake/caliper/outer-pad was replaced 1 day ago
+      And front-brake/disc measured thickness 99 mm ± 0.1 mm
+      And front-brake/hydraulic/unions was torqued
+      Then brakes.pad-thickness is missing at front-brake/caliper/inner-pad
+      And it says "thickness was written down, but not by somebody who measured it"
+
+    Scenario: nobody wrote anything of the pad
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/outer-pad measured thickness 4.2 mm ± 0.1 mm
+      Then brakes.pad-thickness is missing at front-brake/caliper/inner-pad
+      And it says "thickness was never measured"
+      And it does not say "was written down"
+
   Rule: A reading counts only while its instrument is in calibration
 
     Scenario: taken on the last day

@@ -309,13 +309,17 @@ final class Bench {
         add(INSPECTOR, Deed.FOUND_OUT, used, "reads high at the master", null, null, ago);
     }
 
-    /** Replaces the last entry by one with another value. */
-    void correct(String by, String written) {
+    /**
+     * Replaces the last entry by one with another value.
+     *
+     * @param deed what kind of entry it is; null for the kind of the one it replaces
+     */
+    void correct(String by, Deed deed, String written) {
         Entry wrong = entries.get(entries.size() - 1);
         if (wrong.deed() == Deed.DONE) {
             work(by, wrong.point(), written, Ago.ON_THE_DAY);
         } else {
-            evidence(by, wrong.point(), wrong.deed(), wrong.what(), written, Ago.ON_THE_DAY);
+            evidence(by, wrong.point(), deed == null ? wrong.deed() : deed, wrong.what(), written, Ago.ON_THE_DAY);
         }
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
@@ -326,7 +330,7 @@ final class Bench {
         Entry wrong = entries.remove(entries.size() - 1);
         Moment then = wrong.at();
         entries.add(at(wrong, new Moment(then.date(), then.time(), then.zone(), entries.size() + 1)));
-        correct(by, written);
+        correct(by, null, written);
         Entry right = entries.remove(entries.size() - 1);
         entries.add(at(right, new Moment(then.date(), then.time().plusMinutes(minutes), then.zone(), entries.size() + 1)));
     }

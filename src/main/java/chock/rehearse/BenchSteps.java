@@ -323,7 +323,13 @@ public final class BenchSteps {
     @Given("{person} corrected it to {reading}")
     @Explained(value = "A later entry that corrects the one before: what was read, or the work that was done instead.", example = "tom corrected it to 3.1 mm ± 0.1 mm")
     public void corrected(String by, String reading) {
-        open().correct(by, reading);
+        open().correct(by, null, reading);
+    }
+
+    @Given("{person} corrected it as {deed} to {reading}")
+    @Explained(value = "A later entry of another kind that corrects the one before: what was only told, or only looked at.", example = "ida corrected it as told to stops")
+    public void correctedOtherwise(String by, Deed deed, String reading) {
+        open().correct(by, deed, reading);
     }
 
     @Given("{person} withdrew it {int} minute(s) later as {reading}")
@@ -422,6 +428,12 @@ public final class BenchSteps {
     @Explained(value = "Words in the sentence of that finding.", example = "it says \"at least 1.5 mm\"")
     public void says(String part) {
         bench.expectOfTheSame(check -> new Expected.Saying(check, part));
+    }
+
+    @Then("it does not say {string}")
+    @Explained(value = "Words that stand in no sentence of that finding.", example = "it does not say \"was written down\"")
+    public void doesNotSay(String part) {
+        bench.expectOfTheSame(check -> new Expected.NotSaying(check, part));
     }
 
     @Then("it notes {string}")

@@ -106,6 +106,16 @@ sealed interface Expected {
         }
     }
 
+    /** Words that stand in no sentence of that finding. */
+    record NotSaying(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            Optional<Finding> found = finding(judged, check);
+            List<String> with = found.stream().flatMap(f -> f.places().stream()).map(Finding.AtPlace::says).filter(s -> s.contains(part)).toList();
+            return unless(found.isPresent() && with.isEmpty(), found.isEmpty() ? "nothing" : String.join(" ", with));
+        }
+    }
+
     /** Words in a note. */
     record Noting(String check, String part) implements Expected {
         @Override
