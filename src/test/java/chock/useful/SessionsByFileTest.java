@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import chock.assess.Assessor;
 import chock.record.JobRecord;
 import chock.record.RecordReader;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,8 @@ import org.junit.jupiter.api.Test;
 @Tag("slow")
 class SessionsByFileTest {
     private static final int MOST_LINES = 90;
-    private static final int MOST_BYTES = 9400;
+    /** 9,400 until seat, plate, reflector and the mark on the silencer came to be asked. */
+    private static final int MOST_BYTES = 9600;
 
     private static final String[][] NAMES = {{"caliper", "cal-1"}, {"micrometer", "mic-1"}, {"dial-indicator", "dial-1"}, {"depth-gauge", "tread-1"}, {"steel-rule", "rule-1"},
         {"protractor", "prot-1"}, {"pressure-gauge", "gauge-1"}, {"scale", "scale-1"}, {"timer", "watch-1"}, {"thermometer", "therm-1"}, {"multimeter", "meter-1"},
@@ -28,13 +30,17 @@ class SessionsByFileTest {
         HonestRecord record = HonestHistory.of(ModelSheets.singleOf1972(), List.of("road-test"), false);
         ArrayNode entries = new ObjectMapper().createArrayNode();
         for (HonestRecord.Line line : record.lines()) {
-            entries.add(node(record, line));
+            ObjectNode entry = node(record, line);
+            if (entry.has("with")) {
+                entry.put("with", shortName(entry.get("with").asText()));
+            }
+            entries.add(entry);
         }
         AsSessions.Typed typed = AsSessions.of(entries);
         assertThat(typed.rest()).isEmpty();
         StringBuilder text = new StringBuilder();
         record.head().properties().forEach(block -> text.append(block.getKey()).append(": ").append(block.getValue()).append('\n'));
-        String sessions = shortNames(typed.sessions());
+        String sessions = typed.sessions();
         String whole = shortNames(text.toString()) + "entries: []\n" + sessions;
         JobRecord read = RecordReader.read("typed.yaml", whole.getBytes(StandardCharsets.UTF_8), HonestRecord.BOOK.vocabulary(), record.moment());
         assertThat(read.entries()).hasSameSizeAs(record.lines());
@@ -45,17 +51,20 @@ class SessionsByFileTest {
     }
 
     /** The generator calls each instrument by its kind; a shop calls it cal-1. */
+    private static String shortName(String kind) {
+        return Arrays.stream(NAMES).filter(name -> name[0].equals(kind)).map(name -> name[1]).findFirst().orElse(kind);
+    }
+
     private static String shortNames(String text) {
         String named = text;
         for (String[] name : NAMES) {
-            named = named.replace("\"id\":\"" + name[0] + "\"", "\"id\":\"" + name[1] + "\"").replace(" with " + name[0] + ":", " with " + name[1] + ":")
-                    .replace("{with " + name[0] + ":", "{with " + name[1] + ":");
+            named = named.replace("\"id\":\"" + name[0] + "\"", "\"id\":\"" + name[1] + "\"");
         }
         return named;
     }
 
-    private static JsonNode node(HonestRecord record, HonestRecord.Line line) throws Exception {
+    private static ObjectNode node(HonestRecord record, HonestRecord.Line line) throws Exception {
         String text = new String(record.with(List.of(line)).text(), StandardCharsets.UTF_8);
-        return new ObjectMapper().readTree(text.substring(text.indexOf("  - {") + 4));
+        return (ObjectNode) new ObjectMapper().readTree(text.substring(text.indexOf("  - {") + 4));
     }
 }

@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 /** The single of 1972 from nothing to a released road test by the printed sessions, and what has to be typed on them. */
 @Tag("slow")
 class SheetFilledInTest {
-    private static final int MOST_TYPED = 3 * 1024;
+    /** 3,072 was the mark; seat, plate, reflector and the mark on the silencer came to be asked, and take 47 more. */
+    private static final int MOST_TYPED = 3_120;
     private static final HonestRecord HONEST = HonestHistory.of(ModelSheets.singleOf1972(), List.of("road-test"), false);
 
     /** Fills blanks in as a shop would, and counts what it types. */
@@ -89,7 +90,7 @@ class SheetFilledInTest {
     }
 
     @Test
-    void aWholeMachineTakesThreeKilobytesOfAnswers() {
+    void aWholeMachineTakesLittleMoreThanThreeKilobytesOfAnswers() {
         byte[] record = HONEST.with(List.of()).text();
         record = new String(record, StandardCharsets.UTF_8).replace("entries:\n", "entries: []\n").getBytes(StandardCharsets.UTF_8);
         JobRecord blank = RecordReader.read("r.yaml", record, HonestRecord.BOOK.vocabulary(), HONEST.moment());
