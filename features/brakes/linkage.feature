@@ -153,8 +153,8 @@ Feature: Lever, cable, rod and linkage
 
     Scenario: trying alone is not enough
       Given a motorcycle with a cable drum in front and a rod drum behind
-      And front-brake/control tried free-play 5 mm
-      Then brakes.free-play is missing
+      And front-brake/control tried free-play 7 mm
+      Then brakes.free-play is missing at front-brake/control
 
     Scenario Outline: a pedal, on both sides of both limits
       Given a motorcycle with a cable drum in front and a rod drum behind
