@@ -20,9 +20,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * The checks asked of a machine with all they want and the limits in force, and found by what an entry says. It
@@ -45,8 +47,17 @@ final class AskedChecks {
     /** What is told of a check while nothing was written of it at any place, by its id. */
     private final Map<String, Finding> unwrittenFindings = new ConcurrentHashMap<>();
 
-    /** What all of it rests on. */
-    private record Ground(Description description, MakerFigures maker, LocalDate day, Coordinates position) { }
+    /**
+     * What all of it rests on.
+     *
+     * @param readers names of those who read the maker's figures, for a limit names them
+     */
+    private record Ground(Description description, MakerFigures maker, List<String> readers, LocalDate day, Coordinates position) {
+        static Ground of(Description description, JobRecord record, LocalDate day, RuleBook book) {
+            List<String> readers = record.maker().figures().stream().flatMap(figure -> Stream.of(figure.by(), figure.secondedBy())).filter(Objects::nonNull).map(record::nameOf).toList();
+            return new Ground(description, record.maker(), readers, day, book.position());
+        }
+    }
 
     /** The assembly of machines of this description. */
     private record Assembling(Description description) { }
@@ -58,7 +69,7 @@ final class AskedChecks {
 
     static AskedChecks of(JobRecord record, RuleBook book, LocalDate day) {
         Description description = Description.of(record);
-        Ground ground = new Ground(description, record.maker(), day, book.position());
+        Ground ground = Ground.of(description, record, day, book);
         return book.kept().of(ground, () -> {
             Assembled machine = book.kept().of(new Assembling(description),
                     () -> book.library().assembly().of(description.fields()));

@@ -55,6 +55,18 @@ class NothingWrittenTest {
         }
     }
 
+    /** What is worked out once for a description is never told with the names of another record's people. */
+    @Test
+    void whoReadALooserFigureIsNamedAsTheirOwnRecordNamesThem() throws IOException {
+        for (String lead : List.of("Ida Marrow", "Ruth Penhale")) {
+            String text = new String(Examples.bytes("lark-released.yaml"), StandardCharsets.UTF_8).replace("name: Ida Marrow", "name: " + lead)
+                    .replace("at-most: 0.3 mm, document: Lark 250 workshop manual, page: 61, by: ida}", "at-most: 0.45 mm, document: Lark 250 workshop manual, page: 61, by: ida, seconded-by: tom}");
+            JobRecord record = RecordReader.read("r.yaml", text.getBytes(StandardCharsets.UTF_8), Examples.BOOK.vocabulary(), Examples.DAY);
+            assertThat(Assessor.assess(record, Examples.BOOK, record.seeks(), Examples.DAY).gates().get(0).findings()).filteredOn(finding -> finding.check().equals("brakes.disc-runout"))
+                    .extracting(finding -> String.valueOf(finding.limit())).singleElement().asString().contains("looser on the word of " + lead + " and Tom Fell");
+        }
+    }
+
     private static JobRecord read(String json) {
         return RecordReader.read("random", json.getBytes(StandardCharsets.UTF_8),
                 Examples.BOOK.vocabulary(), Examples.DAY);
