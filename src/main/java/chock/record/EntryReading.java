@@ -224,7 +224,7 @@ final class EntryReading {
 
     private Entry inspected(String path, Entry plain, Raw.Entry raw) {
         String result = read.known(path + ".inspected", raw.inspected(), "a result of an inspection", List.of("passed", "refused"));
-        String kept = "document " + raw.document() + ", inspector " + raw.inspector() + (Reading.blank(raw.note()) ? "" : "; " + raw.note());
+        String kept = new Inspection(raw.document(), raw.inspector(), raw.note()).toString();
         return with(plain, "machine", result, Reading.blank(raw.licence()) ? null : new Value.Code(raw.licence()), null, kept);
     }
 

@@ -2,6 +2,7 @@ package chock.record;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -39,6 +40,17 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
     /** The same record with other entries. */
     public JobRecord withEntries(List<Entry> others) {
         return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form, register);
+    }
+
+    /** The same record, of which no line of a file is known. */
+    public JobRecord withoutLines() {
+        Past past = machine.past();
+        AsBuilt built = past.asBuilt();
+        List<Past.Rebuild> rebuilds = past.rebuilds().stream().map(one -> new Past.Rebuild(one.at(), one.changes().stream()
+                .map(c -> new DescriptionChange(c.at(), c.by(), c.field(), c.from(), c.to(), c.because(), 0)).toList(), one.before())).toList();
+        Machine without = machine.with(new Past(rebuilds, built == null ? null : new AsBuilt(built.document(), built.page(), built.by(), built.secondedBy(), built.facts(), Map.of(), 0), Map.of()));
+        List<Entry> unnumbered = entries.stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), 0)).toList();
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, without, maker, people, instruments, unnumbered, claims, form, register);
     }
 
     /** The same record with other instruments. */

@@ -1,78 +1,33 @@
-package chock.rehearse;
+package chock.record;
 
 import chock.quantity.Measured;
 import chock.quantity.Quantity;
-import chock.record.AsBuilt;
-import chock.record.Danger;
-import chock.record.Deed;
-import chock.record.DescriptionChange;
-import chock.record.Entry;
-import chock.record.Gate;
-import chock.record.Instrument;
-import chock.record.JobRecord;
-import chock.record.Machine;
-import chock.record.MakerFigure;
-import chock.record.Moment;
-import chock.record.Past;
-import chock.record.Person;
-import chock.record.RecordForm;
-import chock.record.RecordReader;
-import chock.record.UnusableInput;
-import chock.record.Value;
-import chock.record.Vocabulary;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
-import java.util.List;
-import java.util.Locale;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Set;
 
-/**
- * The record of a scenario as the file that somebody would have written, so that no scenario rests on a record that
- * {@code assess} refuses.
- */
-final class WrittenDown {
-    private static final JsonMapper JSON = new JsonMapper();
-    private static final JsonNodeFactory NEW = JSON.getNodeFactory();
+/** Writes a record as the file that {@link RecordReader} would read it from. */
+public final class RecordWriter {
+    private static final JsonNodeFactory NEW = JsonNodeFactory.instance;
 
     private final JobRecord record;
-    private final Set<String> byTable;
+    private final Set<String> byKind;
 
-    /** @param byTable ids of the readings that are written without an uncertainty */
-    WrittenDown(JobRecord record, Set<String> byTable) {
+    private RecordWriter(JobRecord record, Set<String> byKind) {
         this.record = record;
-        this.byTable = byTable;
+        this.byKind = byKind;
     }
 
     /**
-     * The record as it is read from its file.
+     * The file, as JSON in UTF-8.
      *
-     * @throws NotUnderstood when the file would be refused, with everything that is wrong in it
+     * @param byKind ids of readings to write without their uncertainty, so that the reader takes it from the kind of instrument
      */
-    JobRecord read(Vocabulary words, Instant asOf) {
-        try {
-            return withoutLines(RecordReader.read("the record of this scenario", JSON.writeValueAsBytes(job()), words, asOf));
-        } catch (UnusableInput refused) {
-            throw NotUnderstood.refused(refused, record.entries());
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    // No scenario has such a file, and a line of it would say nothing to a reader.
-    private static JobRecord withoutLines(JobRecord read) {
-        Machine machine = read.machine();
-        Past past = machine.past();
-        AsBuilt built = past.asBuilt();
-        List<Past.Rebuild> rebuilds = past.rebuilds().stream().map(one -> new Past.Rebuild(one.at(), one.changes().stream()
-                .map(c -> new DescriptionChange(c.at(), c.by(), c.field(), c.from(), c.to(), c.because(), 0)).toList(), one.before())).toList();
-        Machine without = machine.with(new Past(rebuilds, built == null ? null : new AsBuilt(built.document(), built.page(), built.by(), built.secondedBy(), built.facts(), Map.of(), 0), Map.of()));
-        List<Entry> entries = read.entries().stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), 0)).toList();
-        return new JobRecord(read.id(), read.workshop(), read.zone(), read.territory(), read.onePerson(), read.seeks(), without, read.maker(), read.people(), read.instruments(), entries, read.claims(), read.form());
+    public static byte[] write(JobRecord record, Set<String> byKind) {
+        return new RecordWriter(record, byKind).job().toString().getBytes(StandardCharsets.UTF_8);
     }
 
     private ObjectNode job() {
@@ -93,13 +48,14 @@ final class WrittenDown {
         record.instruments().forEach(instrument -> instruments.add(instrument(instrument)));
         ArrayNode entries = job.putArray("entries");
         record.entries().forEach(entry -> entries.add(entry(entry)));
-        job.putArray("claims");
+        ArrayNode claims = job.putArray("claims");
+        record.claims().forEach(claim -> claims.add(claim(claim)));
         return job;
     }
 
     private ObjectNode machine(Machine machine) {
         ObjectNode written = NEW.objectNode().put("marque", machine.marque()).put("model", machine.model()).put("frame-number", machine.frameNumber())
-                .put("first-registered", machine.firstRegistered().toString()).put("history", word(machine.history()));
+                .put("first-registered", machine.firstRegistered().toString()).put("history", Reading.spelled(machine.history()));
         for (Map.Entry<String, String> field : machine.fields().entrySet()) {
             String name = field.getKey();
             int dot = name.indexOf('.');
@@ -171,7 +127,8 @@ final class WrittenDown {
         if (entry.deed() == Deed.FOUND_OUT) {
             written.put("instrument", entry.point());
         } else if (entry.deed() == Deed.INSPECTED) {
-            written.put("licence", entry.is().toString()).put("inspector", "Ann Sorrel").put("document", "test certificate 4471");
+            Inspection inspection = Inspection.of(entry);
+            written.put("licence", entry.is().toString()).put("inspector", inspection.inspector()).put("document", inspection.document());
         } else if (entry.deed() != Deed.CLOSED) {
             written.put("point", entry.point());
             putIfSaid(written, "is", said(entry));
@@ -181,8 +138,15 @@ final class WrittenDown {
             ArrayNode dangers = written.putArray("dangers");
             entry.dangers().stream().map(Danger::id).sorted().forEach(dangers::add);
         }
-        putIfSaid(written, "note", entry.note());
-        putIfSaid(written, "note-is", entry.noteIs() == null ? null : word(entry.noteIs()));
+        putIfSaid(written, "note", entry.deed() == Deed.INSPECTED ? Inspection.of(entry).note() : entry.note());
+        putIfSaid(written, "note-is", entry.noteIs() == null ? null : Reading.spelled(entry.noteIs()));
+        return written;
+    }
+
+    private static ObjectNode claim(Claim claim) {
+        ObjectNode written = NEW.objectNode().put("claim", claim.kind().word()).put("about", claim.about()).put("says", claim.says()).put("by", claim.by());
+        ArrayNode entries = written.putArray("supported-by");
+        claim.supportedBy().forEach(entries::add);
         return written;
     }
 
@@ -191,7 +155,7 @@ final class WrittenDown {
             return entry.is() == null ? null : entry.is().toString();
         }
         Measured measured = amount.measured();
-        return amount(measured.value()) + (measured.uncertainty() == null || byTable.contains(entry.id()) ? "" : " ± " + amount(measured.uncertainty()));
+        return amount(measured.value()) + (measured.uncertainty() == null || byKind.contains(entry.id()) ? "" : " ± " + amount(measured.uncertainty()));
     }
 
     // A count is written with its unit, which nobody says.
@@ -203,10 +167,6 @@ final class WrittenDown {
         if (value != null) {
             written.put(key, value.toString());
         }
-    }
-
-    private static String word(Enum<?> word) {
-        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static String yes(boolean so) {

@@ -2,25 +2,19 @@ package chock.rehearse;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import chock.record.JobRecord;
-import chock.record.RecordReader;
 import chock.rulebook.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** No scenario holds on a record that could not be handed in. */
-class WrittenDownTest {
+class ReadScenarioTest {
     private static final RuleBook BOOK = RuleBook.shipped();
-    private static final Instant DAY = Instant.parse("2026-11-25T12:00:00Z");
 
     @TempDir
     private Path folder;
@@ -51,17 +45,5 @@ class WrittenDownTest {
     @Test
     void aFigureThatCannotBeIsMarkedAsInAStoredRecord() throws IOException {
         assertThat(shown("front-brake/caliper/inner-pad measured thickness 42 mm ± 0.1 mm", "brakes.pad-thickness is doubt at front-brake/caliper/inner-pad").slips()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"lark-released.yaml", "lark-faults.yaml", "lark-gaps.yaml", "lark-non-runner.yaml", "lark-on-show.yaml", "lark-too-close.yaml", "lark-worked-on-after.yaml", "merle-released.yaml", "harrow-prewar-single.yaml"})
-    void whatIsWrittenDownIsReadAsTheSame(String example) throws IOException {
-        JobRecord read = RecordReader.read(example, Files.readAllBytes(Path.of("docs/examples", example)), BOOK.vocabulary(), DAY);
-        JobRecord again = new WrittenDown(read, Set.of()).read(BOOK.vocabulary(), DAY);
-        assertThat(again.machine()).isEqualTo(read.machine());
-        assertThat(again.maker()).isEqualTo(read.maker());
-        assertThat(again.people()).isEqualTo(read.people());
-        assertThat(again.instruments()).isEqualTo(read.instruments());
-        assertThat(again.entries()).usingRecursiveFieldByFieldElementComparatorIgnoringFields("line", "note").containsExactlyElementsOf(read.entries());
     }
 }
