@@ -5,7 +5,7 @@ Feature: The brake of the third wheel
   @brakes.third-wheel
   Rule: A brake on the third wheel works and lets go
 
-    Scenario Outline: in order, by third wheel brake
+    Scenario Outline: third wheel brake in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake tried third-wheel-brake <found>
@@ -17,7 +17,7 @@ Feature: The brake of the third wheel
         | works-and-lets-go |
         | made-without      |
 
-    Scenario Outline: what is wrong, by third wheel brake
+    Scenario Outline: third wheel brake not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake tried third-wheel-brake <found>
@@ -32,19 +32,19 @@ Feature: The brake of the third wheel
         | leaks        |
         | worn         |
 
-    Scenario: third wheel brake by hearsay
+    Scenario: third wheel brake known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake told third-wheel-brake works-and-lets-go
       Then brakes.third-wheel is missing
 
-    Scenario: looking is no trying, by third wheel brake
+    Scenario: third wheel brake looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake seen third-wheel-brake works-and-lets-go
       Then brakes.third-wheel is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then brakes.third-wheel is missing
@@ -66,7 +66,7 @@ Feature: The brake of the third wheel
       And third-wheel/brake tried third-wheel-brake works-and-lets-go 1 day ago
       Then brakes.third-wheel is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake tried third-wheel-brake works-and-lets-go <ago> months ago
@@ -91,7 +91,7 @@ Feature: The brake of the third wheel
       And third-wheel/brake was bled
       Then brakes.third-wheel is stale
 
-    Scenario: not asked of a solo machine
+    Scenario: does not apply to a solo machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.third-wheel is not applicable
 
@@ -101,7 +101,7 @@ Feature: The brake of the third wheel
       And the record is a job-record/1
       Then brakes.third-wheel is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And a machine ready for road-test
@@ -113,7 +113,7 @@ Feature: The brake of the third wheel
       And the machine is a moped-3w
       Then brakes.third-wheel is missing
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And third-wheel/brake tried third-wheel-brake works-and-lets-go

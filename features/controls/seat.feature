@@ -54,7 +54,7 @@ Feature: The seat
       And controls/seat told seat-hold holds-fast
       Then controls.seat is missing at controls/seat
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/seat tried seat-hold holds-fast <ago> months ago
       Then controls.seat is <state> at controls/seat
@@ -64,7 +64,7 @@ Feature: The seat
         | 12  | met   |
         | 13  | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And controls/seat tried seat-hold holds-fast
       And <point> was <work>

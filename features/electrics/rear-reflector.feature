@@ -43,7 +43,7 @@ Feature: The rear reflector
       And electrics/rear-reflector seen rear-reflectors 1 times 1 day ago
       Then electrics.rear-reflector is met
 
-    Scenario Outline: what the law of the place asks
+    Scenario Outline: what local law requires
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is <territory>
       And the machine is first registered 1930-05-01
@@ -79,7 +79,7 @@ Feature: The rear reflector
         | GB        | not applicable |
         | DE        | missing        |
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/rear-reflector seen rear-reflectors 1 times <ago> months ago
       Then electrics.rear-reflector is <state>
@@ -89,7 +89,7 @@ Feature: The rear reflector
         | 12  | met   |
         | 13  | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And electrics/rear-reflector seen rear-reflectors 1 times
       And <point> was <work>

@@ -5,7 +5,7 @@ Feature: The lamps of a sidecar
   @electrics.sidecar-lamps
   Rule: The sidecar shows white ahead and red behind
 
-    Scenario Outline: in order, by sidecar lamps
+    Scenario Outline: sidecar lamps in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And electrics/sidecar-lamps tried sidecar-lamps <found>
@@ -16,7 +16,7 @@ Feature: The lamps of a sidecar
         | found                  |
         | white-ahead-red-behind |
 
-    Scenario Outline: what is wrong, by sidecar lamps
+    Scenario Outline: sidecar lamps not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And electrics/sidecar-lamps tried sidecar-lamps <found>
@@ -31,19 +31,19 @@ Feature: The lamps of a sidecar
         | hidden       |
         | not-fitted   |
 
-    Scenario: sidecar lamps by hearsay
+    Scenario: sidecar lamps known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And electrics/sidecar-lamps told sidecar-lamps white-ahead-red-behind
       Then electrics.sidecar-lamps is missing
 
-    Scenario: looking is no trying, by sidecar lamps
+    Scenario: sidecar lamps looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And electrics/sidecar-lamps seen sidecar-lamps white-ahead-red-behind
       Then electrics.sidecar-lamps is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       Then electrics.sidecar-lamps is missing
@@ -65,7 +65,7 @@ Feature: The lamps of a sidecar
       And electrics/sidecar-lamps tried sidecar-lamps white-ahead-red-behind 1 day ago
       Then electrics.sidecar-lamps is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And electrics/sidecar-lamps tried sidecar-lamps white-ahead-red-behind <ago> days ago
@@ -83,11 +83,11 @@ Feature: The lamps of a sidecar
       And electrics/sidecar-lamps was opened
       Then electrics.sidecar-lamps is stale
 
-    Scenario: not asked of a solo machine
+    Scenario: does not apply to a solo machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then electrics.sidecar-lamps is not applicable
 
-    Scenario: not asked of an outfit without lamps
+    Scenario: does not apply to an outfit without lamps
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And the equipment has lamps no
@@ -99,7 +99,7 @@ Feature: The lamps of a sidecar
       And the record is a job-record/1
       Then electrics.sidecar-lamps is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And a machine ready for road-test

@@ -5,7 +5,7 @@ Feature: Cooling by liquid
   @engine.coolant
   Rule: The coolant stands at its mark
 
-    Scenario Outline: in order, by coolant level
+    Scenario Outline: coolant level in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-look clean
@@ -17,7 +17,7 @@ Feature: Cooling by liquid
         | found       |
         | at-the-mark |
 
-    Scenario Outline: what is wrong, by coolant level
+    Scenario Outline: coolant level not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-look clean
@@ -31,20 +31,20 @@ Feature: Cooling by liquid
         | empty     |
         | over-full |
 
-    Scenario: nobody wrote coolant level
+    Scenario: coolant level not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-look clean
       Then engine.coolant is missing
 
-    Scenario: coolant level by hearsay
+    Scenario: coolant level known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-look clean
       And engine/cooling told coolant-level at-the-mark
       Then engine.coolant is missing
 
-    Scenario Outline: what is wrong, by coolant look
+    Scenario Outline: coolant look not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-level at-the-mark
@@ -59,20 +59,20 @@ Feature: Cooling by liquid
         | foaming     |
         | plain-water |
 
-    Scenario: nobody wrote coolant look
+    Scenario: coolant look not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-level at-the-mark
       Then engine.coolant is missing
 
-    Scenario: coolant look by hearsay
+    Scenario: coolant look known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-level at-the-mark
       And engine/cooling told coolant-look clean
       Then engine.coolant is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       Then engine.coolant is missing
@@ -167,7 +167,7 @@ Feature: Cooling by liquid
       And engine/cooling seen coolant-look clean 1 day ago
       Then engine.coolant is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-level at-the-mark <ago> days ago
@@ -195,11 +195,11 @@ Feature: Cooling by liquid
       And engine/cooling was drained
       Then engine.coolant is stale
 
-    Scenario: not asked of an engine cooled by air
+    Scenario: does not apply to an air-cooled engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.coolant is not applicable
 
-    Scenario: not asked of an electric machine
+    Scenario: does not apply to an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       And the engine is cooled by liquid
@@ -211,14 +211,14 @@ Feature: Cooling by liquid
       And the record is a job-record/1
       Then engine.coolant is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And a machine ready for road-test
       And nothing is written for engine.coolant
       Then the road-test is blocked by engine.coolant alone
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen coolant-level at-the-mark
@@ -234,7 +234,7 @@ Feature: Cooling by liquid
   @engine.cooling-tight
   Rule: Hoses, radiator, cap and pump are whole and tight
 
-    Scenario Outline: in order, by coolant hoses
+    Scenario Outline: coolant hoses in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen radiator dry-and-clear
@@ -248,7 +248,7 @@ Feature: Cooling by liquid
         | found            |
         | supple-and-tight |
 
-    Scenario Outline: what is wrong, by coolant hoses
+    Scenario Outline: coolant hoses not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen radiator dry-and-clear
@@ -267,7 +267,7 @@ Feature: Cooling by liquid
         | weeping    |
         | clip-loose |
 
-    Scenario: nobody wrote coolant hoses
+    Scenario: coolant hoses not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen radiator dry-and-clear
@@ -275,7 +275,7 @@ Feature: Cooling by liquid
       And engine/cooling seen water-pump dry
       Then engine.cooling-tight is missing
 
-    Scenario: coolant hoses by hearsay
+    Scenario: coolant hoses known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen radiator dry-and-clear
@@ -284,7 +284,7 @@ Feature: Cooling by liquid
       And engine/cooling told coolant-hoses supple-and-tight
       Then engine.cooling-tight is missing
 
-    Scenario: looking is no trying, by coolant hoses
+    Scenario: coolant hoses looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling seen radiator dry-and-clear
@@ -293,7 +293,7 @@ Feature: Cooling by liquid
       And engine/cooling seen coolant-hoses supple-and-tight
       Then engine.cooling-tight is missing
 
-    Scenario Outline: what is wrong, by radiator
+    Scenario Outline: radiator not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -309,7 +309,7 @@ Feature: Cooling by liquid
         | blocked |
         | loose   |
 
-    Scenario: nobody wrote radiator
+    Scenario: radiator not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -317,7 +317,7 @@ Feature: Cooling by liquid
       And engine/cooling seen water-pump dry
       Then engine.cooling-tight is missing
 
-    Scenario: radiator by hearsay
+    Scenario: radiator known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -326,7 +326,7 @@ Feature: Cooling by liquid
       And engine/cooling told radiator dry-and-clear
       Then engine.cooling-tight is missing
 
-    Scenario Outline: in order, by pressure cap
+    Scenario Outline: pressure cap in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -340,7 +340,7 @@ Feature: Cooling by liquid
         | seal-whole   |
         | made-without |
 
-    Scenario Outline: what is wrong, by pressure cap
+    Scenario Outline: pressure cap not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -356,7 +356,7 @@ Feature: Cooling by liquid
         | missing      |
         | wrong-one    |
 
-    Scenario: nobody wrote pressure cap
+    Scenario: pressure cap not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -364,7 +364,7 @@ Feature: Cooling by liquid
       And engine/cooling seen water-pump dry
       Then engine.cooling-tight is missing
 
-    Scenario: pressure cap by hearsay
+    Scenario: pressure cap known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -373,7 +373,7 @@ Feature: Cooling by liquid
       And engine/cooling told pressure-cap seal-whole
       Then engine.cooling-tight is missing
 
-    Scenario Outline: in order, by water pump
+    Scenario Outline: water pump in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -387,7 +387,7 @@ Feature: Cooling by liquid
         | dry          |
         | made-without |
 
-    Scenario Outline: what is wrong, by water pump
+    Scenario Outline: water pump not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -403,7 +403,7 @@ Feature: Cooling by liquid
         | loose   |
         | noisy   |
 
-    Scenario: nobody wrote water pump
+    Scenario: water pump not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -411,7 +411,7 @@ Feature: Cooling by liquid
       And engine/cooling seen pressure-cap seal-whole
       Then engine.cooling-tight is missing
 
-    Scenario: water pump by hearsay
+    Scenario: water pump known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight
@@ -420,7 +420,7 @@ Feature: Cooling by liquid
       And engine/cooling told water-pump dry
       Then engine.cooling-tight is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       Then engine.cooling-tight is missing
@@ -507,7 +507,7 @@ Feature: Cooling by liquid
       And engine/cooling tried coolant-hoses supple-and-tight 1 day ago
       Then engine.cooling-tight is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-hoses supple-and-tight <ago> months ago
@@ -531,11 +531,11 @@ Feature: Cooling by liquid
       And engine/cooling was refitted
       Then engine.cooling-tight is stale
 
-    Scenario: not asked of an engine cooled by air
+    Scenario: does not apply to an air-cooled engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.cooling-tight is not applicable
 
-    Scenario: not asked of an electric machine
+    Scenario: does not apply to an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       And the engine is cooled by liquid
@@ -547,7 +547,7 @@ Feature: Cooling by liquid
       And the record is a job-record/1
       Then engine.cooling-tight is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And a machine ready for road-test
@@ -557,7 +557,7 @@ Feature: Cooling by liquid
   @engine.cooling-works
   Rule: Warm, the coolant goes round and the fan cuts in
 
-    Scenario Outline: in order, by coolant flow
+    Scenario Outline: coolant flow in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried fan cuts-in
@@ -569,7 +569,7 @@ Feature: Cooling by liquid
         | found      |
         | goes-round |
 
-    Scenario Outline: what is wrong, by coolant flow
+    Scenario Outline: coolant flow not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried fan cuts-in
@@ -583,27 +583,27 @@ Feature: Cooling by liquid
         | bubbles      |
         | boils        |
 
-    Scenario: nobody wrote coolant flow
+    Scenario: coolant flow not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried fan cuts-in
       Then engine.cooling-works is missing
 
-    Scenario: coolant flow by hearsay
+    Scenario: coolant flow known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried fan cuts-in
       And engine/cooling told coolant-flow goes-round
       Then engine.cooling-works is missing
 
-    Scenario: looking is no trying, by coolant flow
+    Scenario: coolant flow looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried fan cuts-in
       And engine/cooling seen coolant-flow goes-round
       Then engine.cooling-works is missing
 
-    Scenario Outline: in order, by fan
+    Scenario Outline: fan in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round
@@ -615,7 +615,7 @@ Feature: Cooling by liquid
         | cuts-in      |
         | made-without |
 
-    Scenario Outline: what is wrong, by fan
+    Scenario Outline: fan not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round
@@ -628,27 +628,27 @@ Feature: Cooling by liquid
         | dead              |
         | runs-all-the-time |
 
-    Scenario: nobody wrote fan
+    Scenario: fan not recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round
       Then engine.cooling-works is missing
 
-    Scenario: fan by hearsay
+    Scenario: fan known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round
       And engine/cooling told fan cuts-in
       Then engine.cooling-works is missing
 
-    Scenario: looking is no trying, by fan
+    Scenario: fan looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round
       And engine/cooling seen fan cuts-in
       Then engine.cooling-works is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       Then engine.cooling-works is missing
@@ -673,7 +673,7 @@ Feature: Cooling by liquid
       And engine/cooling tried fan cuts-in 1 day ago
       Then engine.cooling-works is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round <ago> months ago
@@ -701,11 +701,11 @@ Feature: Cooling by liquid
       And engine/cooling was filled
       Then engine.cooling-works is stale
 
-    Scenario: not asked of an engine cooled by air
+    Scenario: does not apply to an air-cooled engine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then engine.cooling-works is not applicable
 
-    Scenario: not asked of an electric machine
+    Scenario: does not apply to an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       And the engine is cooled by liquid
@@ -717,14 +717,14 @@ Feature: Cooling by liquid
       And the record is a job-record/1
       Then engine.cooling-works is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And a machine ready for road-test
       And nothing is written for engine.cooling-works
       Then the road-test is blocked by engine.cooling-works alone
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the engine is cooled by liquid
       And engine/cooling tried coolant-flow goes-round

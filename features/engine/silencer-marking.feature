@@ -1,6 +1,6 @@
 Feature: What is stamped on the silencer
   The mark is read on the silencer itself. A racing silencer that says it is not for the road is refused at any age; one without a mark
-  passes only where the law of the place asks for no mark on a machine of that age.
+  passes only where local law requires no mark on a machine of that age.
 
   @engine.silencer-marking
   Rule: The silencer is one for the road
@@ -53,7 +53,7 @@ Feature: What is stamped on the silencer
       And exhaust/silencer seen silencer-marking approved 1 day ago
       Then engine.silencer-marking is met
 
-    Scenario Outline: a silencer without a mark, by the law of the place
+    Scenario Outline: a silencer without a mark, by local law
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the territory is <territory>
       And the machine is first registered <registered>
@@ -91,7 +91,7 @@ Feature: What is stamped on the silencer
       And the machine is first registered 1990-05-01
       And exhaust/silencer seen silencer-marking none-legible
       Then engine.silencer-marking is fault
-      And it says "the law of the place wants it to be its maker's own or marked as approved"
+      And it says "local law requires an original silencer or one marked as approved"
 
     Scenario Outline: it is no matter of a disc without a mark
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -108,7 +108,7 @@ Feature: What is stamped on the silencer
         | GB        |
         | US-MD     |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And exhaust/silencer seen silencer-marking makers-own
       And <point> was <work>

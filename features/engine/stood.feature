@@ -197,7 +197,7 @@ Feature: An engine that stood
       And engine/mounts seen mount-rubbers supple-and-whole 1 day ago
       Then engine.mount-rubbers is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And it stood since 1998
       And engine/mounts seen mount-rubbers supple-and-whole <ago> months ago

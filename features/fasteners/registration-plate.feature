@@ -67,7 +67,7 @@ Feature: The registration plate
       And rear-mudguard/plate told registration-plate tight-and-readable
       Then fasteners.registration-plate is missing
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-mudguard/plate tried registration-plate tight-and-readable <ago> months ago
       Then fasteners.registration-plate is <state>
@@ -77,7 +77,7 @@ Feature: The registration plate
         | 12  | met   |
         | 13  | stale |
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-mudguard/plate tried registration-plate tight-and-readable
       And <point> was <work>

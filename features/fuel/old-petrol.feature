@@ -13,7 +13,7 @@ Feature: Old petrol
 
       Examples:
         | found         |
-        | let-out-first |
+        | drained-first |
         | found-empty   |
 
     Scenario Outline: what is wrong
@@ -39,14 +39,14 @@ Feature: Old petrol
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And it stood since 1998
-      And fuel/tank told old-petrol let-out-first
+      And fuel/tank told old-petrol drained-first
       Then fuel.old-petrol is missing
 
     Scenario: a good look alone does not end a fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And it stood since 1998
       And fuel/tank seen old-petrol fresh-on-old
-      And tom wrote that fuel/tank seen old-petrol let-out-first
+      And tom wrote that fuel/tank seen old-petrol drained-first
       Then fuel.old-petrol is fault
 
     Scenario: fresh on old, and drained
@@ -54,7 +54,7 @@ Feature: Old petrol
       And it stood since 1998
       And fuel/tank seen old-petrol fresh-on-old 3 days ago
       And fuel/tank was drained 2 days ago
-      And fuel/tank seen old-petrol let-out-first 1 day ago
+      And fuel/tank seen old-petrol drained-first 1 day ago
       Then fuel.old-petrol is met
 
     Scenario: still in, and cleaned
@@ -62,7 +62,7 @@ Feature: Old petrol
       And it stood since 1998
       And fuel/tank seen old-petrol still-in 3 days ago
       And fuel/tank was cleaned 2 days ago
-      And fuel/tank seen old-petrol let-out-first 1 day ago
+      And fuel/tank seen old-petrol drained-first 1 day ago
       Then fuel.old-petrol is met
 
     Scenario: still in, and filled
@@ -70,13 +70,13 @@ Feature: Old petrol
       And it stood since 1998
       And fuel/tank seen old-petrol still-in 3 days ago
       And fuel/tank was filled 2 days ago
-      And fuel/tank seen old-petrol let-out-first 1 day ago
+      And fuel/tank seen old-petrol drained-first 1 day ago
       Then fuel.old-petrol is fault
 
     Scenario: looked at once, and left alone since
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And it stood since 1998
-      And fuel/tank seen old-petrol let-out-first 20 months ago
+      And fuel/tank seen old-petrol drained-first 20 months ago
       Then fuel.old-petrol is met
       And it does not lapse by itself
 

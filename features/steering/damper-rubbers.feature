@@ -59,7 +59,7 @@ Feature: Rubbers of the rear dampers
       And rear-fork/dampers seen damper-rubbers supple-and-whole 1 day ago
       Then steering.damper-rubbers is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And it stood since 1998
       And rear-fork/dampers seen damper-rubbers supple-and-whole <ago> months ago

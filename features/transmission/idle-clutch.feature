@@ -5,7 +5,7 @@ Feature: A clutch without a lever
   @transmission.idle-clutch
   Rule: At idle the rear wheel stands still
 
-    Scenario Outline: in order, by wheel at idle
+    Scenario Outline: wheel at idle in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And transmission/clutch tried wheel-at-idle <found>
@@ -17,7 +17,7 @@ Feature: A clutch without a lever
         | stands-still        |
         | made-without-clutch |
 
-    Scenario Outline: what is wrong, by wheel at idle
+    Scenario Outline: wheel at idle not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And transmission/clutch tried wheel-at-idle <found>
@@ -30,19 +30,19 @@ Feature: A clutch without a lever
         | turns  |
         | grabs  |
 
-    Scenario: wheel at idle by hearsay
+    Scenario: wheel at idle known only from hearsay
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And transmission/clutch told wheel-at-idle stands-still
       Then transmission.idle-clutch is missing
 
-    Scenario: looking is no trying, by wheel at idle
+    Scenario: wheel at idle looked at but not tried
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And transmission/clutch seen wheel-at-idle stands-still
       Then transmission.idle-clutch is missing
 
-    Scenario: nothing is written
+    Scenario: nothing recorded
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       Then transmission.idle-clutch is missing
@@ -88,7 +88,7 @@ Feature: A clutch without a lever
       And transmission/clutch tried wheel-at-idle stands-still 1 day ago
       Then transmission.idle-clutch is met
 
-    Scenario Outline: how long it holds
+    Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And transmission/clutch tried wheel-at-idle stands-still <ago> months ago
@@ -106,11 +106,11 @@ Feature: A clutch without a lever
       And transmission/clutch was opened
       Then transmission.idle-clutch is stale
 
-    Scenario: not asked of a machine with a clutch lever
+    Scenario: does not apply to a machine with a clutch lever
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.idle-clutch is not applicable
 
-    Scenario: not asked of an electric machine
+    Scenario: does not apply to an electric machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is electric
       And the equipment has clutch none
@@ -122,7 +122,7 @@ Feature: A clutch without a lever
       And the record is a job-record/1
       Then transmission.idle-clutch is not applicable
 
-    Scenario: nothing is written on a machine otherwise ready
+    Scenario: nothing recorded, on a machine otherwise ready
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has clutch none
       And a machine ready for road-test

@@ -81,7 +81,7 @@ Feature: Pressure in the tyre of the third wheel
       And the machine is a moped-3w
       Then tyres.third-wheel-pressure is missing
 
-    Scenario: not asked of a solo machine
+    Scenario: does not apply to a solo machine
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then tyres.third-wheel-pressure is not applicable
 
@@ -106,7 +106,7 @@ Feature: Pressure in the tyre of the third wheel
       And third-wheel measured pressure 20.0 psi ± 0.5 psi
       Then for road-test third-wheel is to be inflated first
 
-    Scenario Outline: work that undoes it
+    Scenario Outline: work that makes the result stale
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar
       And the maker says tyres.pressure is 29 psi at third-wheel

@@ -128,13 +128,12 @@ final class Reasoning implements AutoCloseable {
     }
 
     /**
-     * Fires until nothing is left to conclude. A rule that takes its own ground away concludes and takes back for ever; nobody is to
-     * wait for it.
+     * Fires until no rule matches any more. A rule that removes the facts it is based on would fire for ever, so firings are counted.
      */
     static void toTheEnd(KieSession session, RuleBook book, int mostFirings) {
         if (session.fireAllRules(awake(book), mostFirings) >= mostFirings) {
-            String what = "the rules come to no end: one of them takes away what it concludes from";
-            throw book.house().isPresent() ? UnusableInput.of(book.house().get().folder(), what, "Look at the newest rule of this house, and at what it says with not.") : new IllegalStateException(what);
+            String what = "the rules never finish: one of them removes the facts it is based on";
+            throw book.house().isPresent() ? UnusableInput.of(book.house().get().folder(), what, "Check the newest rule of this house, and every condition in it that begins with not.") : new IllegalStateException(what);
         }
     }
 

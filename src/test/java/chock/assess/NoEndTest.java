@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.kie.api.runtime.KieSession;
 
-/** Rules that come to no end are told of, and nobody waits for them. */
+/** Rules that never finish are reported, and nobody waits for them. */
 class NoEndTest {
     private static final RuleBook SHIPPED = RuleBook.shipped();
 
@@ -22,7 +22,7 @@ class NoEndTest {
 
     @Test
     void aRuleThatTakesItsOwnGroundAwayIsToldOf() {
-        assertThatThrownBy(() -> Reasoning.toTheEnd(session(Integer.MAX_VALUE), SHIPPED, 1_000)).isInstanceOf(IllegalStateException.class).hasMessageContaining("come to no end");
+        assertThatThrownBy(() -> Reasoning.toTheEnd(session(Integer.MAX_VALUE), SHIPPED, 1_000)).isInstanceOf(IllegalStateException.class).hasMessageContaining("never finish");
     }
 
     @Test
