@@ -1,5 +1,8 @@
 package chock;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
@@ -8,6 +11,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.io.Serializable;
 
 /** The plan of the house, held against the code. */
 @AnalyzeClasses(packages = "chock", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -24,6 +28,7 @@ class HouseTest {
             .layer("report").definedBy("chock.report..")
             .layer("rehearse").definedBy("chock.rehearse..")
             .layer("note").definedBy("chock.note..")
+            .layer("archive").definedBy("chock.archive..")
             .layer("board").definedBy("chock.board..")
             .layer("cli").definedBy("chock.cli..")
             .whereLayer("quantity").mayNotAccessAnyLayer()
@@ -35,6 +40,8 @@ class HouseTest {
             .whereLayer("note").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess")
             .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff", "note")
             .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
+            .whereLayer("archive").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess", "report")
+            .whereLayer("archive").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("board").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .because("a verdict must be traceable from the record to the report without turning back");
@@ -78,11 +85,21 @@ class HouseTest {
             .because("pages and API ask the store in the words of the shop");
 
     @ArchTest
+    static final ArchRule no_engine_that_spreads_the_work = noClasses().that().resideInAPackage("chock..")
+            .should().dependOnClassesThat().resideInAnyPackage("org.apache.spark..", "org.apache.hadoop..", "scala..")
+            .because("an archive is judged by the same classes on one machine and on many; what spreads the work is a program of its own, under src/spark");
+
+    @ArchTest
+    static final ArchRule an_archive_is_lines_and_rows = noClasses().that().resideInAPackage("chock.archive..")
+            .should().dependOnClassesThat(resideInAnyPackage("java.io..", "java.net..", "java.nio.file..").and(not(equivalentTo(Serializable.class))))
+            .because("bytes go in and rows come out, whoever reads and writes them");
+
+    @ArchTest
     static final ArchRule command_line_stays_in_its_room = noClasses().that().resideOutsideOfPackage("chock.cli..")
             .should().dependOnClassesThat().resideInAPackage("picocli..").because("only the commands know the command-line library");
 
     @ArchTest
-    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.note..", "chock.report..", "chock.board..")
+    static final ArchRule nobody_below_looks_at_the_clock = noClasses().that().resideInAnyPackage("chock.quantity..", "chock.figure..", "chock.record..", "chock.rulebook..", "chock.assess..", "chock.signoff..", "chock.note..", "chock.report..", "chock.board..", "chock.archive..")
             .should().callMethod(java.time.Instant.class, "now").orShould().callMethod(java.time.LocalDate.class, "now")
             .orShould().callMethod(java.time.LocalDateTime.class, "now").orShould().callMethod(System.class, "currentTimeMillis")
             .because("the clock is a parameter: same inputs, same bytes out");

@@ -1,7 +1,8 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.assess.Assessment;
-import chock.assess.Assessor;
 import chock.assess.Closest;
 import chock.assess.Explainer;
 import chock.assess.Foresight;
@@ -53,7 +54,7 @@ final class AssessCommand implements Callable<Integer> {
             description = "Gate to judge; may be given several times. Default: the gates the record seeks.")
     private List<Gate> gates;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class,
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class,
             description = "Judge as of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
 
@@ -219,7 +220,7 @@ final class AssessCommand implements Callable<Integer> {
         try (InputStream stream = bench.open(file); BulkProgress progress = BulkProgress.of(bench, file)) {
             BulkResult result = many.out == null ? null : new BulkResult(many.out);
             long after = many.resume ? result.lastLine() : 0;
-            BulkAssessment all = new BulkAssessment(bench, (name, bytes) -> judgedAsItStands(new Records(bench, book, moment).read(name, bytes), book), progress::dealt, Runtime.getRuntime().availableProcessors());
+            BulkAssessment all = new BulkAssessment(bench, new Judging(book, moment, gates), progress::dealt, Runtime.getRuntime().availableProcessors());
             if (result == null) {
                 return all.run(Bench.name(file), stream, bench.out(), after);
             }
@@ -234,16 +235,11 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private Assessment judge(RecordReader.Opened file, RuleBook book, AsOf moment) {
-        Records.Read read = new Records(bench, book, moment).read(file);
+        Judging.Read read = new Records(bench, book, moment).read(file);
         return Foresight.assess(read.record(), book, asked(read), read.asOf());
     }
 
-    /** Without looking ahead, which a line of a stream does not show. */
-    private Assessment judgedAsItStands(Records.Read read, RuleBook book) {
-        return Assessor.assess(read.record(), book, asked(read), read.asOf());
-    }
-
-    private List<Gate> asked(Records.Read read) {
+    private List<Gate> asked(Judging.Read read) {
         return List.copyOf(new LinkedHashSet<>(gates == null ? read.record().seeks() : gates));
     }
 

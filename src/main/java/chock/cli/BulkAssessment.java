@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.Judging;
+import chock.archive.Outcome;
 import chock.assess.Assessment;
 import chock.record.UnusableInput;
 import chock.report.JsonReport;
@@ -15,7 +17,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.BiFunction;
 import java.util.function.LongConsumer;
 
 /**
@@ -24,23 +25,20 @@ import java.util.function.LongConsumer;
  * number and skipped.
  */
 final class BulkAssessment {
-    /** The same bound as for a record in a file of its own. */
-    private static final int LONGEST_LINE = 5_000_000;
     private static final int WAITING_PER_CORE = 16;
 
     private final Bench bench;
-    private final BiFunction<String, byte[], Assessment> judge;
+    private final Judging judging;
     private final LongConsumer progress;
     private final int cores;
 
     /**
-     * @param judge judges one record, given its name for messages and its bytes
      * @param progress hears of every line that is dealt with, by the bytes it took
      * @param cores how many records are judged at a time
      */
-    BulkAssessment(Bench bench, BiFunction<String, byte[], Assessment> judge, LongConsumer progress, int cores) {
+    BulkAssessment(Bench bench, Judging judging, LongConsumer progress, int cores) {
         this.bench = bench;
-        this.judge = judge;
+        this.judging = judging;
         this.progress = progress;
         this.cores = cores;
     }
@@ -104,26 +102,24 @@ final class BulkAssessment {
             if (b == '\n') {
                 break;
             }
-            if (length <= LONGEST_LINE) {
+            if (length <= Judging.LONGEST_LINE) {
                 bytes.write(b);
             }
         }
-        return new Line(number, length > LONGEST_LINE ? null : bytes.toByteArray(), length);
+        return new Line(number, length > Judging.LONGEST_LINE ? null : bytes.toByteArray(), length);
     }
 
     private Dealt deal(String name, Line line) {
-        String where = name + ", line " + line.number;
+        Outcome<Assessment> came = judging.assess(name + ", line " + line.number, line.bytes);
+        if (came.refused() != null) {
+            return new Dealt(Bench.UNUSABLE, null, came.refused(), line.length);
+        }
+        if (came.failed() != null) {
+            return new Dealt(Bench.FAILED, null, came.failed(), line.length);
+        }
+        Assessment assessment = came.result();
         try {
-            if (line.bytes == null) {
-                throw UnusableInput.of(where, "it is longer than 5 MB", "Write one job record a line");
-            }
-            if (new String(line.bytes, StandardCharsets.ISO_8859_1).isBlank()) {
-                throw UnusableInput.of(where, "it is empty", "Write one job record a line");
-            }
-            Assessment assessment = judge.apply(where, line.bytes);
             return new Dealt(assessment.allReleased() ? Bench.RELEASED : Bench.BLOCKED, JsonReport.line(line.number, assessment), null, line.length);
-        } catch (UnusableInput e) {
-            return new Dealt(Bench.UNUSABLE, null, e, line.length);
         } catch (RuntimeException | StackOverflowError e) {
             return new Dealt(Bench.FAILED, null, e, line.length);
         }

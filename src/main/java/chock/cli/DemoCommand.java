@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.AsOf;
 import chock.assess.Assessment;
 import chock.assess.Assessor;
 import chock.record.JobRecord;

@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.assess.Foresight;
 import chock.assess.Impact;
 import chock.record.Gate;
@@ -42,7 +44,7 @@ final class ImpactCommand implements Callable<Integer> {
     @Option(names = "--gate", paramLabel = "GATE", converter = AssessCommand.GateWord.class, description = "Gate to judge; may be given several times. Default: the gates each record seeks.")
     private List<Gate> gates;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "Judge as of this moment, as for assess; it may lie ahead. Default: now.")
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class, description = "Judge as of this moment, as for assess; it may lie ahead. Default: now.")
     private AsOf asOf;
 
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfTable.class, defaultValue = "text", description = "text, json or csv. Default: text.")
@@ -94,7 +96,7 @@ final class ImpactCommand implements Callable<Integer> {
         int judged = 0;
         for (String file : files) {
             try {
-                Records.Read read = new Records(bench, book, asOf).read(file);
+                Judging.Read read = new Records(bench, book, asOf).read(file);
                 List<Gate> asked = gates == null ? read.record().seeks() : gates;
                 if (!what.isEmpty()) {
                     List<Impact> own = Impact.of(read.record(), book, other, asked, read.asOf());

@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.assess.Subjects;
 import chock.note.Note;
 import chock.note.Note.Candidate;
@@ -61,7 +63,7 @@ final class NoteCommand implements Callable<Integer> {
     @Option(names = "--by", paramLabel = "ID", description = "Who writes; asked for with --write when it is left out.")
     private String by;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "As of this moment. Default: now.")
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class, description = "As of this moment. Default: now.")
     private AsOf asOf;
 
     private BufferedReader answers;
@@ -80,7 +82,7 @@ final class NoteCommand implements Callable<Integer> {
         }
         RuleBook book = house.inForce(bench);
         byte[] bytes = bench.read(file);
-        Records.Read read = new Records(bench, book, asOf).read(Bench.name(file), bytes);
+        Judging.Read read = new Records(bench, book, asOf).read(Bench.name(file), bytes);
         Subjects subjects = Subjects.of(read.record(), book, read.asOf());
         Note understood = NoteReading.of(read.record(), book, subjects).read(note);
         if (write) {
@@ -90,7 +92,7 @@ final class NoteCommand implements Callable<Integer> {
         return understood.choices().isEmpty() && understood.unknown().isEmpty() ? Bench.RELEASED : Bench.BLOCKED;
     }
 
-    private int written(RuleBook book, byte[] bytes, Records.Read read, Subjects subjects, Note understood) {
+    private int written(RuleBook book, byte[] bytes, Judging.Read read, Subjects subjects, Note understood) {
         if (file.equals("-") || read.record().form() < 2) {
             throw UnusableInput.of(Bench.name(file), "nothing can be written there", file.equals("-") ? "Name the record file" : "Write " + RecordForm.name(2) + " on its first line");
         }
@@ -131,14 +133,14 @@ final class NoteCommand implements Callable<Integer> {
     private final class Writing {
         private final RuleBook book;
         private final byte[] before;
-        private final Records.Read read;
+        private final Judging.Read read;
         private final String writer;
         private final int plain;
         private final List<ObjectNode> entries = new ArrayList<>();
         private final Set<String> toProve = new TreeSet<>();
         private final List<Candidate> works = new ArrayList<>();
 
-        Writing(RuleBook book, byte[] before, Records.Read read, String writer) {
+        Writing(RuleBook book, byte[] before, Judging.Read read, String writer) {
             this.book = book;
             this.before = before;
             this.read = read;

@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.assess.OrderOfWork;
 import chock.record.Gate;
 import chock.record.JobRecord;
@@ -35,7 +37,7 @@ final class OrderCommand implements Callable<Integer> {
     @Option(names = "--gate", required = true, paramLabel = "GATE", converter = AssessCommand.GateWord.class, description = "The gate to be released.")
     private Gate gate;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "As of this moment; as for assess. Default: now.")
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class, description = "As of this moment; as for assess. Default: now.")
     private AsOf asOf;
 
     @Option(names = "--minutes", paramLabel = "FILE", description = "Minutes a step takes, in YAML: an aspect, a work or a kind of step each with its minutes, such as 'bled: 30' or 'measure: 4'.")
@@ -54,7 +56,7 @@ final class OrderCommand implements Callable<Integer> {
     public Integer call() {
         RuleBook book = house.inForce(bench);
         Map<String, Integer> times = minutes == null ? Map.of() : minutes(book);
-        Records.Read read = new Records(bench, book, asOf).read(file);
+        Judging.Read read = new Records(bench, book, asOf).read(file);
         JobRecord record = read.record();
         OrderOfWork order = OrderOfWork.of(record, book, gate, read.asOf());
         OrderReport report = new OrderReport(order, times);

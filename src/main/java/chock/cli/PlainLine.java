@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.AsOf;
 import chock.record.Gate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.rulebook.RuleBook;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -10,7 +12,7 @@ final class RecordOptions {
     @Parameters(arity = "1", paramLabel = "RECORD", description = "Job record in YAML or JSON; - is standard input.")
     private String file;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class,
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class,
             description = "As of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
 
@@ -21,7 +23,7 @@ final class RecordOptions {
         return house.inForce(bench);
     }
 
-    Records.Read read(Bench bench, RuleBook book) {
+    Judging.Read read(Bench bench, RuleBook book) {
         return new Records(bench, book, asOf).read(file);
     }
 }

@@ -1,9 +1,9 @@
 package chock.cli;
 
-import chock.record.JobRecord;
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.record.RecordReader;
 import chock.rulebook.RuleBook;
-import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -14,31 +14,24 @@ import java.util.function.Supplier;
  * @param asOf the moment as the user gave it, or null for now
  */
 record Records(Bench bench, RuleBook book, AsOf asOf) {
-    /** Late enough that no entry lies in the future; for a record that is refused for naming no zone. */
-    private static final Instant LATE = Instant.parse("9999-12-30T00:00:00Z");
-
-    /** A record and the moment it is judged at. */
-    record Read(JobRecord record, Instant asOf) { }
-
     /**
      * The record in a file, or on standard input for {@code -}.
      *
      * @throws chock.record.UnusableInput when it cannot be used
      */
-    Read read(String file) {
+    Judging.Read read(String file) {
         return read(opened(bench, file));
     }
 
     /** The record in these bytes, which bear this name in messages. */
-    Read read(String name, byte[] bytes) {
+    Judging.Read read(String name, byte[] bytes) {
         return read(RecordReader.open(name, bytes));
     }
 
     /** The record in a file that was opened before. */
-    Read read(RecordReader.Opened file) {
+    Judging.Read read(RecordReader.Opened file) {
         AsOf moment = asOf == null ? new AsOf(bench.clock().instant(), null) : asOf;
-        Instant when = moment.instant() != null ? moment.instant() : file.zone().map(moment::in).orElse(LATE);
-        return new Read(book.heldAgainstRegister(file.read(book.vocabulary(), when), when), when);
+        return new Judging(book, moment, null).read(file);
     }
 
     /** The file, or standard input for {@code -}, as written. */

@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.Judging;
 import chock.report.Papers;
 import chock.report.Statement;
 import chock.report.StatementText;
@@ -26,7 +27,7 @@ final class StatementCommand implements Callable<Integer> {
     public Integer call() {
         paper.ready();
         RuleBook book = record.book(bench);
-        Records.Read read = record.read(bench, book);
+        Judging.Read read = record.read(bench, book);
         Statement statement = Statement.of(read.record(), book, read.asOf());
         paper.put(bench, read.asOf(), () -> StatementText.of(statement, bench.bold()), size -> Papers.html(statement, size));
         return 0;

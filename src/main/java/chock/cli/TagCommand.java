@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.Judging;
 import chock.assess.Assessment;
 import chock.assess.Assessor;
 import chock.record.Gate;
@@ -36,7 +37,7 @@ final class TagCommand implements Callable<Integer> {
     public Integer call() {
         paper.ready();
         RuleBook book = record.book(bench);
-        Records.Read read = record.read(bench, book);
+        Judging.Read read = record.read(bench, book);
         List<Gate> shown = List.copyOf(new LinkedHashSet<>(gates == null ? read.record().seeks() : gates));
         Assessment assessment = Assessor.assess(read.record(), book, shown, read.asOf());
         Tag tag = Tag.of(assessment);

@@ -1,5 +1,7 @@
 package chock.cli;
 
+import chock.archive.AsOf;
+import chock.archive.Judging;
 import chock.record.Fault;
 import chock.record.SheetTakenIn;
 import chock.record.UnusableInput;
@@ -25,7 +27,7 @@ final class TakeInCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "RECORD", description = "The record file it is added to.")
     private String record;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "As of this moment; nothing on the sheet may be later. Default: now.")
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class, description = "As of this moment; nothing on the sheet may be later. Default: now.")
     private AsOf asOf;
 
     TakeInCommand(Bench bench) {
@@ -39,7 +41,7 @@ final class TakeInCommand implements Callable<Integer> {
         }
         byte[] before = bench.read(record);
         var book = house.inForce(bench);
-        Records.Read read = new Records(bench, book, asOf).read(record, before);
+        Judging.Read read = new Records(bench, book, asOf).read(record, before);
         SheetTakenIn taken = SheetTakenIn.of(Bench.name(sheet), bench.read(sheet), record, before, book.vocabulary(), read.asOf());
         if (!Arrays.equals(before, bench.read(record))) {
             throw UnusableInput.of(record, "somebody wrote to it meanwhile", "Nothing was changed; do it again");

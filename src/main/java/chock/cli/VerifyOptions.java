@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.AsOf;
 import chock.rulebook.RuleBook;
 import chock.signoff.Shop;
 import chock.signoff.TrustList;
@@ -22,7 +23,7 @@ final class VerifyOptions {
     @Option(names = "--note", description = "Also write into the ledger what the record voids, so that it stays void. Without it nothing is written.")
     private boolean note;
 
-    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOf.Converter.class, description = "The moment it is to hold at; without a zone, in UTC. Default: now.")
+    @Option(names = "--as-of", paramLabel = "DATE-TIME", converter = AsOfWord.class, description = "The moment it is to hold at; without a zone, in UTC. Default: now.")
     private AsOf asOf;
 
     /**

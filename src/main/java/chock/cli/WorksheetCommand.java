@@ -1,5 +1,6 @@
 package chock.cli;
 
+import chock.archive.Judging;
 import chock.assess.OrderOfWork;
 import chock.record.Gate;
 import chock.report.OrderReport;
@@ -34,7 +35,7 @@ final class WorksheetCommand implements Callable<Integer> {
     public Integer call() {
         paper.ready(true);
         RuleBook book = record.book(bench);
-        Records.Read read = record.read(bench, book);
+        Judging.Read read = record.read(bench, book);
         OrderOfWork order = OrderOfWork.of(read.record(), book, gate, read.asOf());
         if (paper.isYaml()) {
             paper.put(bench, SessionSheet.of(order, book));

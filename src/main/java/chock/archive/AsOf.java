@@ -1,4 +1,4 @@
-package chock.cli;
+package chock.archive;
 
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -12,8 +12,6 @@ import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import java.util.Optional;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /**
  * The moment of judgement as the user gave it: with a zone, or on the clock of whatever workshop the record is from.
@@ -21,24 +19,21 @@ import picocli.CommandLine.TypeConversionException;
  * @param instant the moment, or null when no zone was given
  * @param local the date and time, when no zone was given
  */
-record AsOf(Instant instant, LocalDateTime local) {
+public record AsOf(Instant instant, LocalDateTime local) {
     private static final DateTimeFormatter WRITTEN = new DateTimeFormatterBuilder()
             .append(DateTimeFormatter.ISO_LOCAL_DATE).appendLiteral('T').append(DateTimeFormatter.ISO_LOCAL_TIME)
             .optionalStart().appendOffsetId().optionalEnd()
             .optionalStart().appendLiteral('[').appendZoneRegionId().appendLiteral(']').optionalEnd()
             .toFormatter(Locale.ROOT).withChronology(IsoChronology.INSTANCE).withResolverStyle(ResolverStyle.STRICT);
 
+    /** What to write, in a sentence about what is no date and time. */
+    public static final String ADVICE = "write 2026-11-25T12:00, with +01:00 or [Europe/London] behind it when it is not on the workshop's clock";
+
     /**
      * Reads {@code 2026-11-25T12:00}, the same with a blank for the {@code T}, with {@code Z} or {@code +01:00} behind it,
-     * or with {@code [Europe/London]}. Years 1900 to 2999.
+     * or with {@code [Europe/London]}. Years 1900 to 2999. Empty when it is not a date and time.
      */
-    static AsOf parse(String text) {
-        return read(text).orElseThrow(() -> new TypeConversionException("'" + text
-                + "' is not a date and time; write 2026-11-25T12:00, with +01:00 or [Europe/London] behind it when it is not on the workshop's clock"));
-    }
-
-    /** The same; empty when it is not a date and time. */
-    static Optional<AsOf> read(String text) {
+    public static Optional<AsOf> read(String text) {
         try {
             TemporalAccessor read = WRITTEN.parseBest(text.strip().replaceFirst("(?<=\\d) (?=\\d)", "T"), ZonedDateTime::from, LocalDateTime::from);
             LocalDateTime local = LocalDateTime.from(read);
@@ -52,15 +47,7 @@ record AsOf(Instant instant, LocalDateTime local) {
     }
 
     /** The moment, on the clock of this workshop when no zone was given. */
-    Instant in(ZoneId workshop) {
+    public Instant in(ZoneId workshop) {
         return instant != null ? instant : local.atZone(workshop).toInstant();
-    }
-
-    /** Reads the option. */
-    static final class Converter implements ITypeConverter<AsOf> {
-        @Override
-        public AsOf convert(String text) {
-            return parse(text);
-        }
     }
 }
