@@ -121,9 +121,9 @@ final class Asked {
         say("every machine that carries a mirror, or must by the law of the place", (s, e, i) -> s.number("equipment.mirrors") > 0);
 
         say("every machine that must carry a speedometer by the law of the place", (s, e, i) -> speedometer(s));
-        say("every machine of which is recorded what it was built with", (s, e, i) -> true);
-        burning("every engine that burns fuel, where what the machine was built with is recorded");
-        say("every machine of which is recorded what it was built with, unless it is ridden without lamps by day", (s, e, i) ->
+        say("every machine whose record says how it was built", (s, e, i) -> true);
+        burning("every engine that burns fuel, if the record says how the machine was built");
+        say("every machine whose record says how it was built, unless it has no lamps and may be ridden so by day", (s, e, i) ->
                 s.yes("equipment.lamps") || !s.territory().equals("GB"));
 
         // Electrics
@@ -147,7 +147,7 @@ final class Asked {
         say("an engine whose head or top end was worked on, or whose history is unknown", (s, e, i) -> s.combustion() && s.is("history", "unknown"));
         say("every cylinder of a four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
         say("every four-stroke", (s, e, i) -> s.is("engine.cycle", "four-stroke"));
-        say("every cylinder of a two-stroke whose crankcase or seals were worked on, whose history is unknown, or that stood for long", (s, e, i) -> s.is("engine.cycle", "two-stroke") && s.is("history", "unknown"));
+        say("every cylinder of a two-stroke whose crankcase or seals were worked on, whose history is unknown, or that was laid up for a long time", (s, e, i) -> s.is("engine.cycle", "two-stroke") && s.is("history", "unknown"));
         say("every engine with contact points or a magneto", (s, e, i) -> s.is("engine.ignition", "points", "magneto"));
         say("every engine with electronic ignition", (s, e, i) -> s.is("engine.ignition", "electronic"));
         say("every engine with two or more carburettors", (s, e, i) -> s.number("equipment.carburettors") > 1);
@@ -163,18 +163,18 @@ final class Asked {
         say("every four-stroke whose pump sends oil round, wet or dry sump", (s, e, i) -> s.is("engine.oiling", "wet-sump", "dry-sump"));
         say("every engine oiled by total loss", (s, e, i) -> s.is("engine.oiling", "total-loss"));
 
-        say("every engine cooled by liquid, where what the machine was built with is recorded", (s, e, i) -> s.combustion() && s.is("engine.cooling", "liquid"));
-        say("every machine with an engine and no clutch lever, where what it was built with is recorded", (s, e, i) -> s.combustion() && s.is("equipment.clutch", "none"));
-        say("the third wheel of an outfit or a three-wheeled moped, where what the machine was built with is recorded", (s, e, i) -> s.thirdWheel());
-        say("every outfit with lamps, where what the machine was built with is recorded", (s, e, i) -> s.is("kind", "motorcycle-sidecar") && s.yes("equipment.lamps"));
+        say("every liquid-cooled engine, if the record says how the machine was built", (s, e, i) -> s.combustion() && s.is("engine.cooling", "liquid"));
+        say("every machine with an engine and no clutch lever, if the record says how it was built", (s, e, i) -> s.combustion() && s.is("equipment.clutch", "none"));
+        say("the third wheel of an outfit or three-wheeled moped, if the record says how the machine was built", (s, e, i) -> s.thirdWheel());
+        say("every outfit with lamps, if the record says how it was built", (s, e, i) -> s.is("kind", "motorcycle-sidecar") && s.yes("equipment.lamps"));
         // None of these machines stood.
-        say("every machine that stood for long", (s, e, i) -> false);
-        say("every engine that burns fuel, of a machine that stood longer than its petrol lasts", (s, e, i) -> false);
-        say("every four-stroke of a machine that stood for long", (s, e, i) -> false);
-        say("every engine cooled by liquid, of a machine that stood for long", (s, e, i) -> false);
-        say("every machine with one or two rear dampers that stood for long", (s, e, i) -> false);
-        say("every machine with a petrol engine that stood longer than its petrol lasts", (s, e, i) -> false);
-        say("every wheel of a machine that stood for long", (s, e, i) -> false);
+        say("every machine laid up for a long time", (s, e, i) -> false);
+        say("every engine that burns fuel, if it was laid up for longer than petrol keeps", (s, e, i) -> false);
+        say("every four-stroke laid up for a long time", (s, e, i) -> false);
+        say("every liquid-cooled engine laid up for a long time", (s, e, i) -> false);
+        say("every machine with one or two rear dampers, laid up for a long time", (s, e, i) -> false);
+        say("every petrol engine, if it was laid up for longer than petrol keeps", (s, e, i) -> false);
+        say("every wheel of a machine laid up for a long time", (s, e, i) -> false);
 
         // Chassis and drive
         say("every machine with a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
