@@ -39,6 +39,70 @@ Feature: The planned run, and the hose that leads its exhaust outdoors
       And run-plan seen planned-runs 2on
       Then air.run is missing
 
+    Scenario Outline: the engine ran longer today than any run of the plan
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs <runs>
+      And run-plan seen exhaust-goes into-the-room
+      And room/run <deed> run-minutes <minutes>
+      Then air.run is <state>
+
+      Examples:
+        | runs          | deed | minutes | state |
+        | 6on           | seen | 25 min  | fault |
+        | 6on           | seen | 6 min   | met   |
+        | 6on           | seen | 6.5 min | fault |
+        | 6on           | seen | 361 s   | fault |
+        | 6on           | told | 25 min  | fault |
+        | 2on,60off,6on | seen | 6 min   | met   |
+        | 6on,60off,2on | seen | 6 min   | met   |
+        | 2on,6off      | seen | 6 min   | fault |
+        | a while       | seen | 6 min   | missing |
+
+    Scenario: it is said how long it ran, and what to write
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 6on
+      And run-plan seen exhaust-goes outdoors-by-hose
+      And room/run seen run-minutes 25 min
+      Then air.run is fault
+      And it says "the engine ran for 25 min today, and no run of the plan 6on is as long"
+      And it is cleared by "every run made today"
+
+    Scenario: the run was written before the plan, which leaves it out
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run seen run-minutes 25 min
+      And run-plan seen planned-runs 6on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is fault
+
+    Scenario: the plan was written anew, with the run that was made
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 6on
+      And run-plan seen exhaust-goes into-the-room
+      And room/run seen run-minutes 25 min
+      And run-plan seen planned-runs 25on,60off,6on
+      Then air.run is met
+
+    Scenario: the long run was on another day
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run seen run-minutes 25 min 1 day ago
+      And run-plan seen planned-runs 6on
+      And run-plan seen exhaust-goes into-the-room
+      Then air.run is met
+
+    Scenario: a slip of the pen, put right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And run-plan seen planned-runs 6on
+      And run-plan seen exhaust-goes into-the-room
+      And room/run seen run-minutes 55 min
+      And ida corrected it to 5.5 min
+      Then air.run is met
+
+    Scenario: a machine that may be run under a roof, and was run for too long
+      Given a machine ready for indoor-run
+      When room/run measured peak 9 ppm ± 5 ppm
+      And room/run seen run-minutes 25 min
+      Then the indoor-run is blocked by air.run alone
+
     Scenario: it is not known where the exhaust goes
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And run-plan seen planned-runs 2on

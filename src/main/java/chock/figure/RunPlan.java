@@ -52,4 +52,15 @@ public record RunPlan(List<Phase> phases) {
         }
         return new RunPlan(phases);
     }
+
+    /** The longest time for which the engine runs without a pause, in minutes. */
+    public BigDecimal longestRun() {
+        BigDecimal longest = BigDecimal.ZERO;
+        BigDecimal running = BigDecimal.ZERO;
+        for (Phase phase : phases) {
+            running = phase.running ? running.add(phase.minutes) : BigDecimal.ZERO;
+            longest = longest.max(running);
+        }
+        return longest;
+    }
 }

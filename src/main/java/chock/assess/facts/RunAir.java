@@ -5,6 +5,9 @@ import chock.figure.RunForecast;
 import chock.figure.RunPlan;
 import chock.quantity.Bounds;
 import chock.quantity.Measured;
+import chock.quantity.Quantity;
+import chock.quantity.Unit;
+import chock.record.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,6 +81,23 @@ public record RunAir(RunForecast.Room room, String plan, List<String> basis, Str
 
     public Current[] sources() {
         return from.toArray(Current[]::new);
+    }
+
+    /** True when the engine ran for so long, on the day of the plan, and no run of the plan is as long. What cannot be read says nothing. */
+    public static boolean isLongerThanPlanned(Evidence ran, Current runs) {
+        if (!(ran.entry().is() instanceof Value.Amount amount) || !ran.entry().at().date().equals(runs.moment().date())) {
+            return false;
+        }
+        try {
+            return amount.measured().value().compareTo(new Quantity(RunPlan.read(runs.code()).longestRun(), Unit.MINUTES)) > 0;
+        } catch (BadFigureInput unreadable) {
+            return false;
+        }
+    }
+
+    /** The fault of such a run. */
+    public static Derived longerThanPlanned(Required required, Evidence ran, Current runs) {
+        return Derived.faultIn(required, "the engine ran for " + ran.says() + " today, and no run of the plan " + runs.code() + " is as long", ran.id(), runs.id());
     }
 
     /** Answers whether the planned runs can be read. */
