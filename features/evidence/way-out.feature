@@ -36,7 +36,7 @@ Feature: Every fault has its way out
         | machine            | tried    | road-test            | open-defect   | ignition/coils        | replaced   | handover.ride-result          |
         | machine            | tried    | road-test            | open-defect   | exhaust               | repaired   | handover.ride-result          |
         | machine            | tried    | road-test            | open-defect   | headlamp              | adjusted   | handover.ride-result          |
-        | machine            | tried    | road-test            | open-defect   | front-wheel/spindle   | torqued    | handover.ride-result          |
+        | machine            | tried    | road-test            | open-defect   | front-wheel/spindle   | tightened  | handover.ride-result          |
         | machine            | tried    | road-test            | open-defect   | fuel/carburettors     | adjusted   | handover.ride-result          |
         | machine            | tried    | road-test            | open-defect   | engine                | tightened  | handover.ride-result          |
         | engine             | tried    | warm-up              | overheats     | engine/top-end        | repaired   | roadtest.engine-warm          |

@@ -128,6 +128,24 @@ Feature: After the road test
       And machine tried road-test no-open-defect
       Then handover.ride-result is met
 
+    Scenario Outline: what is done after every ride mends no defect that the ride brought to light
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine was ridden
+      And machine tried road-test open-defect
+      And tom wrote that <part> was <work>
+      Then handover.ride-result is fault
+      And the road-test is closed by handover.ride-result
+
+      Examples:
+        | part                | work      |
+        | front-wheel/spindle | torqued   |
+        | rear-wheel/spindle  | torqued   |
+        | engine/head         | torqued   |
+        | engine/mounts       | torqued   |
+        | front-wheel/tyre    | inflated  |
+        | fuel/petrol         | topped-up |
+        | front-brake         | bedded    |
+
     Scenario: writing a better result without riding again changes nothing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine was ridden
