@@ -97,17 +97,25 @@ public record ImpactReport(List<String> what, List<Impact> impacts, Integer days
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         what.forEach(node.putArray("tried")::add);
         ArrayNode all = node.putArray("impacts");
-        for (Impact impact : impacts) {
-            ObjectNode one = all.addObject().put("record", impact.record().id()).put("gate", impact.gate().id()).put("asOf", iso(impact.asOf(), impact.record()))
-                    .put("before", word(impact.before())).put("after", word(impact.after()));
-            ArrayNode findings = one.putArray("findings");
-            impact.findings().forEach(f -> findings.addObject().put("check", f.check()).put("before", id(f.before())).put("after", id(f.after())).put("says", f.says()));
-        }
+        impacts.forEach(impact -> all.add(node(impact)));
         node.put("withinDays", days);
         ArrayNode turns = node.putArray("lapses");
         lapses.forEach(l -> turns.addObject().put("record", l.record.id()).put("gate", l.turn.gate().id()).put("at", iso(l.turn.at(), l.record)).put("check", l.turn.check())
                 .put("before", id(l.turn.before())).put("after", id(l.turn.after())));
         return Json.pretty(node);
+    }
+
+    /** One record at one gate as a line of JSON, with a line end. */
+    public static String line(Impact impact) {
+        return node(impact) + "\n";
+    }
+
+    private static ObjectNode node(Impact impact) {
+        ObjectNode one = JsonNodeFactory.instance.objectNode().put("record", impact.record().id()).put("gate", impact.gate().id()).put("asOf", iso(impact.asOf(), impact.record()))
+                .put("before", word(impact.before())).put("after", word(impact.after()));
+        ArrayNode findings = one.putArray("findings");
+        impact.findings().forEach(f -> findings.addObject().put("check", f.check()).put("before", id(f.before())).put("after", id(f.after())).put("says", f.says()));
+        return one;
     }
 
     private static String iso(Instant at, JobRecord record) {

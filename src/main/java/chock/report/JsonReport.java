@@ -15,6 +15,7 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.record.Claim;
 import chock.record.Gate;
+import chock.record.JobRecord;
 import chock.record.Registered;
 import chock.rulebook.Applied;
 import chock.rulebook.HouseBook;
@@ -25,6 +26,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 
@@ -61,8 +63,16 @@ public final class JsonReport {
      * @param number line of the stream that the record stands on
      */
     public static String line(long number, Assessment assessment) {
-        ObjectNode node = MAKE.objectNode();
-        node.put("line", number).put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
+        return line(MAKE.objectNode().put("line", number), assessment);
+    }
+
+    /** The same for a record out of an archive, where no line has a number. */
+    public static String line(Assessment assessment) {
+        return line(MAKE.objectNode(), assessment);
+    }
+
+    private static String line(ObjectNode node, Assessment assessment) {
+        node.put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
         node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
         node.set("register", register(assessment.record().register()));
         ObjectNode gates = node.putObject("gates");
@@ -76,6 +86,11 @@ public final class JsonReport {
             one.set("ruleBookFaults", texts(gate.ruleBookFaults()));
         }
         return node + "\n";
+    }
+
+    /** A moment as scripts read it, on the clock of the record's workshop. */
+    public static String moment(Instant at, JobRecord record) {
+        return Wording.iso(at, record.zone());
     }
 
     private static ObjectNode record(Assessment assessment) {

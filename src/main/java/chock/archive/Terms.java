@@ -1,0 +1,100 @@
+package chock.archive;
+
+import chock.record.Gate;
+import chock.record.UnusableInput;
+import chock.rulebook.HouseBook;
+import chock.rulebook.RuleBook;
+import chock.rulebook.Trial;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * What an archive is judged by, in a form that can be sent to another machine: there it makes the same rule book.
+ *
+ * @param asOf the moment of judgement as it was written; there is no "now", since what is judged again must come to the same
+ * @param gates ids of the gates to judge; empty for those that each record seeks
+ * @param house the rules of a house, or null for none
+ * @param sets limits under trial, each as {@code LIMIT=VALUE}
+ */
+public record Terms(String asOf, List<String> gates, House house, List<String> sets) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /** A house folder with all its text. */
+    public record House(String name, String digest, String folder, TreeMap<String, String> files) implements Serializable {
+        private static final long serialVersionUID = 1L;
+
+        public static House of(HouseBook book) {
+            return new House(book.name(), book.digest(), book.folder(), new TreeMap<>(book.files()));
+        }
+
+        private HouseBook book() {
+            return new HouseBook(name, digest, folder, files);
+        }
+    }
+
+    public Terms {
+        gates = List.copyOf(gates);
+        sets = List.copyOf(sets);
+    }
+
+    /** The moment of judgement. */
+    public AsOf moment() {
+        return AsOf.read(asOf).orElseThrow(() -> UnusableInput.of("--as-of", "'" + asOf + "' is not a date and time", AsOf.ADVICE));
+    }
+
+    /** The gates to judge, or null for those that each record seeks. */
+    public List<Gate> asked() {
+        return gates.isEmpty() ? null : gates.stream().map(id -> Gate.of(id).orElseThrow(() -> UnusableInput.of("--gate", "there is no gate '" + id + "'", ""))).toList();
+    }
+
+    /**
+     * The shipped rule book with the house in force and the limits changed.
+     *
+     * @throws UnusableInput when the house is not sound, or there is no such limit
+     */
+    public RuleBook inForce() {
+        RuleBook book = withHouse();
+        for (Trial trial : trials(book)) {
+            book = book.with(trial.change());
+        }
+        return book;
+    }
+
+    /** What is changed against the shipped rule book, in words; empty when nothing is. */
+    public List<String> changes() {
+        List<String> words = new ArrayList<>();
+        if (house != null) {
+            words.add("house " + house.name + " (" + house.folder + ")");
+        }
+        trials(withHouse()).forEach(trial -> words.add(trial.words()));
+        return words;
+    }
+
+    private RuleBook withHouse() {
+        return house == null ? RuleBook.shipped() : RuleBook.shipped().with(house.book());
+    }
+
+    private List<Trial> trials(RuleBook book) {
+        List<Trial> trials = new ArrayList<>();
+        for (String set : sets) {
+            try {
+                trials.add(Trial.read(set, book));
+            } catch (IllegalArgumentException e) {
+                throw UnusableInput.of("--set", e.getMessage(), "");
+            }
+        }
+        return trials;
+    }
+
+    /** Judges under the rule book in force. */
+    public Judging judging() {
+        return new Judging(inForce(), moment(), asked());
+    }
+
+    /** Judges under the shipped rule book, to be compared with {@link #inForce()}. */
+    public Judging before() {
+        return new Judging(RuleBook.shipped(), moment(), asked());
+    }
+}

@@ -1,0 +1,487 @@
+package chock.spark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The launcher as a user calls it, held against {@code chock} on one machine. Executors are processes of their own, and one of
+ * them is killed at work. {@code -Dchock.archive=20000} says how many records.
+ */
+class ArchiveOnSparkIT {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String NOON = "2026-11-25T12:00";
+    private static final int RECORDS = Integer.getInteger("chock.archive");
+    private static final int BAD = 40;
+    private static final String HOUSE = "src/test/resources/house/rules/sound-with-rules";
+    private static final String CLUSTER = "local-cluster[2,1,1024]";
+    /** Short stretches, so that few records are many of them. */
+    private static final List<String> SHORT = List.of("--spark", "spark.chock.stretch=" + 60_000L * Math.max(4, RECORDS / 100), "--spark", "spark.executor.memory=1g");
+
+    @TempDir private static Path folder;
+    private static List<byte[]> records;
+
+    /** One run of a program: its exit status and what it said. */
+    private record Run(int status, String out, String err) { }
+
+    @BeforeAll
+    static void makeRecords() throws IOException {
+        Path made = folder.resolve("made");
+        Process mill = new ProcessBuilder("java", "-cp", "target/classes" + File.pathSeparator + "target/test-classes" + File.pathSeparator + "target/lib/*", "chock.bench.MixedMill", String.valueOf(RECORDS))
+                .redirectOutput(made.toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        assertThat(status(mill)).isZero();
+        records = lines(Files.readAllBytes(made));
+        assertThat(records).hasSize(RECORDS);
+    }
+
+    private static int status(Process process) {
+        try {
+            return process.waitFor();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static List<byte[]> lines(byte[] text) {
+        List<byte[]> lines = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < text.length; i++) {
+            if (text[i] == '\n') {
+                lines.add(Arrays.copyOfRange(text, from, i));
+                from = i + 1;
+            }
+        }
+        return lines;
+    }
+
+    private static Path write(String name, List<byte[]> lines) throws IOException {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        for (byte[] line : lines) {
+            all.write(line);
+            all.write('\n');
+        }
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        return Files.write(file, all.toByteArray());
+    }
+
+    private static Process start(Path out, Path err, List<String> command) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        builder.environment().put("SPARK_LOCAL_IP", "127.0.0.1");
+        List.of("CHOCK_SHOP", "SPARK_HOME").forEach(builder.environment()::remove);
+        return builder.start();
+    }
+
+    private static Run run(List<String> command) throws IOException {
+        Path out = Files.createTempFile(folder, "out", "");
+        Path err = Files.createTempFile(folder, "err", "");
+        int status = status(start(out, err, command));
+        return new Run(status, Files.readString(out), Files.readString(err));
+    }
+
+    private static List<String> spark(String job, Object in, Path out, String... more) {
+        List<String> command = new ArrayList<>(List.of("target/chock-spark", job, "--as-of", NOON, "--in", in.toString(), "--out", out.toString()));
+        command.addAll(SHORT);
+        command.addAll(List.of(more));
+        return command;
+    }
+
+    private static List<String> bulk(Path stream, String... more) {
+        List<String> command = new ArrayList<>(List.of("target/chock", "assess", "--bulk", "--as-of", NOON, stream.toString()));
+        command.addAll(List.of(more));
+        return command;
+    }
+
+    /** The rows of one kind, over all slices, in order. */
+    private static List<String> rows(Path out, String came) throws IOException {
+        List<String> rows = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(out.resolve("rows"))) {
+            for (Path file : files.filter(f -> f.getFileName().toString().startsWith("part-") && f.getParent().endsWith("came=" + came)).toList()) {
+                rows.addAll(Files.readAllLines(file));
+            }
+        }
+        rows.sort(null);
+        return rows;
+    }
+
+    private static List<String> withoutNumbers(String bulk) {
+        return bulk.lines().map(line -> line.replaceFirst("^\\{\"line\":\\d+,", "{")).sorted().toList();
+    }
+
+    private static void await(BooleanSupplier what, Process alive) {
+        while (!what.getAsBoolean()) {
+            assertThat(alive.isAlive()).as("it ended before it could be disturbed").isTrue();
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+
+    /** Lines that are no records, of every kind that was thought of. */
+    private static List<byte[]> bad() {
+        List<byte[]> bad = new ArrayList<>();
+        byte[] broken = records.get(0).clone();
+        broken[new String(broken, StandardCharsets.ISO_8859_1).indexOf("\"marque\":\"") + 11] = (byte) 0xff;
+        byte[] endless = new byte[5_000_001];
+        Arrays.fill(endless, (byte) 'x');
+        for (int i = 0; i < BAD; i++) {
+            bad.add(switch (i % 5) {
+                case 0 -> new byte[0];
+                case 1 -> Arrays.copyOf(records.get(i), records.get(i).length / 2);
+                case 2 -> broken;
+                case 3 -> i == 3 ? endless : " \t\r".getBytes(StandardCharsets.UTF_8);
+                default -> ("{\"chock\": \"job-record/2\", \"record\": " + i + "}\r").getBytes(StandardCharsets.UTF_8);
+            });
+        }
+        return bad;
+    }
+
+    @Test
+    void anExecutorKilledAtWorkLosesNothingAndDoublesNothingAndASecondRunJudgesWhatIsNew() throws IOException {
+        List<byte[]> all = new ArrayList<>(records);
+        List<byte[]> bad = bad();
+        for (int i = 0; i < BAD; i++) {
+            all.add((i + 1) * all.size() / (BAD + 2), bad.get(i));
+        }
+        int half = all.size() / 2;
+        int most = all.size() * 9 / 10;
+        Path in = folder.resolve("archive");
+        write("archive/first.ndjson", all.subList(0, half));
+        write("archive/second.ndjson", all.subList(half, most));
+        Path out = folder.resolve("judged");
+        Path said = folder.resolve("said");
+        Process driver = start(folder.resolve("told"), said, spark("judge", in, out, "--master", CLUSTER));
+        await(() -> written(out.resolve("rows")), driver);
+        List<ProcessHandle> executors = driver.descendants().filter(p -> p.info().commandLine().orElse("").contains("CoarseGrainedExecutorBackend")).toList();
+        assertThat(executors).as("executors in processes of their own").hasSize(2);
+        assertThat(executors.get(0).destroyForcibly()).isTrue();
+        assertThat(status(driver)).as("lines were refused").isEqualTo(2);
+        assertThat(Files.readString(said)).contains("2 files, 2 not planned before; 1 slice to judge.", "Lost executor");
+        Run bulk = run(bulk(write("all.ndjson", all)));
+        String before = bulk.out.lines().filter(line -> Integer.parseInt(line.replaceFirst("^\\{\"line\":(\\d+),.*", "$1")) <= most).collect(Collectors.joining("\n"));
+        assertThat(rows(out, "judged")).isEqualTo(withoutNumbers(before));
+        assertRefused(all.subList(0, most), out);
+
+        write("archive/third.ndjson", all.subList(most, all.size()));
+        Map<Path, Long> touched = times(out.resolve("rows/slice=000001"));
+        Run second = run(spark("judge", in, out));
+        assertThat(second.err).contains("3 files, 1 not planned before; 1 slice to judge.").doesNotContain("Slice 000001");
+        assertThat(times(out.resolve("rows/slice=000001"))).isNotEmpty().isEqualTo(touched);
+        assertThat(rows(out, "judged")).hasSize(RECORDS).isEqualTo(withoutNumbers(bulk.out));
+        assertRefused(all, out);
+        assertThat(second.out).contains(RECORDS + " records judged as of " + NOON, BAD + " lines were refused");
+        verdictsAddUp(JSON.readTree(out.resolve("summary.json").toFile()).get("counts"), bulk.out);
+    }
+
+    /** True as soon as a stretch is through that was judged in this slice. */
+    private static boolean written(Path rows) {
+        if (!Files.exists(rows)) {
+            return false;
+        }
+        try (Stream<Path> files = Files.walk(rows)) {
+            return files.anyMatch(f -> f.toString().matches(".*_temporary/\\d+/task_.*"));
+        } catch (IOException | java.io.UncheckedIOException e) {
+            return false;
+        }
+    }
+
+    private static Map<Path, Long> times(Path rows) throws IOException {
+        Map<Path, Long> times = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(rows)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                times.put(file, Files.getLastModifiedTime(file).toMillis());
+            }
+        }
+        return times;
+    }
+
+    /** Every line of which nothing could be made stands there once, byte for byte, with where it was and why; of one that is too long the beginning. */
+    private static void assertRefused(List<byte[]> all, Path out) throws IOException {
+        List<String> expected = new ArrayList<>();
+        for (byte[] line : all) {
+            if (records.stream().noneMatch(record -> record == line)) {
+                expected.add(text(line.length > 5_000_000 ? Arrays.copyOf(line, 10_000) : line));
+            }
+        }
+        expected.sort(null);
+        List<String> found = new ArrayList<>();
+        for (String row : rows(out, "refused")) {
+            JsonNode node = JSON.readTree(row);
+            byte[] raw = node.get("raw").binaryValue();
+            found.add(text(raw));
+            assertThat(node.get("reason").asText()).contains(node.get("file").asText() + ", byte " + node.get("at").asLong());
+            try (var file = new java.io.RandomAccessFile(java.net.URI.create(node.get("file").asText()).getPath(), "r")) {
+                byte[] there = new byte[raw.length];
+                file.seek(node.get("at").asLong());
+                file.readFully(there);
+                assertThat(there).isEqualTo(raw);
+            }
+        }
+        found.sort(null);
+        assertThat(found).isNotEmpty().isEqualTo(expected);
+        assertThat(rows(out, "failed")).isEmpty();
+    }
+
+    private static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+
+    private static void verdictsAddUp(JsonNode counts, String bulk) throws IOException {
+        Map<String, Long> expected = new TreeMap<>();
+        for (String line : bulk.lines().toList()) {
+            JSON.readTree(line).get("gates").properties().forEach(gate -> expected.merge(gate.getKey() + " " + gate.getValue().get("verdict").asText(), 1L, Long::sum));
+        }
+        Map<String, Long> found = new TreeMap<>();
+        counts.forEach(one -> {
+            if (one.get("what").asText().equals("verdict")) {
+                found.put(one.get("gate").asText() + " " + one.get("was").asText(), one.get("times").asLong());
+            }
+        });
+        assertThat(found).isNotEmpty().isEqualTo(expected);
+    }
+
+    @Test
+    void aRunThatWasKilledGoesOnWhereItWasAndOnlyUnderTheSameTerms() throws IOException {
+        List<byte[]> some = records.subList(0, 120);
+        Path in = folder.resolve("parts");
+        for (int i = 0; i < 4; i++) {
+            write("parts/part-" + i + ".ndjson", some.subList(i * 30, i * 30 + 30));
+        }
+        Path out = folder.resolve("broken-off");
+        // A slice takes 64 stretches for each of at least two cores: of 3 kB, that is one file of 30 records.
+        List<String> command = new ArrayList<>(List.of("target/chock-spark", "judge", "--as-of", NOON, "--in", in.toString(), "--out", out.toString(),
+                "--master", "local[2]", "--spark", "spark.chock.stretch=3000"));
+        Process driver = start(folder.resolve("told-1"), folder.resolve("said-1"), command);
+        await(() -> Files.exists(out.resolve("slices/000001.done.json")), driver);
+        driver.destroyForcibly();
+        status(driver);
+        assertThat(Files.exists(out.resolve("slices/000004.done.json"))).isFalse();
+        Run again = run(command);
+        assertThat(again.status).isEqualTo(1);
+        assertThat(again.err).doesNotContain("Slice 000001").contains("Slice 000004");
+        Run bulk = run(bulk(write("some.ndjson", some)));
+        assertThat(rows(out, "judged")).hasSize(120).isEqualTo(withoutNumbers(bulk.out));
+
+        List<String> later = new ArrayList<>(command);
+        later.set(3, "2026-11-26T12:00");
+        Run other = run(later);
+        assertThat(other.status).isEqualTo(2);
+        assertThat(other.err).contains("it was begun with asOf \"" + NOON + "\", and this run has \"2026-11-26T12:00\"");
+        write("parts/part-1.ndjson", some.subList(0, 29));
+        Run changed = run(command);
+        assertThat(changed.status).isEqualTo(2);
+        assertThat(changed.err).contains("part-1.ndjson: it was written to since it was judged into this folder");
+    }
+
+    @Test
+    void whatOtherLimitsAndAHouseChangeIsTheSameAsOnOneMachine() throws IOException {
+        List<byte[]> some = records.subList(0, Math.min(records.size(), 2_000));
+        Path in = write("impact.ndjson", some);
+        List<String> alone = new ArrayList<>(List.of("target/chock", "impact", "--format", "json", "--as-of", NOON, "--set", "tyres.age=1y", "--house", HOUSE));
+        for (int i = 0; i < some.size(); i++) {
+            Path file = folder.resolve("records/" + i + ".json");
+            Files.createDirectories(file.getParent());
+            alone.add(Files.write(file, some.get(i)).toString());
+        }
+        Run one = run(alone);
+        List<String> expected = new ArrayList<>();
+        JSON.readTree(one.out).get("impacts").forEach(impact -> expected.add(impact.toString()));
+        expected.sort(null);
+        Path out = folder.resolve("impact");
+        Run many = run(spark("impact", in, out, "--set", "tyres.age=1y", "--house", HOUSE, "--master", CLUSTER));
+        assertThat(rows(out, "judged")).hasSizeGreaterThanOrEqualTo(some.size()).isEqualTo(expected);
+        assertThat(many.status).isEqualTo(one.status);
+        assertThat(many.out).contains("tyres.age: 1 y instead of 10 y", "house.cam-lever-photo at road-test: ");
+    }
+
+    @Test
+    void whatHoldsMachinesIsCountedByCheckAndKindOfMachine() throws IOException {
+        List<byte[]> some = records.subList(0, 200);
+        Path in = write("holds.ndjson", some);
+        Path out = folder.resolve("holds");
+        assertThat(run(spark("holds", in, out)).status).isEqualTo(1);
+        Map<String, Long> found = new TreeMap<>();
+        try (Stream<Path> files = Files.list(out.resolve("holds"))) {
+            for (Path file : files.filter(f -> f.getFileName().toString().startsWith("part-")).toList()) {
+                for (String row : Files.readAllLines(file)) {
+                    JsonNode node = JSON.readTree(row);
+                    found.merge(key(node.get("gate"), node.get("check"), node.get("marque"), node.get("built"), node.get("territory")), node.get("machines").asLong(), Long::sum);
+                }
+            }
+        }
+        Map<String, Long> expected = new TreeMap<>();
+        List<String> judged = run(bulk(in)).out.lines().toList();
+        for (int i = 0; i < judged.size(); i++) {
+            JsonNode record = JSON.readTree(some.get(i));
+            JsonNode machine = record.get("machine");
+            TreeSet<String> anywhere = new TreeSet<>();
+            JSON.readTree(judged.get(i)).get("gates").properties().forEach(gate -> {
+                TreeSet<String> here = new TreeSet<>();
+                gate.getValue().get("notMet").fieldNames().forEachRemaining(here::add);
+                gate.getValue().get("closedBy").forEach(check -> here.add(check.asText()));
+                anywhere.addAll(here);
+                here.forEach(check -> expected.merge(key(JSON.getNodeFactory().textNode(gate.getKey()), JSON.getNodeFactory().textNode(check), machine.get("marque"), machine.get("built"), record.get("territory")), 1L, Long::sum));
+            });
+            anywhere.forEach(check -> expected.merge(key(JSON.nullNode(), JSON.getNodeFactory().textNode(check), machine.get("marque"), machine.get("built"), record.get("territory")), 1L, Long::sum));
+        }
+        assertThat(found).isNotEmpty().isEqualTo(expected);
+    }
+
+    private static String key(JsonNode... parts) {
+        return String.join(" ", Arrays.stream(parts).map(JsonNode::asText).toList());
+    }
+
+    @Test
+    void tablesAreReadAndWritten() throws IOException {
+        List<byte[]> some = new ArrayList<>(records.subList(0, 60));
+        some.add(7, "no record".getBytes(StandardCharsets.UTF_8));
+        Path text = write("table.ndjson", some);
+        Path table = folder.resolve("table.parquet");
+        assertThat(table("to-table", text, table).status).isZero();
+        Path out = folder.resolve("from-table");
+        Run run = run(spark("judge", table, out, "--format", "parquet"));
+        assertThat(run.err).contains("Slice 000001: 60 records");
+        assertThat(run.status).isEqualTo(2);
+        Run printed = table("to-text", out.resolve("rows"), folder.resolve("unused"));
+        Map<String, String> found = new TreeMap<>();
+        List<JsonNode> refused = new ArrayList<>();
+        for (String row : printed.out.lines().toList()) {
+            JsonNode node = JSON.readTree(row);
+            if (node.get("came").asText().equals("judged")) {
+                found.put(node.get("record").asText() + " " + node.get("gate").asText(), node.get("verdict").asText() + " " + node.get("as_of").asText() + " " + node.get("digest").asText() + " " + sorted(node.get("not_met")) + " " + node.get("closed_by"));
+                assertThat(node.get("fault").asInt() + node.get("doubt").asInt() + node.get("stale").asInt() + node.get("missing").asInt()).isEqualTo(node.get("not_met").size());
+            } else if (node.get("came").asText().equals("refused")) {
+                refused.add(node);
+            }
+        }
+        Map<String, String> expected = new TreeMap<>();
+        for (String line : run(bulk(text)).out.lines().toList()) {
+            JsonNode node = JSON.readTree(line);
+            node.get("gates").properties().forEach(gate -> expected.put(node.get("record").asText() + " " + gate.getKey(), gate.getValue().get("verdict").asText() + " " + node.get("asOf").asText() + " "
+                    + node.get("rulebook").get("digest").asText() + " " + sorted(gate.getValue().get("notMet")) + " " + gate.getValue().get("closedBy")));
+        }
+        assertThat(found).isNotEmpty().isEqualTo(expected);
+        assertThat(refused).hasSize(1);
+        assertThat(refused.get(0).get("at").asLong()).isEqualTo(7);
+        assertThat(new String(refused.get(0).get("raw").binaryValue(), StandardCharsets.UTF_8)).isEqualTo("no record");
+    }
+
+    @Test
+    void theStoreOfABoardIsJudgedAsItGivesItsRecords() throws IOException {
+        Path place = folder.resolve("board");
+        storeIsJudged(place.toString(), "jdbc:sqlite:" + place.resolve("board.sqlite"), "sqlite");
+        try (EmbeddedPostgres server = EmbeddedPostgres.builder().start()) {
+            String store = "jdbc:postgresql://localhost:" + server.getPort() + "/postgres?user=postgres&password=never-written-down";
+            storeIsJudged(store, store, "postgresql");
+        }
+    }
+
+    private static void storeIsJudged(String store, String url, String name) throws IOException {
+        List<String> taking = new ArrayList<>(List.of("target/chock", "board", "take", "--store", store));
+        Files.readAllLines(Path.of("docs/examples/index.txt")).stream().map(example -> example.split("\\s")[0]).forEach(example -> taking.add("docs/examples/" + example));
+        Run take = run(taking);
+        assertThat(take.out.lines().count()).as(take.err).isGreaterThan(5);
+        String machine = take.out.lines().findFirst().orElseThrow();
+        Run given = run(List.of("target/chock", "board", "give", "--store", store));
+        Run bulk = run(bulk(Files.writeString(folder.resolve(name + ".ndjson"), given.out)));
+        assertThat(bulk.out).contains("\"record\":\"" + machine + "\"");
+        Path out = folder.resolve("from-" + name);
+        Run run = run(spark("judge", url, out));
+        assertThat(rows(out, "judged")).as(run.err).isEqualTo(withoutNumbers(bulk.out));
+        assertThat(run.status).isEqualTo(bulk.status);
+        assertThat(run.out + run.err).doesNotContain("never-written-down");
+        try (Stream<Path> files = Files.walk(out)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)).doesNotContain("never-written-down");
+            }
+        }
+        if (name.equals("postgresql")) {
+            return;
+        }
+        Run again = run(spark("judge", url, out));
+        assertThat(again.status).isEqualTo(2);
+        assertThat(again.err).contains("this store was judged into this folder already");
+    }
+
+    private static String sorted(JsonNode map) {
+        Map<String, String> entries = new TreeMap<>();
+        map.properties().forEach(entry -> entries.put(entry.getKey(), entry.getValue().asText()));
+        return entries.toString();
+    }
+
+    private static Run table(String what, Path from, Path to) throws IOException {
+        return run(List.of("java", "-Dlog4j2.configurationFile=file:target/spark/log4j2.properties", "-cp", "target/spark/build/test-classes" + File.pathSeparator + "target/spark/jars/*", "chock.spark.Tables", what, from.toString(), to.toString()));
+    }
+
+    @Test
+    void whatIsAskedForBadlyIsRefusedWithTheWayToSayIt() throws IOException {
+        Path in = write("one.ndjson", records.subList(0, 1));
+        Path out = folder.resolve("never");
+        assertRefused(List.of("target/chock-spark", "judge", "--in", in.toString(), "--out", out.toString()), "Missing required option: '--as-of=DATE-TIME'");
+        assertRefused(List.of("target/chock-spark", "judge", "--as-of", "now", "--in", in.toString(), "--out", out.toString()), "'now' is not a date and time. Write 2026-11-25T12:00");
+        assertRefused(spark("impact", in, out), "impact: it is not said what is to be tried. Give --set LIMIT=VALUE or --house DIR");
+        assertRefused(spark("judge", in, out, "--set", "tyres.age=8 mm"), "--set: tyres.age is 10 y now, and 8 mm is of another kind");
+        assertRefused(spark("judge", folder.resolve("nowhere"), out), "there is no such file or folder");
+        assertThat(Files.exists(out)).isFalse();
+        assertRefused(spark("judge", in, Files.createDirectories(folder.resolve("letters/old")).getParent()), "it is there already, and no archive was judged into it");
+    }
+
+    private static void assertRefused(List<String> command, String why) throws IOException {
+        Run run = run(command);
+        assertThat(run.err).contains(why);
+        assertThat(run.status).isEqualTo(2);
+        assertThat(run.out).isEmpty();
+    }
+
+    @Test
+    void everyLibraryThatJudgingLoadsLiesBesideTheJob() throws IOException, InterruptedException {
+        Path loaded = folder.resolve("loaded");
+        Path in = write("few.ndjson", records.subList(0, 10));
+        Process judging = new ProcessBuilder("java", "-Xlog:class+load:file=" + loaded, "-cp", "target/classes" + File.pathSeparator + "target/lib/*", "chock.cli.Chock", "assess", "--bulk", "--as-of", NOON, "--house", HOUSE, in.toString())
+                .redirectOutput(folder.resolve("few").toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        assertThat(judging.waitFor(5, TimeUnit.MINUTES)).isTrue();
+        TreeSet<String> jars = new TreeSet<>();
+        for (String line : Files.readAllLines(loaded)) {
+            int at = line.indexOf("target/lib/");
+            if (at >= 0) {
+                jars.add(line.substring(at + 11).strip());
+            }
+        }
+        // The progress bar and the way to log belong to the program on one machine.
+        jars.removeIf(jar -> jar.startsWith("slf4j-") || jar.startsWith("progressbar-"));
+        assertThat(jars).hasSizeGreaterThan(25);
+        try (Stream<Path> beside = Files.list(Path.of("target/spark/judging"))) {
+            assertThat(beside.map(jar -> jar.getFileName().toString()).toList()).containsAll(jars);
+        }
+        for (String name : Files.readAllLines(Path.of("src/spark/libraries.txt"))) {
+            if (!name.startsWith("#")) {
+                try (Stream<Path> beside = Files.list(Path.of("target/spark/judging"))) {
+                    assertThat(beside.map(jar -> jar.getFileName().toString()).filter(jar -> jar.matches(java.util.regex.Pattern.quote(name) + "-\\d.*\\.jar")).toList()).as(name).hasSize(1);
+                }
+            }
+        }
+    }
+}
