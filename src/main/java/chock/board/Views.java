@@ -43,7 +43,12 @@ final class Views {
     record Link(String to, String words) { }
 
     record Machines(Frame frame, String q, String check, List<Choice> gates, List<Choice> states, List<Choice> orders, boolean lapsing, long all, int page,
-                    String before, String after, List<Row> rows, List<Blocker> blockers, long waiting) { }
+                    String before, String after, List<Row> rows, List<Blocker> blockers, long waiting) {
+        /** Whether a filter is set that somebody has to see to understand the list. */
+        boolean filtered() {
+            return lapsing || !check.isEmpty() || gates.stream().anyMatch(gate -> gate.chosen() && !gate.value().isEmpty()) || states.stream().anyMatch(state -> state.chosen() && !state.value().isEmpty());
+        }
+    }
 
     record Blocker(String check, String question, long machines, String link) { }
 

@@ -66,6 +66,11 @@ class BrowserStoryIT {
         Browser.leave(browser, what::click);
     }
 
+    private static void signOut() {
+        browser.findElement(By.xpath("//summary[text()='Menu']")).click();
+        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+    }
+
     private static String page() {
         return browser.findElement(By.tagName("main")).getText();
     }
@@ -144,7 +149,7 @@ class BrowserStoryIT {
         go("/");
         assertThat(page()).contains("71 machines, page 1");
         look("machines");
-        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        signOut();
 
         String idas = signInFirst("ida", demo.get("ida"));
         go("/password");
@@ -170,7 +175,7 @@ class BrowserStoryIT {
         assertThat(written).isBetween(3, 39);
         assertThat(open(".finding:not(.met)")).isNotEmpty().allSatisfy(left -> assertThat(left.getText()).contains("record.second-person").contains("nobody else has looked at it"));
 
-        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        signOut();
         String toms = signInFirst("tom", demo.get("tom"));
         Browser.size(browser, Browser.PHONE);
         for (int looked = 0; looked < 15 && !browser.getPageSource().contains("now released"); looked++) {
@@ -189,7 +194,7 @@ class BrowserStoryIT {
         assertThat(browser.findElement(By.id("verdict")).getText()).isEqualTo("road-test: released");
         look("machine-released");
         assertThat(open("a[href*='/sign?']")).as("a technician is not asked to sign").isEmpty();
-        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        signOut();
 
         running.pass(Duration.ofMinutes(3));
         signIn("ida", idas);
@@ -213,13 +218,13 @@ class BrowserStoryIT {
         }
         go("/");
         type("q", machine);
-        press("Show");
+        press("Find");
         assertThat(page()).contains("road-test sign-off stands until");
         look("machines-signed");
         go("/machines/" + machine + "/sign?gate=hand-over");
         assertThat(page()).contains("Held, so there is nothing to sign");
         look("sign-held");
-        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        signOut();
 
         // Somebody who has nothing but the paper.
         verify(code);
@@ -239,13 +244,13 @@ class BrowserStoryIT {
         look("machine-void");
         go("/");
         type("q", machine);
-        press("Show");
+        press("Find");
         assertThat(page()).contains("road-test sign-off VOID: entry");
         look("machines-void");
         go("/people");
         assertThat(page()).contains("This is not for a technician to do.");
         look("refused");
-        touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
+        signOut();
         verify(code);
         assertThat(page()).contains("Does not hold: road-test of " + machine).contains("that voids it");
         look("verify-void");
