@@ -2,6 +2,7 @@ package chock.assess;
 
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.rulebook.Applied;
 import chock.rulebook.Card;
 import chock.rulebook.Look;
 import chock.rulebook.RuleBook;
@@ -53,9 +54,10 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
      * @param notBy name of the person whose work it looks at, empty for whoever does an earlier step, or null when anybody may do it
      * @param besides number of the step a second person can be at meanwhile, or null
      * @param look what answers it together with the steps of the same number, or null where it is a step by itself
+     * @param limit the limit a reading is held against, or null where it has none of its own
      */
     public record Step(int number, Kind kind, String point, String what, String says, List<String> checks, List<String> because, String caution,
-                       Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides, Look look) { }
+                       Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides, Look look, Applied limit) { }
 
     /** The answers step by step: several in a list are one look. */
     public List<List<Step>> together() {

@@ -495,7 +495,7 @@ final class Planner {
                 Look look = looks.get(i).size() > 1 ? lookAt(task) : null;
                 steps.add(new Step(i + 1, task.kind, task.point, task.what, StepWords.of(task), List.copyOf(task.checks),
                         List.copyOf(task.because), task.caution, task.needs(), again, List.copyOf(task.corrects), task.notBy,
-                        besides.get(i), look));
+                        besides.get(i), look, task.limit()));
             }
         }
         return steps;

@@ -9,6 +9,7 @@ import chock.record.Entry;
 import chock.record.Moment;
 import chock.record.Value;
 import chock.record.Vocabulary;
+import chock.rulebook.Applied;
 import chock.rulebook.Card;
 import chock.rulebook.TradeOrder;
 import java.math.BigDecimal;
@@ -20,6 +21,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -96,6 +98,12 @@ final class Task {
 
     Card.Needs needs() {
         return wanted.stream().map(w -> w.card().needs()).min(Comparator.naturalOrder()).orElse(Card.Needs.STANDING);
+    }
+
+    /** The limit that what is read here is held against; null where it has none, or several that differ. */
+    Applied limit() {
+        List<Applied> limits = wanted.stream().filter(w -> w.judged() && w.limit() != null).map(w -> w.limit().applied()).filter(Objects::nonNull).distinct().toList();
+        return limits.size() == 1 ? limits.get(0) : null;
     }
 
     /** True when only an answer that names its document ends the fault. */

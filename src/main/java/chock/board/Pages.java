@@ -91,9 +91,11 @@ final class Pages {
     }
 
     void on(RoutesConfig routes) {
-        byte[] style = style();
+        byte[] style = resource("/board/style.css");
+        byte[] icon = resource("/board/icon.svg");
         // Asked for again with every page, and not sent again: kept for an hour, the style of an old program would mark the states of a new one.
         routes.get("/style.css", ctx -> ctx.contentType("text/css").header("Cache-Control", "public, no-cache").header("ETag", "\"" + Canonical.digest(style) + "\"").result(style), Action.ENTER);
+        routes.get("/icon.svg", ctx -> ctx.contentType("image/svg+xml").header("Cache-Control", "public, max-age=86400").result(icon), Action.ENTER);
         routes.get("/sign-in", ctx -> show(ctx, "signin", new Views.Signing(frame(ctx, "Sign in"), "", "")), Action.ENTER);
         routes.post("/sign-in", this::signIn, Action.ENTER);
         routes.post("/sign-out", this::signOut, Action.OWN_ACCOUNT);
@@ -115,6 +117,7 @@ final class Pages {
         new RunPages(shop, judging, clock).on(routes);
         new RulePages(judging, trial, rehearsal).on(routes);
         new SheetPages(shop, judging, clock).on(routes);
+        new BenchPages(store, shop, judging, clock).on(routes);
         new PhotoPages(shop, judging, album, clock).on(routes);
     }
 
@@ -122,8 +125,8 @@ final class Pages {
         signing.limit(ctx);
     }
 
-    private static byte[] style() {
-        try (InputStream in = Pages.class.getResourceAsStream("/board/style.css")) {
+    static byte[] resource(String name) {
+        try (InputStream in = Pages.class.getResourceAsStream(name)) {
             return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -79,6 +79,23 @@ public final class SessionSheet {
         return text.toString();
     }
 
+    /**
+     * The steps part by part, as far as no step undoes another: first what mends and what is read apart, then other work, then
+     * everything that is looked at. Answers of one look at one part come together.
+     */
+    public static List<List<Step>> byPlace(OrderOfWork order, RuleBook book) {
+        List<List<Step>> screens = new ArrayList<>();
+        order.steps().stream().filter(step -> !isLine(step)).forEach(step -> screens.add(List.of(step)));
+        for (Round round : new SessionSheet(order, book).rounds()) {
+            Map<String, List<Step>> looks = new LinkedHashMap<>();
+            Map<String, List<Step>> byPart = new LinkedHashMap<>();
+            round.steps.forEach(step -> byPart.computeIfAbsent(step.point().split("/")[0], part -> new ArrayList<>()).add(step));
+            byPart.forEach((part, steps) -> steps.forEach(step -> looks.computeIfAbsent(part + " " + step.number(), look -> new ArrayList<>()).add(step)));
+            screens.addAll(looks.values());
+        }
+        return screens;
+    }
+
     private static boolean isLine(Step step) {
         return step.kind() != Kind.SETTLE && step.corrects().isEmpty() && !step.says().contains("name the document");
     }

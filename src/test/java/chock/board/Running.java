@@ -53,6 +53,10 @@ final class Running implements AutoCloseable {
         now = now.plus(time);
     }
 
+    Instant now() {
+        return now;
+    }
+
     Visit visitor() {
         return new Visit(board.port());
     }

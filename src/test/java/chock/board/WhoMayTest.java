@@ -20,11 +20,11 @@ class WhoMayTest {
     private static final Map<String, String> TABLE = new LinkedHashMap<>();
 
     static {
-        for (String open : new String[] {"GET /style.css", "GET /live-2.0.4.js", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session", "GET /verify", "POST /verify", "POST /api/verify"}) {
+        for (String open : new String[] {"GET /style.css", "GET /icon.svg", "GET /bench.js", "GET /live-2.0.4.js", "GET /sign-in", "POST /sign-in", "GET /health", "GET /ready", "GET /api/openapi.json", "POST /api/session", "GET /verify", "POST /verify", "POST /api/verify"}) {
             TABLE.put(open, "everybody");
         }
         for (String read : new String[] {"GET /", "GET /machines/{id}", "GET /rules", "GET /rules/{check}", "GET /api/rules", "GET /api/rules/{check}", "POST /rules/{check}/rehearsal", "POST /api/rules/{check}/rehearsal", "GET /machines/{id}/photo", "POST /machines/{id}/photo", "GET /machines/{id}/photos/{digest}", "GET /api/machines/{id}/photos", "POST /api/machines/{id}/photos", "GET /api/machines/{id}/photos/{digest}",
-            "GET /machines/{id}/sheet", "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
+            "GET /machines/{id}/sheet", "GET /machines/{id}/run", "POST /machines/{id}/run", "GET /machines/{id}/record", "GET /machines/{id}/why", "GET /machines/{id}/order", "GET /api/machines/{id}/why", "GET /api/machines/{id}/order", "GET /machines/{id}/bench", "POST /machines/{id}/bench", "GET /machines/{id}/bench/step", "POST /machines/{id}/bench/step", "GET /machines/{id}/bench/wrong", "POST /machines/{id}/bench/wrong", "GET /machines/{id}/write", "POST /machines/{id}/write", "GET /password", "POST /password", "POST /sign-out",
             "DELETE /api/session", "GET /api/machines", "GET /api/machines/{id}", "GET /api/machines/{id}/verdict", "POST /api/machines/{id}/entries", "POST /api/machines/{id}/second-reading", "GET /api/blockers",
             "GET /machines/{id}/papers/{paper}", "GET /sign-offs", "GET /sign-offs/{id}", "GET /sign-offs/{id}/file", "GET /api/sign-offs", "GET /api/sign-offs/{id}"}) {
             TABLE.put(read, ALL);
