@@ -117,6 +117,7 @@ final class Pages {
         new RunPages(shop, judging, clock).on(routes);
         new RulePages(judging, trial, rehearsal).on(routes);
         new SheetPages(shop, judging, clock).on(routes);
+        new NewMachinePages(store, shop).on(routes);
         new BenchPages(store, shop, judging, clock).on(routes);
         new PhotoPages(shop, judging, album, clock).on(routes);
     }

@@ -29,7 +29,7 @@ class WhoMayTest {
             "GET /machines/{id}/papers/{paper}", "GET /sign-offs", "GET /sign-offs/{id}", "GET /sign-offs/{id}/file", "GET /api/sign-offs", "GET /api/sign-offs/{id}"}) {
             TABLE.put(read, ALL);
         }
-        for (String upper : new String[] {"POST /machines/{id}/seeks", "POST /machines/{id}/form", "POST /machines/{id}/instruments", "GET /house", "GET /house/limits.yaml", "GET /api/impact", "GET /take", "POST /take", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events",
+        for (String upper : new String[] {"POST /machines/{id}/seeks", "POST /machines/{id}/form", "POST /machines/{id}/instruments", "GET /house", "GET /house/limits.yaml", "GET /api/impact", "GET /take", "POST /take", "GET /new-machine", "POST /new-machine", "GET /journal", "POST /api/machines", "PATCH /api/machines/{id}", "GET /api/events",
             "GET /machines/{id}/sign", "POST /machines/{id}/sign", "POST /api/machines/{id}/sign-offs", "GET /ledger", "GET /api/ledger"}) {
             TABLE.put(upper, UPPER);
         }

@@ -45,6 +45,11 @@ public final class Records {
     /** Who wrote an entry down here, and when. */
     public record Origin(String entry, String by, Instant at) { }
 
+    /** Ids of machines with this frame number, however its letters and blanks are written. */
+    public List<String> withFrame(String number) {
+        return handle.createQuery("SELECT id FROM machine WHERE lower(trim(frame_number)) = lower(trim(:number)) ORDER BY id").bind("number", number).mapTo(String.class).list();
+    }
+
     /** Every id, in order. */
     public List<String> ids() {
         return handle.createQuery("SELECT id FROM machine ORDER BY id").mapTo(String.class).list();
