@@ -6,17 +6,14 @@ import chock.quantity.Unit;
 import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Vocabulary;
+import chock.report.AnswerOrder;
 import chock.rulebook.Applied;
 import chock.rulebook.Card;
 import chock.rulebook.RuleBook;
-import java.nio.charset.StandardCharsets;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.TreeSet;
 import java.util.stream.Stream;
-import java.util.zip.CRC32;
 
 /**
  * One question of the bench: a place, and what is asked there.
@@ -52,7 +49,7 @@ record BenchQuestion(String key, String point, String what, Deed deed, Vocabular
         };
         Vocabulary.Aspect aspect = deed == Deed.DONE ? null : words.aspects().get(step.what());
         List<Card.Want> wants = step.checks().stream().map(book.cards()::get).filter(Objects::nonNull).flatMap(card -> card.wants().stream()).filter(want -> want.aspect().equals(step.what())).toList();
-        List<String> answers = aspect == null ? List.of() : mixed(step.what(), wants.isEmpty() ? aspect.answers().stream() : wants.stream().flatMap(want -> Stream.concat(want.good().stream(), want.bad().stream())));
+        List<String> answers = aspect == null ? List.of() : AnswerOrder.mixed(step.what(), wants.isEmpty() ? aspect.answers().stream() : wants.stream().flatMap(want -> Stream.concat(want.good().stream(), want.bad().stream())));
         Vocabulary.Tooled tooled = deed == Deed.DONE ? words.tooled().get(step.what()) : null;
         return new BenchQuestion(Entry.key(step.point(), step.what()), step.point(), step.what(), deed, aspect == null ? null : aspect.form(), answers, tooled == null ? unit(step, wants, aspect) : tooled.unit(), step.limit(), tooled, step.checks());
     }
@@ -65,17 +62,6 @@ record BenchQuestion(String key, String point, String what, Deed deed, Vocabular
             return step.limit().bounds().low() != null ? step.limit().bounds().low().unit() : step.limit().bounds().high().unit();
         }
         return wants.stream().map(Card.Want::unit).filter(Objects::nonNull).findFirst().orElse(null);
-    }
-
-    /** The same question has its answers in the same order at every place; by the letters of the words, which know nothing of good and bad. */
-    private static List<String> mixed(String what, Stream<String> answers) {
-        return new TreeSet<>(answers.toList()).stream().sorted(Comparator.comparingLong((String answer) -> shuffled(what + " " + answer)).thenComparing(answer -> answer)).toList();
-    }
-
-    private static long shuffled(String text) {
-        CRC32 sum = new CRC32();
-        sum.update(text.getBytes(StandardCharsets.UTF_8));
-        return sum.getValue();
     }
 
     /** Whether an instrument is named with the answer. */
