@@ -76,7 +76,8 @@ final class NewMachinePages {
     }
 
     private static String words(String field) {
-        return field.replace(".", ", ").replace('-', ' ');
+        String words = field.replace(".", ", ").replace('-', ' ');
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** Every field of the description that is not of this one machine, by its full name. */

@@ -56,7 +56,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The board for people. Every page works without a script, and has none. */
+/** The board for people. Every page works without a script; only the air planner and the steps of the bench have one. */
 final class Pages {
     private static final int A_PAGE = 40;
     private static final int SHOWN = 30;

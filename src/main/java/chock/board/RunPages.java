@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 
 /** The planner of a run under a roof: what the air would do, by figures tried out, beside the machine they are for. */
 final class RunPages {
-    /** The one script there is, and the one page it is for; everywhere else none is allowed. */
+    /** The script of the planner, which no other page loads. */
     static final String LIVE = "/live-2.0.4.js";
     private static final String SCRIPT = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js";
 

@@ -71,6 +71,7 @@ class BrowserToolsIT {
         pages.put("run", machine + RUN);
         pages.put("sheet", machine + "/sheet");
         pages.put("photo", machine + "/photo?entry=e5");
+        pages.put("new-machine", "/new-machine?like=" + machine.substring("/machines/".length()));
         pages.put("rules", "/rules?system=brakes");
         pages.put("rule", "/rules/brakes.pad-thickness");
         pages.put("house", "/house?limit=brakes.pad-thickness&value=3+mm&reason=hills");
