@@ -50,33 +50,20 @@ public record Terms(String asOf, List<String> gates, House house, List<String> s
     }
 
     /**
-     * The shipped rule book with the house in force and the limits changed.
+     * A rule book, and what is changed in it against the shipped one.
+     *
+     * @param changes in words; empty when nothing is
+     */
+    public record InForce(RuleBook book, List<String> changes) { }
+
+    /**
+     * The shipped rule book with the house in force and the limits changed. Made anew each time: the rules of a house take a
+     * while to compile, so keep it.
      *
      * @throws UnusableInput when the house is not sound, or there is no such limit
      */
-    public RuleBook inForce() {
-        RuleBook book = withHouse();
-        for (Trial trial : trials(book)) {
-            book = book.with(trial.change());
-        }
-        return book;
-    }
-
-    /** What is changed against the shipped rule book, in words; empty when nothing is. */
-    public List<String> changes() {
-        List<String> words = new ArrayList<>();
-        if (house != null) {
-            words.add("house " + house.name + " (" + house.folder + ")");
-        }
-        trials(withHouse()).forEach(trial -> words.add(trial.words()));
-        return words;
-    }
-
-    private RuleBook withHouse() {
-        return house == null ? RuleBook.shipped() : RuleBook.shipped().with(house.book());
-    }
-
-    private List<Trial> trials(RuleBook book) {
+    public InForce inForce() {
+        RuleBook book = house == null ? RuleBook.shipped() : RuleBook.shipped().with(house.book());
         List<Trial> trials = new ArrayList<>();
         for (String set : sets) {
             try {
@@ -85,12 +72,20 @@ public record Terms(String asOf, List<String> gates, House house, List<String> s
                 throw UnusableInput.of("--set", e.getMessage(), "");
             }
         }
-        return trials;
+        List<String> changes = new ArrayList<>();
+        if (house != null) {
+            changes.add("house " + house.name + " (" + house.folder + ")");
+        }
+        for (Trial trial : trials) {
+            book = book.with(trial.change());
+            changes.add(trial.words());
+        }
+        return new InForce(book, List.copyOf(changes));
     }
 
     /** Judges under the rule book in force. */
     public Judging judging() {
-        return new Judging(inForce(), moment(), asked());
+        return new Judging(inForce().book(), moment(), asked());
     }
 
     /** Judges under the shipped rule book, to be compared with {@link #inForce()}. */

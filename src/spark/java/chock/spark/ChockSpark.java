@@ -113,8 +113,9 @@ public final class ChockSpark implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Terms terms = terms();
-        RuleBook book = terms.inForce();
-        List<String> changes = terms.changes();
+        Terms.InForce rules = terms.inForce();
+        RuleBook book = rules.book();
+        List<String> changes = rules.changes();
         if (what.equals("impact") && changes.isEmpty()) {
             throw UnusableInput.of("impact", "it is not said what is to be tried", "Give --set LIMIT=VALUE or --house DIR");
         }

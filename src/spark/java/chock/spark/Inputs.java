@@ -54,7 +54,7 @@ final class Inputs {
             JOIN sheet began ON began.machine = m.id AND began.version = 1
             JOIN sheet s ON s.machine = m.id AND s.version = (SELECT MAX(t.version) FROM sheet t WHERE t.machine = m.id AND t.version <= m.version)) machines""";
     private static final Set<String> LINES = Set.of("ndjson", "jsonl", "json");
-    private static final Set<String> PACKED = Set.of("gz", "bz2", "zst");
+    private static final Set<String> PACKED = Set.of("gz", "bz2");
 
     private final SparkSession spark;
     private final String column;
@@ -123,7 +123,7 @@ final class Inputs {
                 continue;
             }
             if (!isTable(file.getPath().toString()) && !LINES.contains(ending(name))) {
-                throw UnusableInput.of(file.getPath().toString(), "it is not known what this is", "In a folder, lines of JSON end with .ndjson, .jsonl or .json, also with .gz, .bz2 or .zst behind it, and tables with .parquet");
+                throw UnusableInput.of(file.getPath().toString(), "it is not known what this is", "In a folder, lines of JSON end with .ndjson, .jsonl or .json, also with .gz or .bz2 behind it, and tables with .parquet");
             }
             add(file, found);
         }

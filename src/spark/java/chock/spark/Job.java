@@ -58,7 +58,7 @@ record Job(String what, Terms terms, boolean table) implements FlatMapFunction<I
     private record Bench(Judging judging, RuleBook other) { }
 
     private Bench bench() {
-        return what.equals("impact") ? new Bench(terms.before(), terms.inForce()) : new Bench(terms.judging(), null);
+        return what.equals("impact") ? new Bench(terms.before(), terms.inForce().book()) : new Bench(terms.judging(), null);
     }
 
     /** The columns of the rows. */

@@ -27,12 +27,14 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The launcher as a user calls it, held against {@code chock} on one machine. Executors are processes of their own, and one of
- * them is killed at work. {@code -Dchock.archive=20000} says how many records.
+ * them is killed at work. {@code -Dchock.archive=20000} says how many records,
+ * {@code -Dchock.impact=2000} how many are judged under two rule books.
  */
 class ArchiveOnSparkIT {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String NOON = "2026-11-25T12:00";
     private static final int RECORDS = Integer.getInteger("chock.archive");
+    private static final int COMPARED = Integer.getInteger("chock.impact");
     private static final int BAD = 40;
     private static final String HOUSE = "src/test/resources/house/rules/sound-with-rules";
     private static final String CLUSTER = "local-cluster[2,1,1024]";
@@ -41,6 +43,7 @@ class ArchiveOnSparkIT {
 
     @TempDir private static Path folder;
     private static List<byte[]> records;
+    private static List<byte[]> compared;
 
     /** One run of a program: its exit status and what it said. */
     private record Run(int status, String out, String err) { }
@@ -48,11 +51,13 @@ class ArchiveOnSparkIT {
     @BeforeAll
     static void makeRecords() throws IOException {
         Path made = folder.resolve("made");
-        Process mill = new ProcessBuilder("java", "-cp", "target/classes" + File.pathSeparator + "target/test-classes" + File.pathSeparator + "target/lib/*", "chock.bench.MixedMill", String.valueOf(RECORDS))
+        Process mill = new ProcessBuilder("java", "-cp", "target/classes" + File.pathSeparator + "target/test-classes" + File.pathSeparator + "target/lib/*", "chock.bench.MixedMill", String.valueOf(Math.max(RECORDS, COMPARED)))
                 .redirectOutput(made.toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         assertThat(status(mill)).isZero();
-        records = lines(Files.readAllBytes(made));
-        assertThat(records).hasSize(RECORDS);
+        List<byte[]> all = lines(Files.readAllBytes(made));
+        assertThat(all).hasSize(Math.max(RECORDS, COMPARED));
+        records = all.subList(0, RECORDS);
+        compared = all.subList(0, COMPARED);
     }
 
     private static int status(Process process) {
@@ -180,7 +185,9 @@ class ArchiveOnSparkIT {
         assertThat(executors.get(0).destroyForcibly()).isTrue();
         assertThat(status(driver)).as("lines were refused").isEqualTo(2);
         assertThat(Files.readString(said)).contains("2 files, 2 not planned before; 1 slice to judge.", "Lost executor");
+        long begun = System.nanoTime();
         Run bulk = run(bulk(write("all.ndjson", all)));
+        System.out.printf("%s%d records on one machine, at once: %.1f s%n", Files.readString(said), RECORDS, (System.nanoTime() - begun) / 1e9);
         String before = bulk.out.lines().filter(line -> Integer.parseInt(line.replaceFirst("^\\{\"line\":(\\d+),.*", "$1")) <= most).collect(Collectors.joining("\n"));
         assertThat(rows(out, "judged")).isEqualTo(withoutNumbers(before));
         assertRefused(all.subList(0, most), out);
@@ -298,7 +305,7 @@ class ArchiveOnSparkIT {
 
     @Test
     void whatOtherLimitsAndAHouseChangeIsTheSameAsOnOneMachine() throws IOException {
-        List<byte[]> some = records.subList(0, Math.min(records.size(), 2_000));
+        List<byte[]> some = compared;
         Path in = write("impact.ndjson", some);
         List<String> alone = new ArrayList<>(List.of("target/chock", "impact", "--format", "json", "--as-of", NOON, "--set", "tyres.age=1y", "--house", HOUSE));
         for (int i = 0; i < some.size(); i++) {
