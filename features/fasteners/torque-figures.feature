@@ -56,6 +56,13 @@ Feature: Torque figures
         | point             | work     |
         | machine/fasteners | replaced |
 
+    Scenario: figures from the maker
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine/fasteners seen torque-figures maker
+      And machine seen deviations listed
+      Then fasteners.torque-figures is met
+      And it notes nothing
+
     Scenario: figures from a general table
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine/fasteners seen torque-figures general-table

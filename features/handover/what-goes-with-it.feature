@@ -149,7 +149,7 @@ Feature: What goes with it
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And machine seen recall-search <found>
       Then handover.recall is met
-      And it notes "<note>"
+      And it notes nothing but "<note>"
 
       Examples:
         | found             | note                               |
@@ -179,6 +179,19 @@ Feature: What goes with it
       And machine seen deviations not-listed
       And tom wrote that machine seen deviations listed
       Then handover.deviations is fault
+
+    Scenario: the new owner is told that there is a list
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen deviations listed
+      Then handover.deviations is met
+      And it notes nothing but "on a list that goes with the machine"
+
+    Scenario: nothing to tell
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And machine seen deviations none-known
+      And machine/fasteners seen torque-figures maker
+      Then handover.deviations is met
+      And it notes nothing
 
     Scenario: nobody looked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

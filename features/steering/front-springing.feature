@@ -298,6 +298,20 @@ Feature: Front fork and springing
       Then steering.fork-seal is met at front-fork/left-leg
       And it notes "above a brake disc"
 
+    Scenario Outline: nothing is said of a disc
+      Given a motorcycle with <front> in front and <rear> behind
+      And front-fork/left-leg seen seal-ring <found>
+      And front-fork/right-leg seen seal-ring dry
+      And rear-fork/dampers seen damper-leak light-mist
+      Then steering.fork-seal is met
+      And it notes nothing
+
+      Examples:
+        | front              | rear               | found      |
+        | a cable drum       | a rod drum         | light-mist |
+        | a cable drum       | one hydraulic disc | light-mist |
+        | one hydraulic disc | a rod drum         | dry        |
+
     Scenario: not asked of a girder fork
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has front-springing girder

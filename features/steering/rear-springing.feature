@@ -74,6 +74,20 @@ Feature: Swing arm and rear springing
       Then steering.swing-arm is met
       And it notes "Maryland allows no side movement"
 
+    Scenario Outline: nothing is said of Maryland
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is <territory>
+      And rear-fork/pivot tried swing-arm-turn free
+      And rear-fork/pivot measured side-play <play>
+      Then steering.swing-arm is met
+      And it notes nothing
+
+      Examples:
+        | territory | play            |
+        | US-MD     | 0 mm ± 0.1 mm   |
+        | US-VA     | 0.4 mm ± 0.1 mm |
+        | GB        | 0.4 mm ± 0.1 mm |
+
     Scenario: without the side play
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-fork/pivot tried swing-arm-turn free

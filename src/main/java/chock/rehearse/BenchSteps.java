@@ -442,6 +442,12 @@ public final class BenchSteps {
         bench.expectOfTheSame(check -> new Expected.Noting(check, part));
     }
 
+    @Then("it notes nothing but {string}")
+    @Explained(value = "Words in every note on that finding, which has one at least.", example = "it notes nothing but \"older than 5 y\"")
+    public void notesNothingBut(String part) {
+        bench.expectOfTheSame(check -> new Expected.NotingOnly(check, part));
+    }
+
     @Then("it notes nothing")
     @Explained(value = "There is no note on that finding.", example = "it notes nothing")
     public void notesNothing() {

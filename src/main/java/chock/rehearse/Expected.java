@@ -125,6 +125,15 @@ sealed interface Expected {
         }
     }
 
+    /** Words in every note, of which there is one at least. */
+    record NotingOnly(String check, String part) implements Expected {
+        @Override
+        public Optional<String> otherwise(Assessment judged) {
+            List<String> notes = finding(judged, check).map(Finding::notes).orElse(List.of());
+            return unless(!notes.isEmpty() && notes.stream().allMatch(n -> n.contains(part)), notes.isEmpty() ? "no note" : String.join("; ", notes));
+        }
+    }
+
     /** That there is no note. */
     record NotingNothing(String check) implements Expected {
         @Override
