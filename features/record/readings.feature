@@ -121,6 +121,13 @@ Feature: Can the readings be relied on?
       And front-brake/hydraulic/hose seen date-mark 2022
       Then record.agreement is doubt
 
+    Scenario: one of them was written at a part that this machine has not
+      Given a motorcycle with no brake in front and a rod drum behind
+      And front-brake/control measured free-play 8 mm ± 0.6 mm 1 day ago
+      And rear-brake/control measured free-play 24 mm ± 0.6 mm
+      Then record.agreement is doubt
+      And it says "free play 8 mm ± 0.6 mm (e1) and 24 mm ± 0.6 mm (e2) cannot both be right"
+
     Scenario: one finds it sound and the other cracked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/hydraulic/hose seen hose-condition cracked 1 day ago

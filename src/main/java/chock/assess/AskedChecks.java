@@ -131,6 +131,11 @@ final class AskedChecks {
         return wanted.get(required);
     }
 
+    /** True when one of them wants this of this place. */
+    boolean areReadAt(String key) {
+        return byKey.containsKey(key);
+    }
+
     Map<Required, LimitFor> limits() {
         return limits;
     }

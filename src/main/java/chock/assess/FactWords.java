@@ -4,6 +4,7 @@ import chock.assess.facts.AsOf;
 import chock.assess.facts.Closure;
 import chock.assess.facts.Current;
 import chock.assess.facts.Defect;
+import chock.assess.facts.Differing;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Misplaced;
@@ -41,6 +42,9 @@ final class FactWords {
         }
         if (fact instanceof Standing standing) {
             return entry(standing.evidence().entry(), record);
+        }
+        if (fact instanceof Differing two) {
+            return entry(two.first().evidence().entry(), record) + "; " + entry(two.second().evidence().entry(), record);
         }
         if (fact instanceof Misplaced misplaced) {
             return entry(misplaced.evidence().entry(), record);

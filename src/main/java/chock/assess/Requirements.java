@@ -5,6 +5,7 @@ import chock.assess.facts.Correction;
 import chock.assess.facts.Current;
 import chock.assess.facts.Defect;
 import chock.assess.facts.Derived;
+import chock.assess.facts.Differing;
 import chock.assess.facts.Evidence;
 import chock.assess.facts.ImpliedWork;
 import chock.assess.facts.Judgement;
@@ -75,6 +76,7 @@ public final class Requirements {
     private final Map<String, List<Correction>> corrections;
     private final List<Evidence> statements;
     private Map<String, List<Evidence>> byKey;
+    private Map<String, Long> readElsewhere;
     private Map<String, String> rare;
 
     /**
@@ -276,8 +278,26 @@ public final class Requirements {
         return near;
     }
 
+    /** True when more than one entry may be read there, so that they may differ: what nobody asks for at its own place is read at the nearest. */
+    public boolean isWrittenOfAgain(Wanted wanted) {
+        int there = byKey().getOrDefault(wanted.key(), List.of()).size();
+        return there > 1 || there + readElsewhere().getOrDefault(wanted.aspect(), 0L) > 1;
+    }
+
+    private Map<String, Long> readElsewhere() {
+        if (readElsewhere == null) {
+            readElsewhere = statements.stream().filter(one -> !asked.areReadAt(one.key())).collect(Collectors.groupingBy(Evidence::aspect, Collectors.counting()));
+        }
+        return readElsewhere;
+    }
+
+    /** Of all that stands of one want, those that cannot both be right, the newest first. */
+    public List<Differing> differing(List<Standing> standing) {
+        return Differing.among(standing, this::changedBetween);
+    }
+
     /** True when work between two readings of one thing changed what was read: then both may be right. */
-    public boolean changedBetween(Standing older, Standing newer) {
+    private boolean changedBetween(Standing older, Standing newer) {
         Entry before = older.evidence().entry();
         return worksMending(older.wanted(), older.evidence()).stream().map(Work::entry)
                 .anyMatch(work -> !corrections.containsKey(work.id()) && Entry.shared(work.point(), before.point()) > 0 && work.at().surelyAfter(before.at()) && newer.evidence().entry().at().surelyAfter(work.at()));

@@ -37,7 +37,7 @@ final class RuleReading {
     private static final Set<String> OF_THE_BOOK = Set.of("exemptByLaw", "placesNamed", "bringsUp",
             "broughtUpBy", "ofEveryMachine");
     /** What is there only when something was written that the check wants. */
-    private static final Set<String> FROM_ENTRIES = Set.of("Current", "Standing", "Derived", "Judgement", "Misplaced");
+    private static final Set<String> FROM_ENTRIES = Set.of("Current", "Standing", "Differing", "Derived", "Judgement", "Misplaced");
     private static final Pattern CHECKS = Pattern.compile("check\\s*(?:==|in)\\s*(\\(.*?\\)|\"[^\"]*\")");
     private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
     private static final Pattern CHECK_NAMED = Pattern.compile("\"([a-z]+\\.[a-z0-9-]+)\"");

@@ -15,10 +15,6 @@ public record Standing(Wanted wanted, Evidence evidence) {
         return evidence.laterThan(other.evidence);
     }
 
-    public boolean newerThan(Standing other) {
-        return evidence.newerThan(other.evidence);
-    }
-
     /** The amount, or null when it is none. */
     public Measured measured() {
         return evidence.entry().is() instanceof Value.Amount amount ? amount.measured() : null;
