@@ -82,6 +82,49 @@ Feature: What of the record counts
       And front-brake tried walking-pace-stop stops 1 day ago
       Then brakes.walking-pace is fault at front-brake
 
+    Scenario Outline: a good look that its writer takes back proves nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop stops
+      And <who> corrected it as <deed> to stops
+      Then brakes.walking-pace is missing at front-brake
+
+      Examples:
+        | who | deed    |
+        | ida | told    |
+        | tom | told    |
+        | ida | assumed |
+
+    Scenario: a reading that its writer takes back proves nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.1 mm ± 0.1 mm
+      And ida corrected it as told to 4.1 mm
+      Then brakes.pad-thickness is missing at front-brake/caliper/inner-pad
+
+    Scenario: a reading that is taken back still shows what it shows bad together with another
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And rear-brake/drum measured bore 180.9 mm ± 0.05 mm
+      And ida corrected it as told to 180.1 mm
+      And rear-brake/drum seen maximum-mark 180.7 mm
+      Then brakes.drum-bore is fault at rear-brake/drum
+
+    Scenario Outline: work that is taken back proves nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And tom wrote that front-brake/hydraulic was bled
+      And <who> corrected it to cleaned
+      Then brakes.bled is missing
+
+      Examples:
+        | who |
+        | tom |
+        | ida |
+
+    Scenario: work that its own writer takes back still undoes what it undid
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried lever-feel firm
+      And tom wrote that front-brake/hydraulic was bled
+      And tom corrected it to cleaned
+      Then brakes.lever-feel is stale
+
     Scenario: where two work, looking twice oneself takes no fault away
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake tried walking-pace-stop weak 3 days ago

@@ -124,6 +124,7 @@ public final class Explainer {
         return switch (aside.reason()) {
             case UNDONE -> "undone by '" + by.what() + "' on " + Points.words(by.point()) + " " + by.at() + " by " + record.nameOf(by.by()) + " (" + by.id() + ")" + ImpliedWork.words(aside.wanted(), by);
             case OPENED -> "opened for " + Judge.brief(by) + " of " + by.at() + " at " + Points.words(by.point()) + " (" + by.id() + ")";
+            case TAKEN_BACK -> "taken back by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case CORRECTED -> "corrected by " + record.nameOf(by.by()) + " " + by.at() + " (" + by.id() + ")" + (by.reason() == null ? "" : ": " + by.reason());
             case TOO_OLD -> "too old: it holds " + aside.wanted().holds().words();
             case INSTRUMENT_NOT_NAMED -> "work that counts only with its instrument, and with what that was set to";

@@ -11,12 +11,20 @@ public record Correction(Entry entry) {
     }
 
     /**
-     * A slip may be put right by its writer. A fault may not: that takes another person, and a new reading where a
-     * reading is put right. A fault of a safety-critical check takes more; see {@link #isFreshLookAt}.
+     * A slip may be put right by its writer, and who wrote that work was done may say that other work was. A fault may not: that takes
+     * another person, and a new reading where a reading is put right. A fault of a safety-critical check takes more; see
+     * {@link #isFreshLookAt}.
      */
     public boolean mayReplace(Evidence first, Wanted wanted) {
-        boolean slip = !wanted.faulty(first) && first.entry().deed() != Deed.DONE;
-        return isAsStrongAs(first) && (slip || isByAnotherThan(first) && !(wanted.card().critical() && wanted.faulty(first)));
+        return isAsStrongAs(first) && (!wanted.faulty(first) || isByAnotherThan(first) && !wanted.card().critical());
+    }
+
+    /**
+     * True when it says less than the first did, such as that something was not seen but told: then the first proves nothing any more,
+     * whoever says so. Nobody may ride on what its own writer takes back. A fault is not taken back like that.
+     */
+    public boolean takesBack(Evidence first, Wanted wanted) {
+        return !isAsStrongAs(first) && !wanted.faulty(first);
     }
 
     /** Work is corrected away only by another person. */

@@ -14,11 +14,11 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     /** Why evidence does not count. */
     public enum Reason {
-        CORRECTED, TOO_WEAK, INSTRUMENT_NOT_NAMED, IMPOSSIBLE, MISPLACED, UNDONE, OPENED, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT, EXAMINED, SETTLED;
+        CORRECTED, TAKEN_BACK, TOO_WEAK, INSTRUMENT_NOT_NAMED, IMPOSSIBLE, MISPLACED, UNDONE, OPENED, TOO_OLD, OUT_OF_CALIBRATION, INSTRUMENT_FOUND_OUT, EXAMINED, SETTLED;
 
         /** True when it proved something once. */
         public boolean wasProof() {
-            return this != CORRECTED && this != TOO_WEAK && this != INSTRUMENT_NOT_NAMED && this != IMPOSSIBLE && this != MISPLACED && this != EXAMINED && this != SETTLED;
+            return this != CORRECTED && this != TAKEN_BACK && this != TOO_WEAK && this != INSTRUMENT_NOT_NAMED && this != IMPOSSIBLE && this != MISPLACED && this != EXAMINED && this != SETTLED;
         }
     }
 
@@ -29,7 +29,7 @@ public record SetAside(Wanted wanted, String entry, Reason reason, String by) {
 
     /** True when it takes away what the evidence proved, and does not say that it was wrong. */
     public boolean leavesFaults() {
-        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT || reason == Reason.UNDONE || reason == Reason.OPENED;
+        return reason == Reason.TOO_OLD || reason == Reason.OUT_OF_CALIBRATION || reason == Reason.INSTRUMENT_FOUND_OUT || reason == Reason.UNDONE || reason == Reason.OPENED || reason == Reason.TAKEN_BACK;
     }
 
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.
