@@ -10,11 +10,14 @@ import chock.quantity.Measured;
 import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.quantity.UnreadableQuantity;
+import chock.record.Deed;
+import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.Instrument;
 import chock.record.JobRecord;
 import chock.record.RecordForm;
 import chock.record.UnusableInput;
+import chock.record.Value;
 import chock.rulebook.Card;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -425,7 +428,10 @@ final class BenchPages {
                 record.form() == RecordForm.NEWEST ? faults : Stream.concat(faults.stream(), Stream.of("To report this, move the record to the newest form on its sheet.")).toList()));
     }
 
-    /** Nothing is deleted, and nobody lifts a fault by saying that it was another machine's: a defect holds the machine until somebody has looked. */
+    /**
+     * Nothing is deleted, and nobody lifts a fault by saying that it was another machine's: what was found is written once more as only
+     * told, which proves nothing, and a defect holds the machine until somebody has looked.
+     */
     private void withdraw(Context ctx) {
         Kept kept = kept(ctx);
         BenchRound round = rounds.get(key(ctx));
@@ -437,7 +443,10 @@ final class BenchPages {
         }
         String ids = round.written.size() == 1 ? "Entry " + round.written.get(0) + " was" : "Entries " + String.join(", ", round.written) + " were";
         try {
-            shop.write(kept.id(), kept.version(), List.of(JsonNodeFactory.instance.objectNode().put("point", "machine").put("defect", ids + " made at the wrong machine: " + reason)), Guard.visitor(ctx).account(), null);
+            JobRecord record = judging.read(kept, clock.instant());
+            List<ObjectNode> entries = new ArrayList<>(round.written.stream().flatMap(id -> record.entry(id).stream()).filter(entry -> entry.deed().isEvidence() && !isCorrected(entry, record)).map(entry -> takenBack(entry, reason)).toList());
+            entries.add(JsonNodeFactory.instance.objectNode().put("point", "machine").put("defect", ids + " made at the wrong machine: " + reason));
+            shop.write(kept.id(), kept.version(), entries, Guard.visitor(ctx).account(), null);
             rounds.remove(key(ctx));
             ctx.redirect(at(kept) + "#defects", HttpStatus.SEE_OTHER);
         } catch (UnusableInput e) {
@@ -447,5 +456,15 @@ final class BenchPages {
             ctx.status(409);
             wrong(ctx, List.of(e.getMessage()));
         }
+    }
+
+    private static boolean isCorrected(Entry entry, JobRecord record) {
+        return record.entries().stream().anyMatch(later -> entry.id().equals(later.corrects()));
+    }
+
+    private static ObjectNode takenBack(Entry entry, String reason) {
+        String is = entry.is() instanceof Value.Amount amount ? amount.measured().value().toString() : entry.is().toString();
+        return JsonNodeFactory.instance.objectNode().put("point", entry.point()).put(Deed.TOLD.key(), entry.what()).put("is", is)
+                .put("corrects", entry.id()).put("reason", "made at the wrong machine: " + reason);
     }
 }

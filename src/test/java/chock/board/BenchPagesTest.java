@@ -133,8 +133,10 @@ class BenchPagesTest {
         assertThat(ida.post("/machines/" + machine + "/bench/wrong", "reason", " ").statusCode()).isEqualTo(422);
         assertThat(entries()).isEqualTo(before);
         assertThat(ida.post("/machines/" + machine + "/bench/wrong", "reason", "these were read at HV-7000").statusCode()).isEqualTo(303);
-        assertThat(entries()).hasSize(3).startsWith(before.toArray(new String[0]));
-        assertThat(entries().get(2)).contains("Entries e1, e2 were made at the wrong machine: these were read at HV-7000");
+        assertThat(entries()).hasSize(5).startsWith(before.toArray(new String[0]));
+        assertThat(entries().get(2)).contains("\"told\":\"unworn-diameter\"", "\"corrects\":\"e1\"", "made at the wrong machine: these were read at HV-7000");
+        assertThat(entries().get(3)).contains("\"told\":\"worn-diameter\"", "\"corrects\":\"e2\"");
+        assertThat(entries().get(4)).contains("Entries e1, e2 were made at the wrong machine: these were read at HV-7000");
         assertThat(ida.get("/machines/" + machine).body()).contains("made at the wrong machine");
         assertThat(page().statusCode()).as("the round is over").isEqualTo(303);
     }
