@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a command writes to never costs anybody a file. */
@@ -79,6 +80,17 @@ class OutFilesTest {
         assertThat(Files.readString(chart)).isEqualTo("of last week\n");
         assertThat(run("assess", merle, "--gate", "indoor-run", "--chart", chart.toString(), "--force").status()).isZero();
         assertThat(Files.readString(chart)).contains("<svg");
+    }
+
+    /** To look at it took longer with each such line, and with a printed work sheet for ever. */
+    @Test
+    @Timeout(120)
+    void a_file_with_line_ends_of_another_system_is_known_for_what_it_is() throws IOException {
+        Path sheet = Files.writeString(folder.resolve("sheet.txt"), "one line\r\n\r\n".repeat(200));
+        assertThat(run("tag", folder.resolve("lark.yaml").toString(), "--out", sheet.toString(), "--force").status()).isZero();
+        assertThat(Files.readString(sheet)).contains("road test: OPEN");
+        Path record = Files.writeString(folder.resolve("other.txt"), "# of today\r\n".repeat(20) + "chock: job-record/2\r\n");
+        assertThat(refused(record, "--force").err()).contains("nothing is written over it");
     }
 
     @Test
