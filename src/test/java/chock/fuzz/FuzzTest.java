@@ -24,7 +24,7 @@ class FuzzTest {
     void aReaderThatKeepsWhatItReadIsFound() {
         List<byte[]> kept = new java.util.ArrayList<>();
         assertThatThrownBy(() -> Fuzz.run(GOOD, bytes -> {
-            if (kept.size() < 200) {
+            if (kept.size() < 500) {
                 kept.add(new byte[1 << 20]);
             }
         }, 1)).isInstanceOf(AssertionError.class).hasMessageContaining("MB behind");
