@@ -528,6 +528,23 @@ Feature: Who is in the room, and what watches the air
       And room/run seen since-then no-run
       Then air.measured-run is not applicable
 
+    Scenario: the word is taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 140 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      And fuel/carburettors was adjusted
+      And room/run seen since-then no-run
+      And ida corrected it as told to no-run
+      Then air.measured-run is stale
+
+    Scenario: nobody who was there says so
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/run measured peak 140 ppm ± 5 ppm
+      And room/run seen run-minutes 3 min
+      And fuel/carburettors was adjusted
+      And room/run told since-then no-run
+      Then air.measured-run is stale
+
     Scenario: a word alone cures nothing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And room/run measured peak 140 ppm ± 5 ppm

@@ -20,6 +20,18 @@ Feature: What of the record counts
       And ida corrected it to cracked
       Then brakes.hose-condition is fault at front-brake/hydraulic/hose
 
+    Scenario Outline: hearsay takes no work away
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
+      And tom wrote that front-brake/caliper/inner-pad was replaced 1 day ago
+      And ida corrected it: front-brake/caliper/inner-pad <deed> pad-fit seated
+      Then brakes.pad-thickness is <state> at front-brake/caliper/inner-pad
+
+      Examples:
+        | deed | state |
+        | seen | met   |
+        | told | stale |
+
     Scenario: work that was none undoes nothing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
@@ -124,6 +136,100 @@ Feature: What of the record counts
       And tom wrote that front-brake/hydraulic was bled
       And tom corrected it to cleaned
       Then brakes.lever-feel is stale
+
+    Scenario Outline: a fault that was lifted comes back when the look that lifted it is taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And tom corrected it to stops
+      And <who> corrected it as <deed> to stops
+      Then brakes.walking-pace is fault at front-brake
+
+      Examples:
+        | who | deed    |
+        | tom | told    |
+        | ida | told    |
+        | tom | assumed |
+
+    Scenario: and a good look of the first writer does not end it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And tom corrected it to stops
+      And tom corrected it as told to stops
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: the look that lifted a fault was at the other brake
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And tom corrected it to stops
+      And tom corrected it: rear-brake tried walking-pace-stop stops
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: tried again after all, the fault is lifted
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And tom corrected it to stops
+      And tom corrected it as told to stops
+      And tom corrected it as tried to stops
+      Then brakes.walking-pace is met at front-brake
+
+    Scenario: a slip in the correction of a fault is put right by the one who lifts it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And tom corrected it to stops
+      Then brakes.walking-pace is met at front-brake
+
+    Scenario: so does one that any other person may correct
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery seen battery-case cracked 1 day ago
+      And tom corrected it to dry-and-whole
+      And tom corrected it as told to dry-and-whole
+      Then electrics.battery-level is fault
+
+    Scenario: so does a slip that was withdrawn at once
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 1 day ago
+      And ida withdrew it 4 minutes later as stops
+      And ida corrected it as told to stops
+      And front-brake tried walking-pace-stop stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone and takes the first of two looks back has looked once
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And ida corrected it as told to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: who works alone and takes the second of two looks back has looked once
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And front-brake tried walking-pace-stop weak 3 days ago
+      And ida corrected it to stops
+      And front-brake tried walking-pace-stop stops 1 day ago
+      And ida corrected it as told to stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: hearsay of a fault stands when the look that ended it is taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake told walking-pace-stop weak 3 days ago
+      And front-brake tried walking-pace-stop stops 1 day ago
+      And ida corrected it as told to stops
+      Then brakes.walking-pace is fault at front-brake
+
+    Scenario: the correction of work is put right, and the work stands again
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 4.2 mm ± 0.1 mm 2 days ago
+      And tom wrote that front-brake/caliper/inner-pad was replaced 1 day ago
+      And ida corrected it to cleaned
+      And tom corrected it to replaced
+      Then brakes.pad-thickness is stale at front-brake/caliper/inner-pad
 
     Scenario: where two work, looking twice oneself takes no fault away
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -83,6 +83,29 @@ Feature: Nothing bad in a record goes unread
       And transmission/chain seen chain-condition sound 1 day ago
       Then record.open-defects is met
 
+    Scenario: heard of, looked at since, and the look taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain told chain-condition stiff-link 2 days ago
+      And transmission/chain seen chain-condition sound 1 day ago
+      And ida corrected it as told to sound
+      Then record.open-defects is fault
+
+    Scenario: a latest look that is taken back decides nothing
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And room/extraction tried extraction switched-off
+      And room/extraction tried extraction running
+      And ida corrected it as told to running
+      Then record.open-defects is fault
+
+    Scenario: a lifted one comes back when the look that lifted it is taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the final drive is shaft
+      And transmission/chain seen chain-condition stiff-link 2 days ago
+      And tom corrected it to sound
+      And tom corrected it as told to sound
+      Then record.open-defects is fault
+
     Scenario: seen, and seen otherwise since: reading again is no cure
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the final drive is shaft

@@ -40,6 +40,15 @@ Feature: Can the readings be relied on?
       Then record.instrument-calibrated is met
       And brakes.pad-thickness is met at front-brake/caliper/inner-pad
 
+    Scenario: taken again with another, and then taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the calibration of the instrument ran out 2 days ago
+      And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 1 day ago
+      And another instrument is taken from here on
+      And front-brake/caliper/inner-pad measured thickness 3.2 mm ± 0.1 mm
+      And ida corrected it as told to 3.2 mm
+      Then record.instrument-calibrated is stale
+
     Scenario: another part measured with the good one is no help
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the calibration of the instrument ran out 2 days ago
@@ -68,6 +77,15 @@ Feature: Can the readings be relied on?
       And another instrument is taken from here on
       And front-brake/caliper/inner-pad measured thickness 3.2 mm ± 0.1 mm
       Then record.instrument-calibrated is met
+
+    Scenario: found out, taken again, and then taken back
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/caliper/inner-pad measured thickness 3.1 mm ± 0.1 mm 30 days ago
+      And the instrument was found out of tolerance 1 day ago
+      And another instrument is taken from here on
+      And front-brake/caliper/inner-pad measured thickness 3.2 mm ± 0.1 mm
+      And ida corrected it as told to 3.2 mm
+      Then record.instrument-calibrated is stale
 
   @record.agreement
   Rule: Entries about one thing agree where no work lies between them

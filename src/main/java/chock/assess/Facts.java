@@ -91,9 +91,7 @@ final class Facts {
             if (entry.deed() == Deed.INSPECTED) {
                 facts.add(new Inspection(entry));
             }
-            if (entry.corrects() != null) {
-                facts.add(new Correction(entry));
-            }
+            record.lastCorrectionOf(entry.id()).ifPresent(last -> facts.add(new Correction(entry.id(), last)));
         }
     }
 }

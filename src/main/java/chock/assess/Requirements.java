@@ -73,7 +73,7 @@ public final class Requirements {
     private final Map<Wanted, LatestWork<ImpliedWork>> implied = new HashMap<>();
     private final Map<Wanted, LatestWork<Work>> mending = new HashMap<>();
     private final Map<String, List<Evidence>> looks = new HashMap<>();
-    private final Map<String, List<Correction>> corrections;
+    private final Map<String, Correction> corrections;
     private final List<Evidence> statements;
     private Map<String, List<Evidence>> byKey;
     private Map<String, Long> readElsewhere;
@@ -108,7 +108,7 @@ public final class Requirements {
         this.works = new Places<>(every(Work.class, facts), work -> work.entry().point(), work -> machine.reached(work.entry().what(), work.entry().point()).places());
         this.onEverything = every(Work.class, facts).stream().filter(work -> machine.isEverything(work.entry().what(), work.entry().point())).toList();
         this.leftOff = every(Work.class, facts).stream().filter(work -> work.entry().what().equals("left-off")).toList();
-        this.corrections = every(Correction.class, facts).stream().collect(Collectors.groupingBy(Correction::corrects));
+        this.corrections = every(Correction.class, facts).stream().collect(Collectors.toMap(Correction::corrects, correction -> correction));
         List<Evidence> all = every(Evidence.class, facts);
         this.statements = all.stream().filter(Evidence::isStatement).toList();
         this.evidence = new Places<>(all, one -> one.entry().point());
@@ -247,7 +247,8 @@ public final class Requirements {
     }
 
     private boolean isWithdrawn(Work work) {
-        return corrections.getOrDefault(work.entry().id(), List.of()).stream().anyMatch(one -> one.mayReplace(work));
+        Correction last = corrections.get(work.entry().id());
+        return last != null && last.mayReplace(work);
     }
 
     /** The last work that ends a fault found there and certainly came after it. */

@@ -1,5 +1,7 @@
 package chock.assess;
 
+import chock.assess.facts.Correction;
+import chock.assess.facts.Work;
 import chock.quantity.Quantity;
 import chock.quantity.Unit;
 import chock.record.Deed;
@@ -137,11 +139,11 @@ public record RidePlan(boolean rideable, String says, List<Restraint> restraints
 
     // As everywhere, work is corrected away only by another person; work that lifts a restraint must stand without any doubt.
     private static boolean correctedAway(Entry work, JobRecord record) {
-        return record.entries().stream().anyMatch(e -> work.id().equals(e.corrects()) && !e.by().equals(work.by()));
+        return record.lastCorrectionOf(work.id()).filter(last -> new Correction(work.id(), last).mayReplace(new Work(work))).isPresent();
     }
 
     private static boolean corrected(Entry work, JobRecord record) {
-        return record.entries().stream().anyMatch(e -> work.id().equals(e.corrects()));
+        return record.lastCorrectionOf(work.id()).isPresent();
     }
 
     /** The lowest speed that anything but the step itself allows, with its reason. */

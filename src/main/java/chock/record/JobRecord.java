@@ -66,6 +66,11 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
         return Optional.ofNullable(((EntryList) entries).byId(entryId));
     }
 
+    /** The last word on an entry that was corrected: its correction, or where that was corrected as well, the last of them. */
+    public Optional<Entry> lastCorrectionOf(String entryId) {
+        return Optional.ofNullable(((EntryList) entries).lastCorrections().get(entryId));
+    }
+
     public String nameOf(String personId) {
         return people.stream().filter(p -> p.id().equals(personId)).map(Person::name).findFirst().orElse(personId);
     }

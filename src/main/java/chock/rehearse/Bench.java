@@ -326,6 +326,17 @@ final class Bench {
         } else {
             evidence(by, wrong.point(), deed == null ? wrong.deed() : deed, wrong.what(), written, Ago.ON_THE_DAY);
         }
+        correctsWith(wrong);
+    }
+
+    /** Replaces the last entry, whatever it was, by evidence. */
+    void correct(String by, String point, Deed deed, String aspect, String written) {
+        Entry wrong = entries.get(entries.size() - 1);
+        evidence(by, point, deed, aspect, written, Ago.ON_THE_DAY);
+        correctsWith(wrong);
+    }
+
+    private void correctsWith(Entry wrong) {
         Entry right = entries.remove(entries.size() - 1);
         entries.add(new Entry(right.id(), right.at(), right.by(), right.deed(), right.point(), right.what(), right.is(), right.with(), wrong.id(), "read wrongly", null, 0));
     }

@@ -332,6 +332,12 @@ public final class BenchSteps {
         open().correct(by, deed, reading);
     }
 
+    @Given("{person} corrected it: {place} {deed} {thing} {reading}")
+    @Explained(value = "A later entry that corrects the one before, and says something else, or the same of another place.", example = "tom corrected it: rear-brake tried walking-pace-stop stops")
+    public void correctedByAnother(String by, String place, Deed deed, String thing, String reading) {
+        open().correct(by, place, deed, thing, reading);
+    }
+
     @Given("{person} withdrew it {int} minute(s) later as {reading}")
     @Explained(value = "A correction of the entry before, both written at the board, which numbers them.", example = "ida withdrew it 4 minutes later as sound")
     public void withdrew(String by, int minutes, String reading) {

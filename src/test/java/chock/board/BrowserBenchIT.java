@@ -128,8 +128,11 @@ class BrowserBenchIT {
             Browser.size(browser, Browser.PHONE);
             go(machine + "/bench");
             browser.findElement(By.cssSelector("button.main")).click();
+            By skip = By.cssSelector(".act button[value='skip']");
+            Browser.await(browser, () -> !browser.findElements(skip).isEmpty());
             assertThat(browser.findElements(By.cssSelector(".pad"))).isEmpty();
-            browser.findElement(By.cssSelector(".act button[value='skip']")).click();
+            browser.findElement(skip).click();
+            Browser.await(browser, () -> !browser.findElements(By.cssSelector(".told")).isEmpty());
             assertThat(browser.findElement(By.cssSelector(".told")).getText()).contains("Skipped, nothing written");
         } finally {
             browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));

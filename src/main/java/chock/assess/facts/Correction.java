@@ -3,12 +3,14 @@ package chock.assess.facts;
 import chock.record.Deed;
 import chock.record.Entry;
 
-/** An entry that replaces an earlier one. */
-public record Correction(Entry entry) {
-
-    public String corrects() {
-        return entry.corrects();
-    }
+/**
+ * The last word on an entry that was corrected. Where a correction was itself corrected, only the last of them counts, for each entry before
+ * it: a fault that somebody found to be none comes back when they say that they had not looked.
+ *
+ * @param corrects id of the corrected entry
+ * @param entry what is said instead
+ */
+public record Correction(String corrects, Entry entry) {
 
     /**
      * A slip may be put right by its writer, and who wrote that work was done may say that other work was. A fault may not: that takes
@@ -27,9 +29,14 @@ public record Correction(Entry entry) {
         return !isAsStrongAs(first) && !wanted.faulty(first);
     }
 
-    /** Work is corrected away only by another person. */
+    /** Work is corrected away only by another person, who knows it at first hand. */
     public boolean mayReplace(Work first) {
-        return !entry.by().equals(first.entry().by());
+        return mayReplace(first.entry());
+    }
+
+    /** The same of an entry of work. */
+    public boolean mayReplace(Entry work) {
+        return !entry.by().equals(work.by()) && (entry.deed() == Deed.DONE || entry.deed().atLeast(Deed.SEEN));
     }
 
     /** True when somebody else tried or looked at the same thing again, at least as well: what lifts a safety-critical fault. */
