@@ -109,7 +109,7 @@ record Scaffold(String id, boolean measured, LocalDate today) {
                   value: FILL IN the number with its unit, as it was printed
                   at-limit: FILL IN passes or fails: is exactly that number still good?
                   resolution: FILL IN the smallest step that means something, in the same kind of unit
-                  from: 2000-01-01
+                  from: always
                   source: {kind: practice}  # FILL IN law, standard, maker or practice; all but practice with document:, section: and known:
                   maker: FILL IN replaces, needed or none
                   local: no

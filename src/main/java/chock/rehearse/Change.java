@@ -151,7 +151,7 @@ record Change(Kind kind, boolean isOfHouse, String subject, String what, String 
 
     private static void dates(List<Change> all, Limit limit, int days, Predicate<Scenario> concerns, String of, boolean follows) {
         // Before the first day of the first value nothing is in force, and nobody is judged then.
-        if (follows) {
+        if (follows && !limit.isAlways()) {
             LocalDate from = limit.from().plusDays(days);
             all.add(change(limit, copy(limit, limit.sense(), limit.value(), limit.upper(), limit.passesAtLimit(), from, limit.registeredFrom(), limit.registeredBefore()),
                 "from " + limit.from() + " becomes from " + from, "judged on " + (days > 0 ? limit.from() : from), concerns, of));

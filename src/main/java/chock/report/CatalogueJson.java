@@ -112,7 +112,7 @@ public final class CatalogueJson {
         ObjectNode node = MAKE.objectNode().put("id", limit.id()).put("territory", limit.territory()).put("sense", limit.sense().key());
         node.put("value", decimal(limit.value())).put("upper", decimal(limit.upper()));
         node.put("unit", limit.value() == null ? null : limit.value().unit().symbol()).put("passesAtLimit", limit.passesAtLimit());
-        node.put("from", day(limit.from())).put("registeredFrom", day(limit.registeredFrom())).put("registeredBefore", day(limit.registeredBefore()));
+        node.put("from", limit.isAlways() ? null : day(limit.from())).put("registeredFrom", day(limit.registeredFrom())).put("registeredBefore", day(limit.registeredBefore()));
         node.put("fasterThan", limit.fasterThan() == null ? null : limit.fasterThan().toString());
         node.put("largerThan", limit.largerThan() == null ? null : limit.largerThan().toString());
         node.put("reviewed", day(limit.reviewed()));

@@ -171,7 +171,7 @@ public record CheckInWords(Card card, List<Row> rows) {
         StringBuilder words = new StringBuilder(limit.territory() == null ? "" : limit.territory() + ": ");
         words.append(limit.source().kind() == Source.Kind.HOUSE ? "this house: " : "");
         words.append(limit.id().equals(card.limit()) ? "" : limit.id() + ": ");
-        words.append(number(limit)).append(" (").append(limit.source().words()).append("), from ").append(limit.from());
+        words.append(number(limit)).append(" (").append(limit.source().words()).append(")").append(limit.isAlways() ? "" : ", from " + limit.from());
         if (limit.registeredFrom() != null) {
             words.append(", for machines first registered from ").append(limit.registeredFrom());
         }

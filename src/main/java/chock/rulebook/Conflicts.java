@@ -126,7 +126,7 @@ final class Conflicts {
             for (Limit later : rows.subList(i + 1, rows.size())) {
                 Limit first = rows.get(i);
                 if (first.id().equals(later.id()) && first.from().equals(later.from()) && sameDocument(first, later) && sameMachine(first, later)) {
-                    faults.add(new Fault(later.file(), later.line(), later.id(), words(later) + " and " + words(first) + " (" + at(first) + ") from one document apply to the same machines from " + later.from(),
+                    faults.add(new Fault(later.file(), later.line(), later.id(), words(later) + " and " + words(first) + " (" + at(first) + ") from one document apply to the same machines from " + later.firstDay(),
                             "Give the later one its own from date, or keep their dates of registration apart."));
                 }
             }

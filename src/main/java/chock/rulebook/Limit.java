@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param upper the other end of {@code between}, else null
  * @param passesAtLimit whether exactly the limit is allowed
  * @param resolution the step in which it is meaningful
- * @param from first day on which it applies
+ * @param from first day on which it applies, or {@link #ALWAYS}
  * @param registeredFrom first registration date from which it applies to a machine, or null
  * @param registeredBefore first registration date before which it applies, or null
  * @param fasterThan top speed above which it applies to a machine, or null
@@ -37,6 +37,9 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
                     Quantity fasterThan, Quantity largerThan, Source source, LocalDate reviewed, Maker maker, boolean local, String territory,
                     String file, int line) {
 
+    /** The first day of a limit that holds whatever day is judged: nobody set it on a day, or nobody judged now is older than it. */
+    public static final LocalDate ALWAYS = LocalDate.MIN;
+
     /** Which side of the number is allowed. */
     public enum Sense {
         AT_LEAST, AT_MOST, BETWEEN, WITHIN, MAKER_ONLY;
@@ -51,6 +54,16 @@ public record Limit(String id, String of, Sense sense, Quantity value, Quantity 
         /** Asked for: the record gives one, or says that none was found; it replaces common practice. */ REPLACES,
         /** Asked for, and nothing passes without it. */ NEEDED,
         /** Not asked for. */ NONE
+    }
+
+    /** True when it holds whatever day is judged. */
+    public boolean isAlways() {
+        return from.equals(ALWAYS);
+    }
+
+    /** The first day on which it applies, such as {@code 2026-11-25}, or {@code always}. */
+    public String firstDay() {
+        return isAlways() ? "always" : from.toString();
     }
 
     /** True when it applies to this machine, by its first registration, its top speed and its size. */

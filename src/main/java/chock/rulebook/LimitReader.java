@@ -31,7 +31,7 @@ final class LimitReader {
 
     private static Limit sourced(Sheet sheet, String id, String of, Quantity resolution, Limit.Maker maker, boolean local, String territory) {
         Number number = number(sheet);
-        LocalDate from = sheet.date("from");
+        LocalDate from = sheet.as("from", text -> text.equals("always") ? Limit.ALWAYS : LocalDate.parse(text));
         LocalDate registeredFrom = sheet.optionalAs("registered-from", LocalDate::parse);
         LocalDate registeredBefore = sheet.optionalAs("registered-before", LocalDate::parse);
         Quantity fasterThan = sheet.optionalAs("faster-than", Quantity::parse);

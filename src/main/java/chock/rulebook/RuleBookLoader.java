@@ -440,7 +440,7 @@ final class RuleBookLoader {
         Limit limit = LimitReader.general(sheet);
         if (limit != null) {
             limits.stream().filter(l -> l.id().equals(limit.id()) && l.from().equals(limit.from())).findFirst()
-                    .ifPresent(twin -> sheet.fault("id", "'" + limit.id() + "' stands twice from " + limit.from() + " (also " + twin.file() + ":" + twin.line() + ")", "Give the later one its own from date."));
+                    .ifPresent(twin -> sheet.fault("id", "'" + limit.id() + "' stands twice from " + limit.firstDay() + " (also " + twin.file() + ":" + twin.line() + ")", "Give the later one its own from date."));
             limits.add(limit);
         }
     }

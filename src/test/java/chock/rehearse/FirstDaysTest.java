@@ -17,7 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The first day of every limit: a machine to which it speaks is held against it on that day, and not on the day before. Which
+ * The first day of every limit: a machine to which it speaks is held against it on that day, and not on the day before; one that
+ * says always holds whatever day is judged. Which
  * days these are stands in a list that was read and approved; {@code -Dchock.approve=true} writes it anew. So no scenario has to
  * judge in a year in which nobody judged.
  */
@@ -33,6 +34,10 @@ class FirstDaysTest {
     @MethodSource("limits")
     void fromItsFirstDayAndNoDayBefore(Limit limit) throws ReflectiveOperationException {
         JobRecord machine = spokenTo(limit);
+        if (limit.isAlways()) {
+            assertThat(inForce(limit, machine, LocalDate.of(1900, 1, 1))).as("whatever day is judged").contains(limit);
+            return;
+        }
         assertThat(inForce(limit, machine, limit.from().minusDays(1))).as("the day before").doesNotContain(limit);
         assertThat(inForce(limit, machine, limit.from())).as("the first day").contains(limit);
     }
@@ -61,7 +66,7 @@ class FirstDaysTest {
         if (limit.fasterThan() != null) {
             line.append(", faster than ").append(limit.fasterThan());
         }
-        return line + ": from " + limit.from();
+        return line + ": " + (limit.isAlways() ? "always" : "from " + limit.from());
     }
 
     /** What is in force for this machine, the common limit and the law. */
