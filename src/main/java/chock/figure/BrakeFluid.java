@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Grades of brake fluid with their least boiling points, fresh and with 3.7 % water (49 CFR 571.116 S5.1.1 and S5.1.2;
+ * Grades of brake fluid with their least boiling points, fresh and with 3.7 % water by weight (49 CFR 571.116 S5.1.1 and S5.1.2;
  * read in two copies that agree, paragraph numbers from memory).
  */
 public enum BrakeFluid {
@@ -33,7 +33,7 @@ public enum BrakeFluid {
         return leastDry;
     }
 
-    /** Least boiling point with 3.7 % water by volume, in °C. */
+    /** Least boiling point with 3.7 % water by weight, in °C. */
     public Quantity leastWet() {
         return leastWet;
     }

@@ -160,6 +160,10 @@ final class Asked {
                 s.is("engine.oiling", "oil-injection") && !i.seeks("road-test", "hand-over"));
         say("every two-stroke oiled by its petrol", (s, e, i) -> s.is("engine.oiling", "premix"));
         say("every engine whose gearbox has oil of its own", (s, e, i) -> s.combustion() && !s.is("engine.oiling", "wet-sump"));
+        say("every wet-sump four-stroke, if the record says how the machine was built", (s, e, i) -> s.is("engine.oiling", "wet-sump"));
+        say("every four-stroke with a dry sump or total loss, and one whose gearbox has oil of its own, if the record says how the machine was built", (s, e, i) -> s.is("engine.oiling", "dry-sump", "total-loss"));
+        say("every outfit, if the record says how the machine was built", (s, e, i) -> s.is("kind", "motorcycle-sidecar"));
+        say("every brake whose fluid was ever tested", (s, e, i) -> false);
         say("every four-stroke whose pump sends oil round, wet or dry sump", (s, e, i) -> s.is("engine.oiling", "wet-sump", "dry-sump"));
         say("every engine oiled by total loss", (s, e, i) -> s.is("engine.oiling", "total-loss"));
 
