@@ -33,6 +33,11 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
         /** Work that is itself asked for. */ DO,
         MEASURE, TRY, LOOK, ASK;
 
+        /** Whether it is work at the machine; else something is read, or settled elsewhere. */
+        public boolean isWork() {
+            return this == PUT_RIGHT || this == PUT_TOGETHER || this == DO;
+        }
+
         public String words() {
             return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
@@ -44,7 +49,9 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
      * @param number of the step, from 1
      * @param point where
      * @param what the aspect looked at or the work done; null when any work there will do, or nothing is written as an entry
-     * @param says what to do, in a sentence
+     * @param doing what to do, a sentence without the place and without what to write
+     * @param writing what to write when it is done, or null where the kind of step says it
+     * @param namesDocument whether the answer has to name its document
      * @param checks the checks it answers, in order of id
      * @param because what it clears, as the findings say it; empty for what is merely not there yet
      * @param caution where people get hurt, or null
@@ -56,8 +63,19 @@ public record OrderOfWork(JobRecord record, Gate gate, Instant asOf, List<Step> 
      * @param look what answers it together with the steps of the same number, or null where it is a step by itself
      * @param limit the limit a reading is held against, or null where it has none of its own
      */
-    public record Step(int number, Kind kind, String point, String what, String says, List<String> checks, List<String> because, String caution,
-                       Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides, Look look, Applied limit) { }
+    public record Step(int number, Kind kind, String point, String what, String doing, String writing, boolean namesDocument, List<String> checks, List<String> because,
+                       String caution, Card.Needs needs, boolean again, List<String> corrects, String notBy, Integer besides, Look look, Applied limit) {
+
+        /** Where, what to do and what to write. */
+        public String says() {
+            return Points.title(point) + ": " + instruction();
+        }
+
+        /** What to do and what to write, for a reader who sees the place already. */
+        public String instruction() {
+            return StepWords.together(this);
+        }
+    }
 
     /** The answers step by step: several in a list are one look. */
     public List<List<Step>> together() {

@@ -493,8 +493,8 @@ final class Planner {
                 boolean again = !task.wanted.isEmpty() && task.because.isEmpty() && task.corrects.isEmpty()
                         && provenNow.contains(task.wanted.get(0).key());
                 Look look = looks.get(i).size() > 1 ? lookAt(task) : null;
-                steps.add(new Step(i + 1, task.kind, task.point, task.what, StepWords.of(task), List.copyOf(task.checks),
-                        List.copyOf(task.because), task.caution, task.needs(), again, List.copyOf(task.corrects), task.notBy,
+                steps.add(new Step(i + 1, task.kind, task.point, task.what, StepWords.doing(task), StepWords.writing(task), task.kind.compareTo(Kind.DO) > 0 && task.namesDocument(),
+                        List.copyOf(task.checks), List.copyOf(task.because), task.caution, task.needs(), again, List.copyOf(task.corrects), task.notBy,
                         besides.get(i), look, task.limit()));
             }
         }

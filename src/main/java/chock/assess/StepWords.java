@@ -1,6 +1,7 @@
 package chock.assess;
 
 import chock.assess.OrderOfWork.Kind;
+import chock.assess.OrderOfWork.Step;
 import chock.assess.facts.Wanted;
 import java.util.stream.Collectors;
 
@@ -8,18 +9,43 @@ import java.util.stream.Collectors;
 final class StepWords {
     private StepWords() { }
 
-    static String of(Task task) {
-        String where = Points.title(task.point);
-        String remedy = String.join(" ", task.remedies);
+    /** What to do, without the place and without what to write. */
+    static String doing(Task task) {
         return switch (task.kind) {
-            case SETTLE -> where + ": " + remedy;
-            case PUT_RIGHT -> where + ": " + remedy + " Write '" + (task.what == null ? "repaired' or 'replaced' on the part, or whatever work it was" : task.what + "'") + ".";
-            case PUT_TOGETHER -> task.what.equals("tightened") ? where + ": tighten it again, to its figure where it has one, and write 'torqued' or 'tightened'."
-                    : task.what.equals("filled") ? where + ": fill it again and write 'filled'."
-                    : where + ": put it together again and write 'refitted', or 'replaced'; 'left-off' on what stays off for good.";
-            case DO -> where + ": " + remedy + " Write '" + task.what + "'.";
-            default -> where + ": " + words(task.what) + limit(task) + rest(task);
+            case SETTLE, PUT_RIGHT, DO -> String.join(" ", task.remedies);
+            case PUT_TOGETHER -> switch (task.what) {
+                case "tightened" -> "tighten it again, to its figure where it has one.";
+                case "filled" -> "fill it again.";
+                default -> "put it together again.";
+            };
+            default -> words(task.what) + limit(task) + rest(task);
         };
+    }
+
+    /** What to write when work is done; null of everything else. */
+    static String writing(Task task) {
+        return switch (task.kind) {
+            case PUT_RIGHT -> task.what == null ? "'repaired' or 'replaced' on the part, or whatever work it was" : "'" + task.what + "'";
+            case PUT_TOGETHER -> switch (task.what) {
+                case "tightened" -> "'torqued' or 'tightened'";
+                case "filled" -> "'filled'";
+                default -> "'refitted', or 'replaced'; 'left-off' on what stays off for good";
+            };
+            case DO -> "'" + task.what + "'";
+            default -> null;
+        };
+    }
+
+    /** Both as one text: a remedy may be several sentences, so writing is one more; to put together and write is one. */
+    static String together(Step step) {
+        if (step.writing() == null) {
+            return step.doing();
+        }
+        if (step.kind() != Kind.PUT_TOGETHER) {
+            return step.doing() + " Write " + step.writing() + ".";
+        }
+        String open = step.doing().substring(0, step.doing().length() - 1);
+        return open + (open.contains(",") ? ", and write " : " and write ") + step.writing() + ".";
     }
 
     private static String words(String aspect) {

@@ -121,8 +121,7 @@ final class BenchPages {
     private void begin(Context ctx) {
         Kept kept = kept(ctx);
         JobRecord record = judging.read(kept, clock.instant());
-        Visitor visitor = Guard.visitor(ctx);
-        BenchRound round = new BenchRound(visitor.account().id(), visitor.account().name(), gate(Pages.text(ctx, "gate"), record), Pages.text(ctx, "way").equals("place"), new LinkedHashSet<>(ctx.formParams("part")));
+        BenchRound round = new BenchRound(Guard.visitor(ctx).account().name(), gate(Pages.text(ctx, "gate"), record), Pages.text(ctx, "way").equals("place"), new LinkedHashSet<>(ctx.formParams("part")));
         ctx.formParamMap().forEach((name, values) -> {
             if (name.startsWith("with-") && record.instrument(values.get(0)).filter(one -> !one.due().isBefore(today(record))).isPresent()) {
                 round.with.put(name.substring("with-".length()), values.get(0));
@@ -134,6 +133,7 @@ final class BenchPages {
 
     // One step.
 
+    /** Shows what is asked now, with nothing of what was sent in its fields unless it was for the same questions. */
     private void show(Context ctx, List<String> faults) {
         BenchRound round = rounds.get(key(ctx));
         Kept kept = kept(ctx);
@@ -206,9 +206,8 @@ final class BenchPages {
 
     /** Of work what to do; else what the check asks. */
     private String questionOf(OrderOfWork.Step step) {
-        if (verb(step).equals("Work: ")) {
-            String says = step.says().substring(step.says().indexOf(": ") + 2).replaceFirst(" Write '[^']*'[.]$", "");
-            return title(says);
+        if (step.kind().isWork()) {
+            return title(step.doing());
         }
         return step.checks().stream().map(judging.book().cards()::get).filter(card -> card != null).map(Card::question).findFirst().orElse("");
     }
@@ -292,7 +291,7 @@ final class BenchPages {
             }
             if (!form.equals(turn(round)) || screen.isEmpty() || !keys.equals(BenchRound.keys(screen))) {
                 ctx.status(409);
-                refuse(ctx, List.of("Nothing was written" + typed(ctx) + ": that question is no longer the one on the screen. This one is."));
+                show(ctx, List.of("Nothing was written" + typed(ctx) + ": that question is no longer the one on the screen. This one is."));
                 return;
             }
             if (Pages.text(ctx, "do").equals("skip")) {
@@ -305,11 +304,6 @@ final class BenchPages {
             }
             save(ctx, kept, judging.read(kept, clock.instant()), round, screen.stream().map(one -> BenchQuestion.of(one, judging.book())).toList(), form);
         }
-    }
-
-    /** Shows what is asked now, with nothing of what was sent in its fields unless it was for the same questions. */
-    private void refuse(Context ctx, List<String> faults) {
-        show(ctx, faults);
     }
 
     /** What was typed, so that it is not lost though it was not written. */
@@ -342,7 +336,7 @@ final class BenchPages {
         }
         if (!faults.isEmpty()) {
             ctx.status(422);
-            refuse(ctx, faults);
+            show(ctx, faults);
             return;
         }
         if (entries.isEmpty()) {
@@ -361,10 +355,10 @@ final class BenchPages {
             ctx.redirect(at(kept) + "/bench/step", HttpStatus.SEE_OTHER);
         } catch (UnusableInput e) {
             ctx.status(422);
-            refuse(ctx, RunPages.words(e));
+            show(ctx, RunPages.words(e));
         } catch (Shop.OtherPerson | Shop.WrittenSince e) {
             ctx.status(409);
-            refuse(ctx, List.of(e.getMessage()));
+            show(ctx, List.of(e.getMessage()));
         }
     }
 

@@ -35,7 +35,7 @@ record BenchQuestion(String key, String point, String what, Deed deed, Vocabular
 
     /** Whether a step is answered on the screen: not what is settled elsewhere, corrects an entry, names a document, or is work nobody can name yet. */
     static boolean isFor(Step step) {
-        return step.kind() != Kind.SETTLE && step.what() != null && step.corrects().isEmpty() && !step.says().contains("name the document");
+        return step.kind() != Kind.SETTLE && step.what() != null && step.corrects().isEmpty() && !step.namesDocument();
     }
 
     static BenchQuestion of(Step step, RuleBook book) {

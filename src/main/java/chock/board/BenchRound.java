@@ -26,7 +26,6 @@ final class BenchRound {
     /** How long an order is trusted though nothing was written: what holds for hours may have run out. */
     private static final long TRUSTED_SECONDS = 1200;
 
-    final String account;
     final String name;
     final Gate gate;
     final boolean byPlace;
@@ -49,10 +48,8 @@ final class BenchRound {
     private final Map<String, String> cautions = new HashMap<>();
     private long version = -1;
     private Instant workedOut = Instant.MIN;
-    private int asked;
 
-    BenchRound(String account, String name, Gate gate, boolean byPlace, Set<String> parts) {
-        this.account = account;
+    BenchRound(String name, Gate gate, boolean byPlace, Set<String> parts) {
         this.name = name;
         this.gate = gate;
         this.byPlace = byPlace;
@@ -127,10 +124,6 @@ final class BenchRound {
         return (int) screens.stream().filter(screen -> screen.stream().anyMatch(this::isOpen)).count();
     }
 
-    int done() {
-        return asked;
-    }
-
     List<Step> elsewhere() {
         return elsewhere;
     }
@@ -162,7 +155,6 @@ final class BenchRound {
     void goOn(String form, Set<String> answered, Set<String> left, long seen, boolean asSupposed) {
         sent = form;
         turn++;
-        asked += answered.isEmpty() ? 0 : 1;
         done.addAll(answered);
         skipped.addAll(left);
         version = asSupposed ? seen : -1;

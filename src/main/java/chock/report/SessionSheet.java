@@ -97,11 +97,7 @@ public final class SessionSheet {
     }
 
     private static boolean isLine(Step step) {
-        return step.kind() != Kind.SETTLE && step.corrects().isEmpty() && !step.says().contains("name the document");
-    }
-
-    private static boolean isWork(Step step) {
-        return step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
+        return step.kind() != Kind.SETTLE && step.corrects().isEmpty() && !step.namesDocument();
     }
 
     /** Within what must be allowed: first the work, in its order, with what is read between, then everything else that is looked at. */
@@ -118,7 +114,7 @@ public final class SessionSheet {
     }
 
     private Turn turn(Step step, List<Step> apart) {
-        if (!isWork(step)) {
+        if (!step.kind().isWork()) {
             return isReadApart(step) ? Turn.APART : Turn.LOOKING;
         }
         // A pivot is torqued before its play is read, and the dampers are put back after that.
@@ -127,7 +123,7 @@ public final class SessionSheet {
     }
 
     private boolean isReadApart(Step step) {
-        return !isWork(step) && step.checks().stream().map(check -> book.cards().get(check)).filter(Objects::nonNull).anyMatch(card -> book.library().assembly().isReadApart(card, step.what()));
+        return !step.kind().isWork() && step.checks().stream().map(check -> book.cards().get(check)).filter(Objects::nonNull).anyMatch(card -> book.library().assembly().isReadApart(card, step.what()));
     }
 
     private void round(Round round) {
@@ -187,21 +183,19 @@ public final class SessionSheet {
     }
 
     private String says(Step step) {
-        int colon = step.says().indexOf(": ");
-        String says = step.says().substring(colon < 0 ? 0 : colon + 2);
         if (step.kind() == Kind.DO) {
             Vocabulary.Tooled tooled = book.vocabulary().tooled().get(step.what());
-            return says + (tooled == null ? " Write yes." : " Write the figure in " + tooled.unit().symbol() + ", or yes where none was found.");
+            return step.doing() + (tooled == null ? " Write yes." : " Write the figure in " + tooled.unit().symbol() + ", or yes where none was found.");
         }
-        Vocabulary.Aspect aspect = isWork(step) ? null : book.vocabulary().aspects().get(step.what());
+        Vocabulary.Aspect aspect = step.kind().isWork() ? null : book.vocabulary().aspects().get(step.what());
         if (aspect == null) {
-            return says;
+            return step.instruction();
         }
         return switch (aspect.form()) {
             case ANSWER -> String.join(", ", new TreeSet<>(aspect.answers())) + (step.notBy() == null ? "" : " (by somebody other than " + (step.notBy().isEmpty() ? "who does the work" : step.notBy()) + ")");
-            case AMOUNT -> says + " In " + String.join(" or ", units(step)) + ".";
-            case DAYS -> says + " As marked: 2023-05-14, 2023-05 or 2023.";
-            case CODE -> says + " As marked.";
+            case AMOUNT -> step.doing() + " In " + String.join(" or ", units(step)) + ".";
+            case DAYS -> step.doing() + " As marked: 2023-05-14, 2023-05 or 2023.";
+            case CODE -> step.doing() + " As marked.";
         };
     }
 

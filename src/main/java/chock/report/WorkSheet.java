@@ -97,15 +97,14 @@ public record WorkSheet(Heading heading, Told gate, List<Section> sections, List
 
     private static Item item(Step step, String part, RuleBook book) {
         List<String> from = from(step);
-        int colon = step.says().indexOf(": ");
         String place = step.point().equals(part) ? "" : step.point().startsWith(part + "/") ? Points.title(step.point().substring(part.length() + 1)) : Points.title(step.point());
         List<Told> because = new ArrayList<>();
         step.because().forEach(why -> because.add(new Told("Now: " + why + (why.endsWith(".") ? "" : "."), from)));
         if (step.again()) {
             because.add(new Told("Proven now; the work before this undoes it.", from));
         }
-        String says = step.says().substring(colon < 0 ? 0 : colon + 2);
-        if (step.what() != null && step.corrects().isEmpty() && step.notBy() == null && step.kind().compareTo(Kind.DO) > 0 && !step.says().contains("name the document")) {
+        String says = step.instruction();
+        if (step.what() != null && step.corrects().isEmpty() && step.notBy() == null && !step.kind().isWork() && !step.namesDocument()) {
             says = words(step.what()) + (step.limit() == null ? "" : ", " + step.limit().bounds().words());
         }
         return new Item(new Told(place, from), new Told(Character.toUpperCase(says.charAt(0)) + says.substring(1), from), because, blank(step, book));

@@ -93,8 +93,7 @@ final class GoodEntries {
         if (step.kind() == Kind.SETTLE) {
             return null;
         }
-        boolean work = step.kind() == Kind.PUT_RIGHT || step.kind() == Kind.PUT_TOGETHER || step.kind() == Kind.DO;
-        if (work) {
+        if (step.kind().isWork()) {
             String what = step.what() == null ? "repaired" : step.what();
             return new Entry(id, at, "worker", Deed.DONE, step.point(), what, null, tool(record, what), null, null, null, 0);
         }
@@ -105,7 +104,7 @@ final class GoodEntries {
             default -> Deed.TOLD;
         };
         return new Entry(id, at, "other", deed, step.point(), step.what(), good(record, step), with(record, step), corrects, corrects == null ? null : "measured again",
-                step.says().contains("name the document in the note") ? "registration certificate, page 1" : null, NoteIs.REMARK, Set.of(), 0);
+                step.namesDocument() ? "registration certificate, page 1" : null, NoteIs.REMARK, Set.of(), 0);
     }
 
     private static String tool(JobRecord record, String work) {

@@ -45,7 +45,12 @@ class BenchPagesTest {
     }
 
     private void begin(String way, String... parts) {
-        String text = new String(PrintedMachine.blank(), StandardCharsets.UTF_8).replaceFirst("record: \"[^\"]*\"", "record: \"HV-" + ++number + "\"");
+        beginOn("[]", way, parts);
+    }
+
+    /** @param entries what the record holds already, in YAML */
+    private void beginOn(String entries, String way, String... parts) {
+        String text = new String(PrintedMachine.blank(), StandardCharsets.UTF_8).replaceFirst("record: \"[^\"]*\"", "record: \"HV-" + ++number + "\"").replace("entries: []", "entries: " + entries);
         machine = running.board.shop().take("blank", text.getBytes(StandardCharsets.UTF_8), "lead", null).machine();
         List<String> fields = new ArrayList<>(List.of("gate", "road-test", "way", way));
         for (String part : parts) {
@@ -119,6 +124,20 @@ class BenchPagesTest {
         assertThat(send(page, "is-front-brake/caliper/inner-pad thickness", "1.2", "with-front-brake/caliper/inner-pad thickness", "micrometer", "is-front-brake/caliper/outer-pad thickness", "4.2", "with-front-brake/caliper/outer-pad thickness", "micrometer").statusCode()).isEqualTo(303);
         String after = page().body();
         assertThat(after).contains("class=\"told bad\"").contains("fault: ").containsPattern("e1, e2: road-test held by \\d+, (now|still) by \\d+").contains("Work: replaced");
+    }
+
+    @Test
+    void work_is_asked_for_without_the_word_to_write() {
+        beginOn("\n  - {id: off, at: 2026-11-24 10:00, by: tom, point: front-brake/caliper, done: removed}", "order", "front-brake");
+        assertThat(OrderOfWork.of(record(), Bench.book(), Gate.ROAD_TEST, running.now()).steps()).anyMatch(step -> step.kind() == OrderOfWork.Kind.PUT_TOGETHER);
+        List<String> works = new ArrayList<>();
+        for (String page = page().body(); page.contains("Save and next"); page = page().body()) {
+            if (page.contains("<span>Done</span>")) {
+                works.add(page.replaceFirst("(?s).*<h1>Work: ", "").replaceFirst("(?s)<p class=\"told.*", ""));
+            }
+            send(page, "do", "skip");
+        }
+        assertThat(works).anyMatch(work -> work.contains("Put it together again.</p>")).noneMatch(work -> work.contains("write '")).noneMatch(work -> work.contains("Write '"));
     }
 
     @Test

@@ -15,8 +15,6 @@ import java.util.Set;
 
 /** Carries out the program's own order of work, step by step, with a good result each time, and counts what had to be written. */
 final class Orders {
-    private static final List<Kind> WORK = List.of(Kind.PUT_RIGHT, Kind.PUT_TOGETHER, Kind.DO);
-
     private Orders() { }
 
     /**
@@ -109,14 +107,14 @@ final class Orders {
             if (step.kind() == Kind.SETTLE) {
                 continue;
             }
-            if (WORK.contains(step.kind())) {
+            if (step.kind().isWork()) {
                 String work = step.what() == null ? "repaired" : step.what();
                 Bench.Result written = Bench.done(work);
                 lines.add(new Line("", null, worker, step.point(), "done", work, written.is(), written.with(), Map.of()));
                 continue;
             }
             Line look = Catalogued.line(record.sheet(), record.gates(), step.point(), step.what()).by("Ida Marrow".equals(step.notBy()) ? worker : "ida");
-            if (step.says().contains("name the document in the note")) {
+            if (step.namesDocument()) {
                 look = look.and("note", "registration certificate, page 1").and("note-is", "remark");
             }
             if (step.corrects().isEmpty()) {
