@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import org.openqa.selenium.Dimension;
@@ -67,12 +68,14 @@ final class Browser {
 
     /**
      * Does what leads to another page, and waits for that page. The page one leaves is marked, and the wait ends at a whole page
-     * without the mark: an element of a page on its way out must not be asked anything, the browser may have let go of half of it.
+     * without this mark: an element of a page on its way out must not be asked anything, the browser may have let go of half of it.
+     * Each mark is new, since the browser may keep a page that was left and show it again.
      */
     static void leave(ChromeDriver browser, Runnable deed) {
-        browser.executeScript("window.left = true");
+        String mark = UUID.randomUUID().toString();
+        browser.executeScript("window.left = arguments[0]", mark);
         deed.run();
-        await(browser, () -> Boolean.TRUE.equals(browser.executeScript("return !window.left && document.readyState === 'complete'")));
+        await(browser, () -> Boolean.TRUE.equals(browser.executeScript("return window.left !== arguments[0] && document.readyState === 'complete'", mark)));
     }
 
     /** Waits a minute at most; while a page changes, what cannot be asked yet is asked again. */

@@ -3,55 +3,25 @@ package chock.board;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import chock.useful.PrintedMachine;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.logging.LogType;
 
 /** The bench in a real browser on a phone: keys are pressed, the limit is drawn, and every step can be read and reached. */
-@NeedsBrowser
-class BrowserBenchIT {
-    @TempDir
-    static Path folder;
-    private static Running running;
-    private static ChromeDriver browser;
-    private static String machine;
+class BrowserBenchIT extends BrowsedBoard {
+    private String machine;
 
     @BeforeAll
-    static void start() {
-        running = new Running(folder.resolve("store"));
-        Visit lead = running.lead();
-        machine = "/machines/" + running.board.shop().take("blank", new String(PrintedMachine.blank(), StandardCharsets.UTF_8).getBytes(StandardCharsets.UTF_8), "lead", null).machine();
-        browser = Browser.open(folder);
-        go("/sign-in");
-        browser.manage().addCookie(new Cookie("chock", lead.cookie.substring("chock=".length())));
+    void take() {
+        machine = "/machines/" + running.board.shop().take("blank", PrintedMachine.blank(), "lead", null).machine();
+        continueAs(running.lead());
     }
 
-    @AfterAll
-    static void stop() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (running != null) {
-            running.close();
-        }
-    }
-
-    private static void go(String path) {
-        browser.get("http://127.0.0.1:" + running.board.port() + path);
-    }
-
-    private static void look(String name) throws Exception {
+    private void look(String name) throws Exception {
         for (Dimension size : List.of(Browser.DESK, Browser.PHONE)) {
             for (String colours : List.of("light", "dark")) {
                 browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", colours))));
@@ -61,16 +31,16 @@ class BrowserBenchIT {
         }
     }
 
-    private static WebElement key(String name) {
+    private WebElement key(String name) {
         return browser.findElement(By.xpath("//button[contains(@class,'key') and (text()='" + name + "' or @aria-label='" + name + "')]"));
     }
 
-    private static void press(WebElement one) {
+    private void press(WebElement one) {
         browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", one);
         one.click();
     }
 
-    private static WebElement save() {
+    private WebElement save() {
         return browser.findElement(By.cssSelector(".act .go"));
     }
 
@@ -81,7 +51,7 @@ class BrowserBenchIT {
         look("bench-start");
         browser.findElement(By.xpath("//summary[text()='Only some parts']")).click();
         press(browser.findElement(By.cssSelector("input[value='front-brake']")));
-        Browser.leave(browser, () -> press(browser.findElement(By.cssSelector("button.main"))));
+        leave(() -> press(browser.findElement(By.cssSelector("button.main"))));
         look("bench-measure");
         for (String one : List.of("1", "point", "2")) {
             press(key(one));
@@ -106,36 +76,30 @@ class BrowserBenchIT {
             press(tool);
         }
         Browser.picture(browser, "bench-measured", Browser.PHONE);
-        Browser.leave(browser, save()::click);
+        touch(save());
         assertThat(browser.findElement(By.cssSelector(".told")).getText()).contains("Thickness: met").contains("road-test held by");
         look("bench-look");
         WebElement answer = browser.findElement(By.cssSelector("input[value='whole-and-dry']"));
         assertThat(answer.isSelected()).isFalse();
         press(answer.findElement(By.xpath("./..")));
-        Browser.leave(browser, save()::click);
+        touch(save());
         look("bench-several");
         // The page gone back to is not sent again: what is on the screen is what is asked now.
         String asked = browser.findElement(By.name("keys")).getAttribute("value");
-        browser.navigate().back();
+        leave(browser.navigate()::back);
         assertThat(browser.findElement(By.name("keys")).getAttribute("value")).isEqualTo(asked);
-        assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).as("what the browser refused or complained of").isEmpty();
+        assertQuiet();
     }
 
     @Test
     void a_step_is_answered_without_a_script() {
-        browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
-        try {
+        withoutScripts(() -> {
             Browser.size(browser, Browser.PHONE);
             go(machine + "/bench");
-            browser.findElement(By.cssSelector("button.main")).click();
-            By skip = By.cssSelector(".act button[value='skip']");
-            Browser.await(browser, () -> !browser.findElements(skip).isEmpty());
-            assertThat(browser.findElements(By.cssSelector(".pad"))).isEmpty();
-            browser.findElement(skip).click();
-            Browser.await(browser, () -> !browser.findElements(By.cssSelector(".told")).isEmpty());
+            touch(browser.findElement(By.cssSelector("button.main")));
+            assertThat(browser.findElements(By.cssSelector(".pad"))).as("no keys without a script").isEmpty();
+            touch(browser.findElement(By.cssSelector(".act button[value='skip']")));
             assertThat(browser.findElement(By.cssSelector(".told")).getText()).contains("Skipped, nothing written");
-        } finally {
-            browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
-        }
+        });
     }
 }

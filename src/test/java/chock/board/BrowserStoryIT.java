@@ -12,66 +12,37 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** A real browser walks through a day at the shop. */
-@NeedsBrowser
-class BrowserStoryIT {
-    @TempDir
-    static Path folder;
-    private static Running running;
-    private static Map<String, String> passphrases;
-    private static ChromeDriver browser;
+class BrowserStoryIT extends BrowsedBoard {
+    private Map<String, String> passphrases;
 
-    @BeforeAll
-    static void start() throws Exception {
-        passphrases = DemoKeys.make(Files.createDirectories(folder.resolve("store")), java.time.Clock.fixed(Bench.NOON, java.time.ZoneOffset.UTC));
-        running = new Running(folder.resolve("store"), chock.signoff.Shop.of(folder.resolve("store/shop.yaml")));
-        browser = Browser.open(folder);
+    @Override
+    Running board(Path store) throws Exception {
+        passphrases = DemoKeys.make(store, java.time.Clock.fixed(Bench.NOON, java.time.ZoneOffset.UTC));
+        return new Running(store, chock.signoff.Shop.of(store.resolve("shop.yaml")));
     }
 
-    @AfterAll
-    static void stop() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (running != null) {
-            running.close();
-        }
-    }
-
-    private static void go(String path) {
-        browser.get("http://127.0.0.1:" + running.board.port() + path);
-    }
-
-    private static void type(String id, String words) {
+    private void type(String id, String words) {
         WebElement field = browser.findElement(By.id(id));
         field.clear();
         field.sendKeys(words);
     }
 
-    private static void press(String words) {
+    private void press(String words) {
         touch(browser.findElement(By.xpath("//main//button[normalize-space()='" + words + "']")));
     }
 
-    /** Touches what leads to another page, and waits for that page. */
-    private static void touch(WebElement what) {
-        Browser.leave(browser, what::click);
-    }
-
-    private static void signOut() {
+    private void signOut() {
         browser.findElement(By.xpath("//summary[text()='Menu']")).click();
         touch(browser.findElement(By.xpath("//button[text()='Sign out']")));
     }
 
-    private static String page() {
+    private String page() {
         return browser.findElement(By.tagName("main")).getText();
     }
 
@@ -79,7 +50,7 @@ class BrowserStoryIT {
     private static final List<String> OTHERWISE_AT_A_DESK = List.of("machines", "machine", "people", "ledger", "machines-void");
 
     /** Takes a picture at both sizes, and holds the page against WCAG 2.2 AA. */
-    private static void look(String name) throws Exception {
+    private void look(String name) throws Exception {
         for (Dimension size : List.of(Browser.DESK, Browser.PHONE)) {
             Browser.picture(browser, name, size);
             if (size.equals(Browser.PHONE) || OTHERWISE_AT_A_DESK.contains(name)) {
@@ -88,7 +59,7 @@ class BrowserStoryIT {
         }
     }
 
-    private static String signInFirst(String id, String secret) {
+    private String signInFirst(String id, String secret) {
         go("/sign-in");
         type("id", id);
         type("password", secret);
@@ -103,7 +74,7 @@ class BrowserStoryIT {
         return own;
     }
 
-    private static String person(String id, String name, String role) {
+    private String person(String id, String name, String role) {
         go("/people");
         type("id", id);
         type("name", name);
@@ -115,7 +86,7 @@ class BrowserStoryIT {
     /** Links of what is open, but for the checks that look at the record itself. */
     private static final String OWN = ".finding:not(.met) a.button[href*='check=']:not([href*='check=record.'])";
 
-    private static List<WebElement> open(String which) {
+    private List<WebElement> open(String which) {
         return browser.findElements(By.cssSelector(which));
     }
 
@@ -264,12 +235,12 @@ class BrowserStoryIT {
         look("sign-offs");
     }
 
-    private static void bind(String id, String key) {
+    private void bind(String id, String key) {
         new org.openqa.selenium.support.ui.Select(browser.findElement(By.id("key-" + id))).selectByValue(key);
         touch(browser.findElement(By.cssSelector("form[action='/people/" + id + "/key'] button")));
     }
 
-    private static void signIn(String id, String password) {
+    private void signIn(String id, String password) {
         go("/sign-in");
         type("id", id);
         type("password", password);
@@ -277,14 +248,14 @@ class BrowserStoryIT {
         assertThat(browser.getTitle()).startsWith("All machines");
     }
 
-    private static void verify(String code) {
+    private void verify(String code) {
         go("/verify");
         type("code", code);
         press("Look");
     }
 
     /** Fetches the sheet as the browser would, looks whether it is a PDF about this machine, and reads the code on it. */
-    private static String onPaper(String address, String machine) throws Exception {
+    private String onPaper(String address, String machine) throws Exception {
         Visit visit = running.visitor();
         visit.cookie = "chock=" + browser.manage().getCookieNamed("chock").getValue();
         var answer = visit.bytes(address.replaceFirst("^http://[^/]+", ""));
@@ -297,7 +268,7 @@ class BrowserStoryIT {
     }
 
     /** What a bench that finds everything in order writes: what stands of it in the record of the same machine in order. */
-    private static void fill() {
+    private void fill() {
         for (WebElement field : browser.findElements(By.tagName("fieldset"))) {
             String question = field.findElement(By.tagName("legend")).getText();
             String is = IN_ORDER.get(question);

@@ -8,54 +8,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogType;
 
 /** The tools of the board in a real browser: at a desk and on a phone, by keyboard, with a script and without. */
-@NeedsBrowser
-class BrowserToolsIT {
+class BrowserToolsIT extends BrowsedBoard {
     private static final String RUN = "/run?goes=into-the-room&speed=idle&openings=shut&background=0&exhaust=not-measured&runs=5on&volume=300";
 
-    @TempDir
-    static Path folder;
-    private static Running running;
-    private static ChromeDriver browser;
-    private static String machine;
+    private String machine;
 
     @BeforeAll
-    static void start() throws Exception {
-        running = new Running(folder.resolve("store"));
-        Visit lead = running.lead();
+    void take() throws Exception {
         machine = "/machines/" + running.board.shop().take("lark", Bench.example("lark-faults.yaml"), "lead", null).machine();
-        browser = Browser.open(folder);
-        go("/sign-in");
-        browser.manage().addCookie(new Cookie("chock", lead.cookie.substring("chock=".length())));
+        continueAs(running.lead());
     }
 
-    @AfterAll
-    static void stop() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (running != null) {
-            running.close();
-        }
-    }
-
-    private static void go(String path) {
-        browser.get("http://127.0.0.1:" + running.board.port() + path);
-    }
-
-    private static void look(String name) throws Exception {
+    private void look(String name) throws Exception {
         for (Dimension size : List.of(Browser.DESK, Browser.PHONE)) {
             Browser.picture(browser, name, size);
         }
@@ -101,24 +74,21 @@ class BrowserToolsIT {
         volume.sendKeys(Keys.chord(Keys.CONTROL, "a"), "sixty");
         Browser.await(browser, () -> browser.findElement(By.id("air")).getText().contains("'sixty' is not an amount"));
         assertThat(browser.findElements(By.cssSelector("#air svg"))).isEmpty();
-        assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).as("what the browser refused or complained of").isEmpty();
+        assertQuiet();
     }
 
     @Test
     void the_planner_works_by_keyboard_and_without_a_script() {
-        browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
-        try {
+        withoutScripts(() -> {
             Browser.size(browser, Browser.DESK);
             go(machine + RUN);
             browser.findElement(By.id("runs")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "0.25on", Keys.TAB, Keys.TAB, Keys.TAB);
             WebElement at = browser.switchTo().activeElement();
             assertThat(at.getAttribute("id")).isEqualTo("volume");
-            Browser.leave(browser, () -> at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2000", Keys.ENTER));
+            leave(() -> at.sendKeys(Keys.chord(Keys.CONTROL, "a"), "2000", Keys.ENTER));
             assertThat(browser.findElement(By.id("says")).getText()).isEqualTo("As far as the air goes, this run would do.");
             assertThat(browser.findElement(By.cssSelector("#air svg")).isDisplayed()).isTrue();
-        } finally {
-            browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
-        }
+        });
     }
 
     @Test
@@ -128,14 +98,14 @@ class BrowserToolsIT {
         WebElement write = browser.findElement(By.cssSelector(".step a.button"));
         assertThat(write.getText()).startsWith("Write this");
         String step = browser.findElement(By.cssSelector(".step h3")).getText();
-        Browser.leave(browser, write::click);
+        touch(write);
         assertThat(browser.findElements(By.cssSelector("form.tall"))).hasSize(1);
         assertThat(browser.getCurrentUrl()).as(step).contains("/write?");
         Path photo = folder.resolve("pad.png");
         ImageIO.write(new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
         go(machine + "/photo?entry=e5");
         browser.findElement(By.id("photo")).sendKeys(photo.toAbsolutePath().toString());
-        Browser.leave(browser, browser.findElement(By.cssSelector("main form button"))::click);
+        touch(browser.findElement(By.cssSelector("main form button")));
         assertThat(browser.getCurrentUrl()).endsWith("entries=all#e5");
         WebElement shown = browser.findElement(By.cssSelector("#e5 .photos img"));
         browser.executeScript("arguments[0].scrollIntoView()", shown);
