@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Counts over a stretch of an archive; those of several stretches add up to those of all. */
+/** Counts over part of an archive; those of all parts add up to those of the whole. */
 public final class Tally {
     private final Map<Counted, Long> counts = new HashMap<>();
 

@@ -32,8 +32,8 @@ import org.apache.spark.sql.types.StructType;
  */
 final class Archive {
     private static final ObjectMapper JSON = new ObjectMapper();
-    /** For each core of a slice so many stretches: some minutes of work, which is what a driver that dies can lose. */
-    private static final long STRETCHES_PER_CORE = 64;
+    /** Partitions of a slice for each core: some minutes of work. A driver that dies loses one slice at most. */
+    private static final long PARTITIONS_PER_CORE = 64;
     private static final List<String> COUNTED_BY = List.of("what", "gate", "check", "was", "is", "marque", "built", "kind", "territory");
 
     private final SparkSession spark;
@@ -56,7 +56,7 @@ final class Archive {
     JsonNode run(Inputs inputs, List<Slice.Source> there) {
         List<Slice> planned = new ArrayList<>(out.planned());
         List<Slice.Source> fresh = Inputs.fresh(there, planned, source -> planned.stream().anyMatch(slice -> slice.sources().contains(source) && out.done(slice).isPresent()));
-        long bytes = STRETCHES_PER_CORE * inputs.stretch() * Math.max(2, spark.sparkContext().defaultParallelism());
+        long bytes = PARTITIONS_PER_CORE * inputs.partitionBytes() * Math.max(2, spark.sparkContext().defaultParallelism());
         List<Slice> more = Inputs.slices(fresh, planned.size() + 1, bytes);
         long left = planned.stream().filter(slice -> out.done(slice).isEmpty()).count();
         say.accept(there.size() + (there.size() == 1 ? " file, " : " files, ") + fresh.size() + " not planned before; " + (left + more.size()) + (left + more.size() == 1 ? " slice" : " slices") + " to judge.");
@@ -92,7 +92,7 @@ final class Archive {
         say.accept(String.format(Locale.ROOT, "Slice %s: %d records in %.1f s, %.0f a second.", slice.name(), records, seconds, records / seconds));
     }
 
-    /** What was counted in a slice, stretch by stretch; empty when there was nothing in it. */
+    /** The counts of a slice, one row for each partition; empty when there was nothing in it. */
     private Optional<Dataset<Row>> counted(Slice slice) {
         try {
             String from = out.rows(slice) + "/" + Job.CAME + "=" + Job.COUNTED;

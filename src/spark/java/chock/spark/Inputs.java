@@ -35,9 +35,9 @@ import org.apache.spark.sql.types.StructField;
 
 /** Where records come from: files of lines, and tables in Parquet with a column of records. */
 final class Inputs {
-    /** A stretch is judged again when the process judging it dies, so it is short: some 600 records of 12 kB. */
-    private static final long STRETCH = 8L << 20;
-    private static final String SETTING = "spark.chock.stretch";
+    /** Size of a partition. It is judged again when its executor dies, so it is small: some 600 records of 12 kB. */
+    private static final long PARTITION_BYTES = 8L << 20;
+    private static final String SETTING = "spark.chock.partitionBytes";
     private static final String TABLE = ".parquet";
     private static final String STORE = "jdbc:";
     private static final Map<String, String> DRIVERS = Map.of("jdbc:postgresql:", "org.postgresql.Driver", "jdbc:sqlite:", "org.sqlite.JDBC");
@@ -58,19 +58,19 @@ final class Inputs {
 
     private final SparkSession spark;
     private final String column;
-    private final long stretch;
+    private final long partitionBytes;
     private final Map<String, String> stores = new TreeMap<>();
 
     /** @param column name of the column of records in a table, or null for the only one of text or bytes */
     Inputs(SparkSession spark, String column) {
         this.spark = spark;
         this.column = column;
-        this.stretch = spark.sparkContext().getConf().getLong(SETTING, STRETCH);
+        this.partitionBytes = spark.sparkContext().getConf().getLong(SETTING, PARTITION_BYTES);
     }
 
     /** Bytes that are judged in one go. */
-    long stretch() {
-        return stretch;
+    long partitionBytes() {
+        return partitionBytes;
     }
 
     /**
@@ -105,7 +105,7 @@ final class Inputs {
                     }
                 }
             } catch (IOException | IllegalArgumentException e) {
-                throw UnusableInput.of(name, "it cannot be read: " + e.getMessage(), "Name a file or folder that every machine at work can read");
+                throw UnusableInput.of(name, "it cannot be read: " + e.getMessage(), "Name a file or folder that the driver and every executor can read");
             }
         }
         if (found.isEmpty()) {
@@ -167,7 +167,7 @@ final class Inputs {
         return slices;
     }
 
-    /** The lines of these files, in stretches that are judged side by side. */
+    /** The lines of these files, in partitions that are judged side by side. */
     JavaRDD<Line> lines(Slice slice) {
         List<Slice.Source> texts = slice.sources().stream().filter(source -> !isTable(source.path()) && !isStore(source.path())).toList();
         List<Slice.Source> tables = slice.sources().stream().filter(source -> isTable(source.path())).toList();
@@ -187,12 +187,12 @@ final class Inputs {
         try {
             JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
             Job job = Job.getInstance(context.hadoopConfiguration());
-            FileInputFormat.setMaxInputSplitSize(job, stretch);
+            FileInputFormat.setMaxInputSplitSize(job, partitionBytes);
             job.getConfiguration().set(LineReading.FILES, String.join("\n", sources.stream().map(Slice.Source::path).toList()));
             JavaRDD<Line> lines = context.newAPIHadoopRDD(job.getConfiguration(), LineReading.class, Line.class, NullWritable.class).keys();
             long bytes = sources.stream().mapToLong(Slice.Source::length).sum();
-            // Many small files, some in one stretch: to begin a stretch takes as long as to judge a record.
-            int wanted = Math.toIntExact(Math.max(4L * context.defaultParallelism(), bytes / stretch + 1));
+            // Many small files, several in one partition: to begin a partition takes as long as to judge a record.
+            int wanted = Math.toIntExact(Math.max(4L * context.defaultParallelism(), bytes / partitionBytes + 1));
             return lines.getNumPartitions() > 2 * wanted ? lines.coalesce(wanted) : lines;
         } catch (IOException e) {
             throw UnusableInput.of(sources.get(0).path(), "it cannot be read: " + e.getMessage(), "");
@@ -207,9 +207,9 @@ final class Inputs {
         }
         Column record = rows.col(name).cast(DataTypes.BinaryType);
         Dataset<Row> records = rows.select(functions.coalesce(record, functions.lit(new byte[0])), functions.col("_metadata.row_index"));
-        // A group of rows in a table is read in one stretch, however long it is; packed as it is, it may be five times as long.
-        int stretches = Math.toIntExact(5 * source.length() / stretch + 1);
-        Dataset<Row> spread = stretches > records.javaRDD().getNumPartitions() ? records.repartition(stretches) : records;
+        // A group of rows in a table is read in one partition, however long it is; packed as it is, it may be five times as long.
+        int partitions = Math.toIntExact(5 * source.length() / partitionBytes + 1);
+        Dataset<Row> spread = partitions > records.javaRDD().getNumPartitions() ? records.repartition(partitions) : records;
         String file = source.path();
         return spread.javaRDD().map(row -> LineReading.of(file, row.getLong(1), row.getAs(0), "row"));
     }

@@ -36,9 +36,9 @@ import org.apache.spark.sql.types.StructType;
 import scala.jdk.javaapi.CollectionConverters;
 
 /**
- * What is made of a stretch of lines, wherever it is judged: rows that were {@link #JUDGED}, lines that were {@link #REFUSED}
- * with their reason, lines on which the program {@link #FAILED}, and at its end what was {@link #COUNTED}. All of a stretch
- * is written together or not at all, so the counts are those of the rows.
+ * Judges the lines of one partition, on whichever executor: rows that were {@link #JUDGED}, lines that were {@link #REFUSED}
+ * with their reason, lines on which the program {@link #FAILED}, and at its end what was {@link #COUNTED}. The rows of a
+ * partition are written together or not at all, so the counts are those of the rows.
  *
  * @param what {@code judge}, {@code impact} or {@code holds}
  * @param table whether rows are columns of a table; otherwise each is a line of JSON
@@ -50,7 +50,7 @@ record Job(String what, Terms terms, boolean table) implements FlatMapFunction<I
     static final String FAILED = "failed";
     static final String COUNTED = "counted";
     private static final long serialVersionUID = 1L;
-    /** One for all stretches judged in a process: to read a rule book takes longer than to judge a record. */
+    /** One for all partitions judged in a process: to read a rule book takes longer than to judge a record. */
     private static final Map<Job, Bench> BENCHES = new ConcurrentHashMap<>();
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<StructField> REFUSAL = List.of(text("file"), number("at"), number("bytes"), text("reason"), DataTypes.createStructField("raw", BinaryType, true));
@@ -211,7 +211,7 @@ record Job(String what, Terms terms, boolean table) implements FlatMapFunction<I
         return RowFactory.create(cells);
     }
 
-    /** Rows of one line after the other, so that no stretch is held in memory, and behind the last what was counted. */
+    /** Rows of one line after the other, so that no partition is held in memory, and behind the last what was counted. */
     private static final class Rows implements Iterator<Row> {
         private final Iterator<Line> lines;
         private final Function<Line, List<Row>> each;

@@ -23,7 +23,7 @@ import org.apache.hadoop.mapreduce.lib.input.FileInputFormat;
 import org.apache.hadoop.mapreduce.lib.input.FileSplit;
 
 /**
- * Reads files of lines as bytes, in stretches side by side. A line ends with {@code \n} and with nothing else. Of a line that
+ * Reads files of lines as bytes, in partitions side by side. A line ends with {@code \n} and with nothing else. Of a line that
  * is longer than a record may be, only the beginning is held in memory: the readers at hand would load it whole, or pass it
  * over without a word.
  */
@@ -58,7 +58,7 @@ public final class LineReading extends FileInputFormat<Line, NullWritable> {
         return new Reader();
     }
 
-    /** The lines that begin in one stretch of a file; the last one is read to its end. */
+    /** The lines that begin in one partition of a file; the last one is read to its end. */
     private static final class Reader extends RecordReader<Line, NullWritable> {
         private final byte[] buffer = new byte[BUFFER];
         private String file;

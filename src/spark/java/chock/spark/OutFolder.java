@@ -45,7 +45,7 @@ final class OutFolder implements AutoCloseable {
      * Makes the folder, or goes on in one that was begun under the same terms.
      *
      * @param terms what decides what comes of a record: of two runs into one folder it has to be the same
-     * @throws UnusableInput when another run is at work in it, it is of other terms, or it is no such folder
+     * @throws UnusableInput when another run is using it, it is of other terms, or it is no such folder
      */
     void open(JsonNode terms) {
         try {
@@ -94,7 +94,7 @@ final class OutFolder implements AutoCloseable {
     }
 
     private UnusableInput unwritable(IOException e) {
-        return UnusableInput.of(name, "it cannot be read and written: " + e.getMessage(), "Name a folder that every machine at work can write to");
+        return UnusableInput.of(name, "it cannot be read and written: " + e.getMessage(), "Name a folder that the driver and every executor can write to");
     }
 
     /** Every slice that was planned, in order. */

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The launcher as a user calls it, held against {@code chock} on one machine. Executors are processes of their own, and one of
- * them is killed at work. {@code -Dchock.archive=20000} says how many records,
+ * them is killed while it judges. {@code -Dchock.archive=20000} says how many records,
  * {@code -Dchock.impact=2000} how many are judged under two rule books.
  */
 class ArchiveOnSparkIT {
@@ -38,8 +38,8 @@ class ArchiveOnSparkIT {
     private static final int BAD = 40;
     private static final String HOUSE = "src/test/resources/house/rules/sound-with-rules";
     private static final String CLUSTER = "local-cluster[2,1,1024]";
-    /** Short stretches, so that few records are many of them. */
-    private static final List<String> SHORT = List.of("--spark", "spark.chock.stretch=" + 60_000L * Math.max(4, RECORDS / 100), "--spark", "spark.executor.memory=1g");
+    /** Small partitions, so that few records fill many of them. */
+    private static final List<String> SHORT = List.of("--spark", "spark.chock.partitionBytes=" + 60_000L * Math.max(4, RECORDS / 100), "--spark", "spark.executor.memory=1g");
 
     @TempDir private static Path folder;
     private static List<byte[]> records;
@@ -203,7 +203,7 @@ class ArchiveOnSparkIT {
         verdictsAddUp(JSON.readTree(out.resolve("summary.json").toFile()).get("counts"), bulk.out);
     }
 
-    /** True as soon as a stretch is through that was judged in this slice. */
+    /** True as soon as one partition of this slice has been judged. */
     private static boolean written(Path rows) {
         if (!Files.exists(rows)) {
             return false;
@@ -278,9 +278,9 @@ class ArchiveOnSparkIT {
             write("parts/part-" + i + ".ndjson", some.subList(i * 30, i * 30 + 30));
         }
         Path out = folder.resolve("broken-off");
-        // A slice takes 64 stretches for each of at least two cores: of 3 kB, that is one file of 30 records.
+        // A slice takes 64 partitions for each of at least two cores: of 3 kB, that is one file of 30 records.
         List<String> command = new ArrayList<>(List.of("target/chock-spark", "judge", "--as-of", NOON, "--in", in.toString(), "--out", out.toString(),
-                "--master", "local[2]", "--spark", "spark.chock.stretch=3000"));
+                "--master", "local[2]", "--spark", "spark.chock.partitionBytes=3000"));
         Process driver = start(folder.resolve("told-1"), folder.resolve("said-1"), command);
         await(() -> Files.exists(out.resolve("slices/000001.done.json")), driver);
         driver.destroyForcibly();
