@@ -940,3 +940,90 @@ Feature: What of the record counts
       And rear-wheel was left-off
       And rear-wheel was refitted
       Then tyres.spindle-torque is stale at rear-wheel/spindle
+
+  Rule: A reason that tells of the machine is a question until its writer says what it is
+
+    Scenario Outline: a correction that finds it good, for a reason that says otherwise
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried lever-feel firm
+      And ida corrected it to firm
+      And the reason was "<reason>"
+      Then brakes.lever-feel is <state>
+
+      Examples:
+        | reason                            | state |
+        | it still sinks when hot           | doubt |
+        | not tried after all               | doubt |
+        | firm at first                     | doubt |
+        | read wrongly                      | met   |
+        | a slip of the pen                 | met   |
+        | wrote the wrong word              | met   |
+        | it was the front brake, 2 entries | met   |
+        | Tom read the other caliper        | met   |
+
+    Scenario: its writer says that nothing is wrong
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried lever-feel firm
+      And ida corrected it to firm
+      And the reason was the remark "tried anew with gloves off"
+      Then brakes.lever-feel is met
+
+    Scenario: its writer calls it a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried lever-feel firm
+      And ida corrected it to firm
+      And the reason was the defect "sinks when hot"
+      Then brakes.lever-feel is fault
+
+    Scenario: where nobody gets hurt, no question is asked
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And electrics/battery seen electrolyte between-marks
+      And electrics/battery seen battery-case dry-and-whole
+      And ida corrected it to dry-and-whole
+      And the reason was "wiped it first"
+      Then electrics.battery-level is met
+
+    Scenario: a fault that a correction finds is a fault whatever its reason
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control tried lever-feel firm
+      And ida corrected it to sinks
+      And the reason was "warmed up since"
+      Then brakes.lever-feel is fault
+
+    Scenario Outline: the cause that an examination found
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried running-noise knocks 3 days ago
+      And engine was examined 2 days ago
+      And <cause>
+      And tom wrote that engine tried running-noise even 30 minutes ago
+      Then engine.knock is <state>
+
+      Examples:
+        | cause                                                     | state |
+        | the reason was the remark "the noise came from the stand" | met   |
+        | the reason was "the noise came from the stand"            | fault |
+        | the reason was "big end worn, will do for now"            | fault |
+        | the reason was the defect "big end worn"                  | fault |
+
+    Scenario: what an examination leaves open is told
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried running-noise knocks 3 days ago
+      And engine was examined 2 days ago
+      And the reason was "big end worn, will do for now"
+      And tom wrote that engine tried running-noise even 30 minutes ago
+      Then engine.knock is fault
+      And it notes "cause \"big end worn, will do for now\": this ends no fault until its writer says that it is no defect"
+
+    Scenario Outline: nor does it where one person works alone
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And one person works alone
+      And engine tried running-noise knocks 3 days ago
+      And engine was examined 2 days ago
+      And <cause>
+      And engine tried running-noise even 30 minutes ago
+      Then engine.knock is <state>
+
+      Examples:
+        | cause                                                     | state |
+        | the reason was the remark "the noise came from the stand" | met   |
+        | the reason was "big end worn, will do for now"            | fault |

@@ -100,7 +100,7 @@ public record Disclosures(List<Unread> unread, List<Told> defects, List<Told> li
         Set<String> pairs = new TreeSet<>();
         for (SetAside aside : concluded.setAside()) {
             Entry first = record.entry(aside.entry()).orElseThrow();
-            if (aside.reason() == SetAside.Reason.CORRECTED && aside.wanted().faulty(new Evidence(first, aside.wanted().key(), null))) {
+            if ((aside.reason() == SetAside.Reason.CORRECTED || aside.reason() == SetAside.Reason.EXAMINED) && aside.wanted().faulty(new Evidence(first, aside.wanted().key(), null))) {
                 pairs.add(first.id() + " " + aside.by());
             }
         }
@@ -115,7 +115,8 @@ public record Disclosures(List<Unread> unread, List<Told> defects, List<Told> li
     /** {@code front brake, control: lever feel sinks, tried 2026-11-20 10:10 by Tom Fell (e4)}; a defect in its writer's words. */
     static String words(Entry e, JobRecord record) {
         String when = " " + e.at() + " by " + record.nameOf(e.by()) + " (" + e.id() + ")";
-        String note = e.note() == null || e.note().isBlank() || e.noteIs() != NoteIs.DEFECT ? "" : ", with the note \"" + e.note().strip() + "\"";
+        String said = e.note() == null || e.note().isBlank() ? e.reason() : e.note();
+        String note = said == null || e.noteIs() != NoteIs.DEFECT ? "" : ", with the " + (said.equals(e.note()) ? "note" : "reason") + " \"" + said.strip() + "\"";
         return Points.words(e.point()) + ": " + switch (e.deed()) {
             case DEFECT -> "\"" + e.what().strip() + "\"" + (e.dangers().isEmpty() ? "" : " (" + e.dangers().stream().map(Danger::id).collect(Collectors.joining(", ")) + ")") + ", reported" + when;
             case CLOSED -> "closed" + when;

@@ -214,9 +214,16 @@ public final class Judge {
                 noted(current) + ". Is this note a defect? Look again, and write note-is: remark or note-is: defect", null, null, null, ids(current), null);
     }
 
+    /** Judges good evidence that corrects another for a reason that may say otherwise. */
+    public static Judgement openReason(Current current) {
+        Entry entry = current.evidence().entry();
+        return new Judgement(current.required(), current.want(), State.DOUBT, brief(entry) + at(current.wanted()) + ", with the reason \"" + entry.reason().strip() + "\" (" + entry.id() + "). Does this reason tell of a defect? Look again, and write note-is: remark or note-is: defect", null, null, null, ids(current), null);
+    }
+
     private static String noted(Current current) {
         Entry entry = current.evidence().entry();
-        return brief(entry) + at(current.wanted()) + ", with the note \"" + entry.note().strip() + "\" (" + entry.id() + ")";
+        boolean note = entry.note() != null && !entry.note().isBlank();
+        return brief(entry) + at(current.wanted()) + ", with the " + (note ? "note" : "reason") + " \"" + (note ? entry.note() : entry.reason()).strip() + "\" (" + entry.id() + ")";
     }
 
     /** Two readings of one thing with no work between them that cannot both be right. */

@@ -25,6 +25,8 @@ import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Moment;
+import chock.record.NoteIs;
+import chock.record.Person;
 import chock.record.PlausibleDescription;
 import chock.record.RareReadings;
 import chock.record.RecordForm;
@@ -48,9 +50,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
@@ -73,6 +77,8 @@ public final class Requirements {
     private final Map<Wanted, LatestWork<ImpliedWork>> implied = new HashMap<>();
     private final Map<Wanted, LatestWork<Work>> mending = new HashMap<>();
     private final Map<String, List<Evidence>> looks = new HashMap<>();
+    private static final Pattern WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+
     private final Map<String, Correction> corrections;
     private final List<Evidence> statements;
     private Map<String, List<Evidence>> byKey;
@@ -545,6 +551,37 @@ public final class Requirements {
         return soon && record.entries().stream().filter(e -> !e.id().equals(first.id()) && !e.id().equals(second.id()))
                 .filter(e -> Entry.covers(e.point(), first.point()) || Entry.covers(first.point(), e.point()))
                 .noneMatch(e -> !first.at().surelyAfter(e.at()) && !e.at().surelyAfter(second.at()));
+    }
+
+    /**
+     * True when it is good evidence of a safety-critical check that corrects another, and the reason may tell of the machine: its writer
+     * does not say what it is, and it has other words in it than those of a slip, of parts and of people.
+     */
+    public boolean asksAboutReason(Current current) {
+        Entry entry = current.evidence().entry();
+        return entry.corrects() != null && entry.noteIs() == null && current.wanted().card().critical() && !current.wanted().faulty(current.evidence())
+                && !isPlain(entry.reason());
+    }
+
+    private boolean isPlain(String reason) {
+        return WORDS.splitAsStream(reason == null ? "" : reason.toLowerCase(Locale.ROOT)).filter(word -> !word.isEmpty()).allMatch(word -> book.library().plainReason().contains(word)
+                || word.chars().allMatch(Character::isDigit) || isNamed(word, book.vocabulary().points()) || isNamed(word, record.people().stream().map(Person::name).toList()));
+    }
+
+    private static boolean isNamed(String word, Collection<String> names) {
+        return names.stream().anyMatch(name -> WORDS.splitAsStream(name.toLowerCase(Locale.ROOT)).anyMatch(part -> word.equals(part) || word.equals(part + "s")));
+    }
+
+    /** True when its writer says that what was found, named under reason, is no defect. */
+    public boolean namesNoDefect(Work examined) {
+        return examined.entry().noteIs() == NoteIs.REMARK;
+    }
+
+    /** What an examination leaves open, as a sentence without a full stop. */
+    public String whatItLeavesOpen(Work examined) {
+        Entry entry = examined.entry();
+        return "examined by " + record.nameOf(entry.by()) + " " + entry.at() + " (" + entry.id() + "), cause \"" + entry.reason() + "\": "
+                + (entry.noteIs() == NoteIs.DEFECT ? "the writer calls this a defect" : "this ends no fault until its writer says that it is no defect; correct the entry, with note-is: remark");
     }
 
     /** {@code front brake, control: lever feel sinks, tried 2026-11-20 10:10 by Tom Fell (e4)}. */

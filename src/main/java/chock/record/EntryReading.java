@@ -82,7 +82,7 @@ final class EntryReading {
         }
         boolean examined = EXAMINED.equals(raw.done());
         if (examined && !read.isWritten(path + ".corrects") && !read.isWritten(path + ".reason")) {
-            wrong(path, "an examination without its cause", "Write reason with the cause that was found, such as: the noise came from the stand");
+            wrong(path, "an examination without its cause", "Write reason with the cause that was found, such as: the noise came from the stand; and note-is: remark where it is no defect");
         } else if (!examined && !closes && read.isWritten(path + ".corrects") != read.isWritten(path + ".reason")) {
             boolean reason = read.isWritten(path + ".reason");
             wrong(path, reason ? "a reason, but nothing is corrected" : "a correction without a reason",
@@ -97,8 +97,8 @@ final class EntryReading {
         Deed deed = deeds.get(0);
         checkKeys(path, deed);
         NoteIs noteIs = read.choice(path + ".note-is", raw.noteIs(), NoteIs.class);
-        if (noteIs != null && Reading.blank(raw.note())) {
-            wrong(path + ".note-is", "there is no note", "Write note, or leave note-is out");
+        if (noteIs != null && Reading.blank(raw.note()) && Reading.blank(raw.reason())) {
+            wrong(path + ".note-is", "there is neither note nor reason", "Write note, or leave note-is out");
         } else if (noteIs != null && !deed.isEvidence() && deed != Deed.DONE) {
             wrong(path + ".note-is", "this does not go with " + deed.key(), "Leave it out; what is wrong is an entry of its own, with defect");
         }

@@ -269,17 +269,16 @@ public final class RecordSchema {
         keys.set("dangers", list(choice(Danger.class, "A danger."), "What the defect can do.", 0).put("uniqueItems", true));
         keys.set("closed", number(ID, "The defect found closed."));
         keys.set("note", anyText());
-        keys.set("note-is", choice(NoteIs.class, "What the note is."));
+        keys.set("note-is", choice(NoteIs.class, "What the note is, or where there is none the reason."));
         List<String> optional = Binding.keysOf(Raw.Entry.class).stream().filter(k -> !List.of("id", "at", "by").contains(k)).toList();
         ObjectNode entry = object(nodes.objectNode(), keys, optional);
         ObjectNode together = nodes.objectNode();
         together.set("corrects", nodes.arrayNode().add("reason"));
         together.set("closed", nodes.arrayNode().add("reason"));
-        together.set("note-is", nodes.arrayNode().add("note"));
         entry.set("dependentRequired", together);
         ArrayNode exactlyOne = nodes.arrayNode();
         ArrayNode rules = nodes.arrayNode();
-        rules.add(ifThen(requires("reason"), nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("corrects")).add(requires("closed")))));
+        rules.add(ifThen(requires("note-is"), nodes.objectNode().set("anyOf", nodes.arrayNode().add(requires("note")).add(requires("reason")))));
         for (Deed deed : Deed.values()) {
             exactlyOne.add(requires(deed.key()));
             rules.add(ifThen(requires(deed.key()), goesWith(deed)));

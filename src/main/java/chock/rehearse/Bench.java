@@ -159,7 +159,7 @@ final class Bench {
         add(by, Deed.DONE, point, work, null, null, ago);
         if (work.equals(EXAMINED)) {
             Entry e = entries.remove(entries.size() - 1);
-            entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), null, null, null, "the cause was found", null, e.line()));
+            entries.add(new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), null, null, null, "the noise came from the stand", null, NoteIs.REMARK, Set.of(), e.line()));
         }
     }
 
@@ -375,6 +375,15 @@ final class Bench {
         add(by, Deed.CLOSED, defect.point(), defect.id(), null, null, ago);
         Entry closed = entries.remove(entries.size() - 1);
         entries.add(new Entry(closed.id(), closed.at(), closed.by(), closed.deed(), closed.point(), closed.what(), null, null, null, "looked at, nothing found", null, closed.line()));
+    }
+
+    /** Gives the last entry, a correction or an examination, this reason; the writer says what it is, or null. */
+    void reason(String words, NoteIs is) {
+        Entry e = entries.isEmpty() ? null : entries.get(entries.size() - 1);
+        if (e == null || e.reason() == null) {
+            throw new NotUnderstood("correct an entry, or examine something, before the reason for it");
+        }
+        entries.set(entries.size() - 1, new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), words, e.note(), is, e.dangers(), e.line()));
     }
 
     /** Puts a note on the last entry. */

@@ -363,6 +363,24 @@ public final class BenchSteps {
         open().close(by, ago);
     }
 
+    @Given("the reason was {string}")
+    @Explained(value = "The reason of the correction before, or the cause found by the examination before; its writer does not say what it is.", example = "the reason was \"it still knocks when hot\"")
+    public void reason(String words) {
+        open().reason(words, null);
+    }
+
+    @Given("the reason was the remark {string}")
+    @Explained(value = "The same; its writer says that nothing is wrong.", example = "the reason was the remark \"the lamp was in the way\"")
+    public void harmlessReason(String words) {
+        open().reason(words, NoteIs.REMARK);
+    }
+
+    @Given("the reason was the defect {string}")
+    @Explained(value = "The same; its writer says that it is a defect.", example = "the reason was the defect \"big end worn\"")
+    public void defectiveReason(String words) {
+        open().reason(words, NoteIs.DEFECT);
+    }
+
     @Given("there was the note {string}")
     @Explained(value = "A note on the entry before, which does not say what it is.", example = "there was the note \"goes to the bar after a minute\"")
     public void note(String words) {

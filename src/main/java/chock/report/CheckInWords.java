@@ -75,7 +75,7 @@ public record CheckInWords(Card card, List<Row> rows) {
         }
         book.closings(card).forEach(closing -> rows.add(new Row("Also closes", closing(closing, dangers))));
         rows.add(new Row("Fault ends by", switch (card.endsBy()) {
-            case WORK -> "work that mends it, another person's correction, or work 'examined' and a good result by another person";
+            case WORK -> "work that mends it, another person's correction, or work 'examined' whose cause is no defect (note-is: remark) and a good result by another person";
             case LOOK -> "a later look that finds it good";
             case DOCUMENT -> "a later good answer with a note that names its document";
             case TIME -> "the end of the day, or work that mends it";

@@ -67,6 +67,7 @@ final class RuleBookLoader {
     private String version = "";
     private Period reviewEvery;
     private Duration withdrawWithin = Duration.ZERO;
+    private final Set<String> plainReason = new TreeSet<>();
     private Period longestRelease;
     private Plausible plausible = Plausible.UNSAID;
     private Synonyms synonyms = Synonyms.NONE;
@@ -241,7 +242,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, looks, synonyms, withdrawWithin);
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, looks, synonyms, withdrawWithin, Set.copyOf(plainReason));
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -367,6 +368,7 @@ final class RuleBookLoader {
         if (others != null) {
             others.keys().forEach(work -> works.put(work, others.text(work)));
         }
+        plainReason.addAll(sheet.texts("plain-reason"));
         Quantity slip = sheet.has("withdraw-within") ? sheet.quantity("withdraw-within") : null;
         if (slip != null && slip.unit().dimension() != Unit.Dimension.DURATION) {
             sheet.fault("withdraw-within", slip + " is no duration", "Write it in minutes, such as 10 min.");

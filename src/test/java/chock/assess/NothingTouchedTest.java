@@ -39,9 +39,9 @@ class NothingTouchedTest {
             "it comes to the same", "wanted stands current-newest judged nothing-recorded",
             "asked by the description, and not by entries", "asked-with asked-of-every-machine no-limit nothing-written",
             "work, and parts opened for a reading", "set-aside-undone set-aside-undone-by-implied-work set-aside-opened-for-a-reading left-off",
-            "only of a fault", "set-aside-mended set-aside-mended-and-found-good set-aside-examined set-aside-examined-alone set-aside-settled "
+            "only of a fault", "set-aside-mended set-aside-mended-and-found-good set-aside-examined set-aside-examined-alone examined-leaves-open set-aside-settled "
                     + "set-aside-lifted lifted-by-two-looks current-fault known-fault fault-closes derived-ended noted-defect",
-            "only with a correction", "set-aside-corrected set-aside-taken-back lifted-by-another lifted-at-once",
+            "only with a correction", "set-aside-corrected set-aside-taken-back lifted-by-another lifted-at-once open-reason",
             "only at a place where nobody asks", "misplaced misplaced-fault set-aside-misplaced misplaced-unclear",
             "age, instrument, strength and sense of the reading", "set-aside-too-old set-aside-out-of-calibration set-aside-instrument-found-out "
                     + "set-aside-instrument-not-named set-aside-too-weak set-aside-looked-since set-aside-impossible impossible-reading impossible "
