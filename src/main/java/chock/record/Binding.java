@@ -199,7 +199,7 @@ final class Binding {
 
     /** The key in the file of a name in {@link Raw}. */
     static String key(String name) {
-        return name.equals("limit") ? "for" : PropertyNamingStrategies.KebabCaseStrategy.INSTANCE.translate(name);
+        return name.equals("forLimit") ? "for" : PropertyNamingStrategies.KebabCaseStrategy.INSTANCE.translate(name);
     }
 
     /** Anything else that is written and empty: a key left open is a question left open, also where the key may be left out. */

@@ -17,29 +17,30 @@ import java.util.Optional;
  * @param claims what is said of the machine, not by what was done to it
  * @param form of the file: 1, or 2 with what {@code job-record/2} asks for besides
  * @param register the workshop's register it was held against, or null
+ * @param localLaw the law where the machine will be ridden, as the record has it
  */
 public record JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks,
                         Machine machine, MakerFigures maker, List<Person> people, List<Instrument> instruments,
-                        List<Entry> entries, List<Claim> claims, int form, Registered register) {
+                        List<Entry> entries, List<Claim> claims, int form, Registered register, LocalLaw localLaw) {
 
     public JobRecord {
         entries = EntryList.of(entries);
     }
 
-    /** A record that was held against no register. */
+    /** A record that was held against no register and says nothing of the law where the machine will be ridden. */
     public JobRecord(String id, String workshop, ZoneId zone, String territory, boolean onePerson, List<Gate> seeks, Machine machine, MakerFigures maker,
                      List<Person> people, List<Instrument> instruments, List<Entry> entries, List<Claim> claims, int form) {
-        this(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, null);
+        this(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, null, LocalLaw.NONE);
     }
 
     /** The same record, held against a register. */
     public JobRecord heldAgainst(Registered by) {
-        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, by);
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, by, localLaw);
     }
 
     /** The same record with other entries. */
     public JobRecord withEntries(List<Entry> others) {
-        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form, register);
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, others, claims, form, register, localLaw);
     }
 
     /** The same record, of which no line of a file is known. */
@@ -50,12 +51,17 @@ public record JobRecord(String id, String workshop, ZoneId zone, String territor
                 .map(c -> new DescriptionChange(c.at(), c.by(), c.field(), c.from(), c.to(), c.because(), 0)).toList(), one.before())).toList();
         Machine without = machine.with(new Past(rebuilds, built == null ? null : new AsBuilt(built.document(), built.page(), built.by(), built.secondedBy(), built.facts(), Map.of(), 0), Map.of()));
         List<Entry> unnumbered = entries.stream().map(e -> new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), e.reason(), e.note(), e.noteIs(), e.dangers(), 0)).toList();
-        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, without, maker, people, instruments, unnumbered, claims, form, register);
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, without, maker, people, instruments, unnumbered, claims, form, register, localLaw);
+    }
+
+    /** The same record with the law where the machine will be ridden. */
+    public JobRecord with(LocalLaw law) {
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, instruments, entries, claims, form, register, law);
     }
 
     /** The same record with other instruments. */
     public JobRecord withInstruments(List<Instrument> others) {
-        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, others, entries, claims, form, register);
+        return new JobRecord(id, workshop, zone, territory, onePerson, seeks, machine, maker, people, others, entries, claims, form, register, localLaw);
     }
 
     public Optional<Instrument> instrument(String instrumentId) {

@@ -39,7 +39,7 @@ final class MakerReading {
     }
 
     private MakerFigure figure(String path, Raw.Figure raw, List<MakerFigure> before) {
-        String limit = read.known(path + ".for", raw.limit(), "a limit of this rule book", read.words.limits().keySet());
+        String limit = read.known(path + ".for", raw.forLimit(), "a limit of this rule book", read.words.limits().keySet());
         String point = read.point(path + ".at", raw.at());
         Unit.Dimension kind = limit == null ? null : read.words.limits().get(limit);
         Quantity atLeast = read.amount(path + ".at-least", raw.atLeast(), kind);

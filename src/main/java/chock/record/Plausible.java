@@ -130,6 +130,11 @@ public record Plausible(Map<String, List<Row>> amounts, Map<String, Mark> dates,
                 .flatMap(value -> refusesOfMaker(figure.limit(), value).stream()).findFirst();
     }
 
+    /** Why no law can set such a number; empty where it can, and where it sets none. */
+    public Optional<String> refuses(LocalLaw.Line line) {
+        return Stream.of(line.atLeast(), line.atMost()).filter(Objects::nonNull).flatMap(value -> refuses(line.limit(), value).stream()).findFirst();
+    }
+
     private static Optional<String> outside(Bounds bounds, Quantity value, String limit) {
         boolean comparable = bounds.low().unit().dimension() == value.unit().dimension();
         return !comparable || bounds.contains(value) ? Optional.empty() : Optional.of(value + " is not possible for " + limit + ": it lies " + bounds.words());

@@ -40,6 +40,7 @@ final class Raw {
             @NotNull(message = "Write the instruments, or [] when nothing was measured") List<@NotNull(message = "Write an instrument") @Valid Instrument> instruments,
             @NotNull(message = "Write the entries, or [] when there are none yet") List<@NotNull(message = "Write an entry") @Valid Entry> entries,
             @NotNull(message = "Write what is claimed of the machine, or [] when nothing is") List<@NotNull(message = "Write a claim") @Valid Claim> claims,
+            @Since(2) @Valid LocalLaw localLaw,
             @Since(2) List<Object> sessions) {
 
         /** Sessions were written out as entries before the record comes here. */
@@ -168,11 +169,32 @@ final class Raw {
             @NotNull(message = "Write the ids looked for and not found, or [] when there are none") List<String> noneFound) { }
 
     record Figure(
-            @JsonProperty("for") @NotBlank(message = "Write the id of the limit it speaks to") String limit,
+            @JsonProperty("for") @NotBlank(message = "Write the id of the limit it speaks to") String forLimit,
             String at, String atLeast, String atMost, String is,
             @NotBlank(message = "Write the title of the manual") String document,
             @NotBlank(message = "Write the page or section") String page,
             @NotBlank(message = "Write the id of the person who read it") String by,
+            String secondedBy, String note) { }
+
+    record LocalLaw(
+            @NotNull(message = "Write the numbers that law sets, or [] when none were found") List<@NotNull(message = "Write a limit") @Valid LawLimit> limits,
+            @NotNull(message = "Write the limits for which that law was searched and sets no number, or [] when there are none") List<@NotNull(message = "Write a limit") @Valid LawNone> setsNone) { }
+
+    record LawLimit(
+            @NotBlank(message = "Write the id of the limit") String limit,
+            String atLeast, String atMost,
+            @NotBlank(message = "Write the title of the law") String document,
+            @NotBlank(message = "Write the section") String section,
+            @NotBlank(message = "Write the day of the text that was read, such as 2024-12-31") @Pattern(regexp = DAY, message = "Write the day, such as 2024-12-31") String asOf,
+            @NotBlank(message = "Write the id of the person who read it") String by,
+            String secondedBy, String note) { }
+
+    record LawNone(
+            @NotBlank(message = "Write the id of the limit") String limit,
+            @NotBlank(message = "Write the title of the law that was searched") String document,
+            @NotBlank(message = "Write the section that was searched, or whole") String section,
+            @NotBlank(message = "Write the day of the text that was searched, such as 2024-12-31") @Pattern(regexp = DAY, message = "Write the day, such as 2024-12-31") String asOf,
+            @NotBlank(message = "Write the id of the person who searched it") String by,
             String secondedBy, String note) { }
 
     record Person(

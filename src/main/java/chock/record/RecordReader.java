@@ -149,6 +149,7 @@ public final class RecordReader {
         Set<String> writers = known(raw.people(), Raw.Person::id);
         Machine machine = described == null ? null : described.with(new PastReading(read, writers, known(raw.entries(), Raw.Entry::id), lines).past(raw.machine(), described));
         MakerFigures maker = raw.maker() == null ? null : new MakerReading(read, writers).maker(raw.maker());
+        LocalLaw law = new LocalLawReading(read, writers).law(raw.localLaw(), raw.territory());
         Map<String, Instrument> instruments = instruments(orNone(raw.instruments()), read);
         List<Entry> entries = new EntryReading(read, writers, known(raw.instruments(), Raw.Instrument::id), instruments, machine == null ? null : machine.built(), RecordForm.of(raw.chock()), lines).entries(orNone(raw.entries()));
         entries = PlausibleReading.of(read, entries, machine, instruments, orNone(raw.instruments()));
@@ -158,7 +159,7 @@ public final class RecordReader {
             refuseContradictions(machine, entries, RecordForm.of(raw.chock()), read);
         }
         return read.faults.any() ? null : new JobRecord(raw.record(), raw.workshop(), zone, raw.territory(), onePerson, seeks,
-                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims), RecordForm.of(raw.chock()));
+                machine, maker, people, List.copyOf(instruments.values()), List.copyOf(entries), List.copyOf(claims), RecordForm.of(raw.chock())).with(law);
     }
 
     /** What is being written about a part that the machine does not have by its description of that day. */

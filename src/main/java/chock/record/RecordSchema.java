@@ -58,10 +58,11 @@ public final class RecordSchema {
         keys.set("instruments", list(instrument(), "What readings are taken with.", 0));
         keys.set("entries", list(entry(), "What was measured, seen and done, each with its day and writer.", 0));
         keys.set("claims", list(claim(), "What is said of the machine, such as by its seller.", 0));
+        keys.set("local-law", localLaw());
         keys.set("sessions", list(session(), "Evidence of one round: time, person and instruments once, below them the places with what was found.", 0));
         job.set("allOf", laterKeys());
         job.set("$defs", nodes.objectNode().set("found", found()));
-        return object(job, keys, List.of("sessions"));
+        return object(job, keys, List.of("local-law", "sessions"));
     }
 
     /** Of each earlier form: without the keys that a later one brought. */
@@ -218,6 +219,35 @@ public final class RecordSchema {
         keys.set("figures", list(figureForm, "Figures found.", 0));
         keys.set("none-found", list(pattern("^[^\\s@]+(\\s*@\\s*\\S+)?$", "Id of a limit, alone or as 'limit @ place'."), "Looked for and not found.", 0));
         return object(nodes.objectNode(), keys, List.of());
+    }
+
+    private ObjectNode localLaw() {
+        ObjectNode limit = nodes.objectNode();
+        limit.set("limit", lawLimit());
+        limit.set("at-least", pattern(AMOUNT, "Lowest allowed."));
+        limit.set("at-most", pattern(AMOUNT, "Highest allowed."));
+        ObjectNode limitForm = object(nodes.objectNode(), lawRead(limit), List.of("at-least", "at-most", "seconded-by", "note"));
+        limitForm.set("anyOf", nodes.arrayNode().add(requires("at-least")).add(requires("at-most")));
+        ObjectNode none = nodes.objectNode();
+        none.set("limit", lawLimit());
+        ObjectNode keys = nodes.objectNode();
+        keys.set("limits", list(limitForm, "Numbers it sets.", 0));
+        keys.set("sets-none", list(object(nodes.objectNode(), lawRead(none), List.of("seconded-by", "note")), "Searched for and not found.", 0));
+        return object(nodes.objectNode().put("description", "The law where the machine will be ridden, where the rule book does not have it."), keys, List.of());
+    }
+
+    private ObjectNode lawLimit() {
+        return oneOf(words.law().sides().keySet(), "A limit for which local law is asked.");
+    }
+
+    private ObjectNode lawRead(ObjectNode keys) {
+        keys.set("document", text("Title of the law."));
+        keys.set("section", text("Section."));
+        keys.set("as-of", pattern(DAY, "Day of the text that was read."));
+        keys.set("by", number(ID, "Who read it."));
+        keys.set("seconded-by", number(ID, "Who read it as well."));
+        keys.set("note", anyText());
+        return keys;
     }
 
     private ObjectNode person() {

@@ -99,6 +99,13 @@ public final class RecordSkeleton {
                   figures:
                   # Looked for in the manual and not found, or [] when all were found: [limit, limit @ place]
                   none-found:
+                # The law where it will be ridden, only where the rule book does not have it; both lists may be []. Without
+                # seconded-by nothing is settled.
+                # local-law:
+                #   limits:
+                #     - {limit: id, at-least: 1.6 mm, document: title, section: section, as-of: 2024-12-31, by: id, seconded-by: id}
+                #   sets-none:
+                #     - {limit: id, document: title, section: whole, as-of: 2024-12-31, by: id, seconded-by: id}
                 people:
                   - id:                  # short, used below
                     name:                # full name
@@ -147,6 +154,7 @@ public final class RecordSkeleton {
 
     private static String vocabulary(Vocabulary words) {
         return lines("Limits a maker's figure may speak to", words.limits().keySet())
+                + lines("Limits for which local law is asked", words.law().sides().keySet())
                 + lines("Kinds of instrument", words.instruments().keySet())
                 + lines("Places", words.points())
                 + lines("Aspects", words.aspects().values().stream().map(RecordSkeleton::aspect).toList())

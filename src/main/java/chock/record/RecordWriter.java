@@ -42,6 +42,13 @@ public final class RecordWriter {
         record.maker().figures().forEach(figure -> figures.add(figure(figure)));
         ArrayNode none = maker.putArray("none-found");
         record.maker().noneFound().forEach(none::add);
+        if (!record.localLaw().isEmpty()) {
+            ObjectNode law = job.putObject("local-law");
+            ArrayNode limits = law.putArray("limits");
+            record.localLaw().limits().forEach(line -> limits.add(law(line)));
+            ArrayNode searched = law.putArray("sets-none");
+            record.localLaw().setsNone().forEach(line -> searched.add(law(line)));
+        }
         ArrayNode people = job.putArray("people");
         record.people().forEach(person -> people.add(person(person)));
         ArrayNode instruments = job.putArray("instruments");
@@ -103,6 +110,15 @@ public final class RecordWriter {
         putIfSaid(written, "is", amount(figure.nominal()));
         written.put("document", figure.document()).put("page", figure.page()).put("by", figure.by());
         putIfSaid(written, "seconded-by", figure.secondedBy());
+        return written;
+    }
+
+    private static ObjectNode law(LocalLaw.Line line) {
+        ObjectNode written = NEW.objectNode().put("limit", line.limit());
+        putIfSaid(written, "at-least", amount(line.atLeast()));
+        putIfSaid(written, "at-most", amount(line.atMost()));
+        written.put("document", line.document()).put("section", line.section()).put("as-of", line.asOf().toString()).put("by", line.by());
+        putIfSaid(written, "seconded-by", line.secondedBy());
         return written;
     }
 

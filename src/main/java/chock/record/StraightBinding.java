@@ -135,11 +135,12 @@ final class StraightBinding {
     }
 
     private Raw.Job job() {
+        JsonNode law = keys.get("local-law");
         return new Raw.Job(must("chock", FORM), must("record"), must("workshop"), must("zone"), must("territory", TERRITORY),
                 must("one-person"), some(texts("seeks")), part("machine", StraightBinding::machine),
                 part("maker", StraightBinding::maker), some(parts("people", StraightBinding::person)),
                 parts("instruments", StraightBinding::instrument), parts("entries", StraightBinding::entry),
-                parts("claims", StraightBinding::claim), null);
+                parts("claims", StraightBinding::claim), law == null ? null : part("local-law", StraightBinding::localLaw), null);
     }
 
     private Raw.Machine machine() {
@@ -199,6 +200,19 @@ final class StraightBinding {
     private Raw.Figure figure() {
         return new Raw.Figure(must("for"), may("at"), may("at-least"), may("at-most"), may("is"), must("document"),
                 must("page"), must("by"), may("seconded-by"), may("note"));
+    }
+
+    private Raw.LocalLaw localLaw() {
+        return new Raw.LocalLaw(parts("limits", StraightBinding::lawLimit), parts("sets-none", StraightBinding::lawNone));
+    }
+
+    private Raw.LawLimit lawLimit() {
+        return new Raw.LawLimit(must("limit"), may("at-least"), may("at-most"), must("document"), must("section"), must("as-of", DAY), must("by"),
+                may("seconded-by"), may("note"));
+    }
+
+    private Raw.LawNone lawNone() {
+        return new Raw.LawNone(must("limit"), must("document"), must("section"), must("as-of", DAY), must("by"), may("seconded-by"), may("note"));
     }
 
     private Raw.Person person() {

@@ -23,9 +23,10 @@ import java.util.TreeSet;
  * @param tooled work that is done with an instrument, by its name
  * @param formerly places that were renamed: the name of today by the former one; what the former carried came along
  * @param fields what the fields of the description mean
+ * @param law what may be said of the law where the machine will be ridden
  */
 public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, Map<String, String> works,
-                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields) {
+                         Map<String, InstrumentKind> instruments, Map<String, Unit.Dimension> limits, Plausible plausible, Map<String, Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields, LawWords law) {
 
     /** Every name that a stored record may have for a place: those of today, and the former ones. */
     public SortedSet<String> everyPlaceName() {
@@ -36,7 +37,7 @@ public record Vocabulary(SortedSet<String> points, Map<String, Aspect> aspects, 
 
     /** The same words, with other kinds of instrument. */
     public Vocabulary withInstruments(Map<String, InstrumentKind> others) {
-        return new Vocabulary(points, aspects, works, others, limits, plausible, tooled, formerly, fields);
+        return new Vocabulary(points, aspects, works, others, limits, plausible, tooled, formerly, fields, law);
     }
 
     /** What a place is called today; the name itself where the place was never renamed. */

@@ -276,7 +276,7 @@ final class HouseLoader {
 
     private Vocabulary vocabulary() {
         try {
-            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments(), shipped.vocabulary().plausible(), shipped.vocabulary().tooled(), shipped.vocabulary().formerly(), shipped.vocabulary().fields());
+            return new Words(places).and(shipped.vocabulary()).and(cards.values(), own).vocabulary(shipped.library().works(), shipped.vocabulary().instruments(), shipped.vocabulary().plausible(), shipped.vocabulary().tooled(), shipped.vocabulary().formerly(), shipped.vocabulary().fields(), shipped.vocabulary().law());
         } catch (UnusableInput e) {
             faults.addAll(e.faults());
             return null;

@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import chock.record.Area;
 import chock.record.Machine;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,12 +23,12 @@ public record LocalCode(String code, String name, boolean union, List<String> me
 
     /** True for the territory itself, a part of it, or a member. */
     public boolean covers(String territory) {
-        int dash = territory.indexOf('-');
-        String country = dash < 0 ? territory : territory.substring(0, dash);
-        if (except.contains(territory)) {
-            return false;
-        }
-        return code.equals(territory) || code.equals(country) || members.contains(territory) || members.contains(country);
+        return area().covers(territory);
+    }
+
+    /** Where it holds. */
+    Area area() {
+        return new Area(code, members, except);
     }
 
     /** True when this code settles that limit: by a number, or by having none where nobody else could set it. */

@@ -6,6 +6,7 @@ import chock.record.Deed;
 import chock.record.Fault;
 import chock.record.FieldRule;
 import chock.record.Gate;
+import chock.record.LawWords;
 import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
@@ -550,7 +551,19 @@ final class RuleBookLoader {
         Words words = new Words(places).and(cards.values(), limits);
         besides.forEach(want -> words.addAspect(want, null, "rules/evidence/words.yaml", 0, "besides"));
         morePoints.forEach(pattern -> words.addPoints(new Place(pattern)));
-        return words.vocabulary(works, instruments, plausible, tooled, formerly, List.copyOf(fields));
+        return words.vocabulary(works, instruments, plausible, tooled, formerly, List.copyOf(fields), law());
+    }
+
+    /** What a record may say of a law that is not here. */
+    private LawWords law() {
+        SortedMap<String, List<String>> sides = new TreeMap<>();
+        limits.stream().filter(Limit::local).forEach(limit -> sides.put(limit.id(), switch (limit.sense()) {
+            case AT_LEAST -> List.of("at-least");
+            case AT_MOST -> List.of("at-most");
+            default -> List.of("at-least", "at-most");
+        }));
+        return new LawWords(sides, codes.values().stream().filter(code -> !code.union()).map(LocalCode::area).toList(),
+                codes.values().stream().filter(LocalCode::union).map(LocalCode::code).collect(Collectors.toSet()));
     }
 
     /**

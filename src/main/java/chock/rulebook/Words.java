@@ -5,6 +5,7 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Fault;
 import chock.record.FieldRule;
+import chock.record.LawWords;
 import chock.record.Plausible;
 import chock.record.UnusableInput;
 import chock.record.Vocabulary;
@@ -50,8 +51,8 @@ final class Words {
         place.points(Map.of(), places).forEach(point -> addWithParts(points, point));
     }
 
-    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, Map<String, Vocabulary.Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields) {
-        return new Vocabulary(points, aspects, works, instruments, ids, plausible, tooled, formerly, fields);
+    Vocabulary vocabulary(Map<String, String> works, Map<String, Vocabulary.InstrumentKind> instruments, Plausible plausible, Map<String, Vocabulary.Tooled> tooled, Map<String, String> formerly, List<FieldRule> fields, LawWords law) {
+        return new Vocabulary(points, aspects, works, instruments, ids, plausible, tooled, formerly, fields, law);
     }
 
     private static List<Place> placesOf(Card card) {

@@ -57,6 +57,25 @@ class RecordSchemaTest {
     }
 
     @Test
+    void localLawFitsWhereTheReaderTakesIt() throws IOException {
+        String law = """
+                local-law:
+                  limits:
+                    - {limit: brakes.disc-thickness, at-least: 4.0 mm, document: Vehicle Order 1967, section: "§ 4 (4)", as-of: 2024-12-31, by: ida, seconded-by: tom}
+                  sets-none:
+                    - {limit: brakes.disc-runout, document: Vehicle Order 1967, section: whole, as-of: 2024-12-31, by: ida}
+                """;
+        assertThat(Words.read(Words.good() + law)).isNotNull();
+        assertThat(errors(Words.good() + law)).isEmpty();
+        for (String[] bad : new String[][] {{", at-least: 4.0 mm", ""}, {"brakes.disc-runout", "tyres.pressure"}, {"as-of: 2024-12-31, by: ida}", "as-of: 2024, by: ida}"}, {"section: whole, ", ""}, {"  limits:", "  numbers:"}, {"document: Vehicle", "page: 4, document: Vehicle"}}) {
+            String text = Words.good() + law.replace(bad[0], bad[1]);
+            assertThat(catchThrowable(() -> Words.read(text))).as(bad[0]).isInstanceOf(UnusableInput.class);
+            assertThat(errors(text)).as(bad[0]).isNotEmpty();
+        }
+        assertThat(errors((Words.good() + law).replace("job-record/2", "job-record/1"))).isNotEmpty();
+    }
+
+    @Test
     void schemaIsItselfASchema() {
         Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(written)).isEmpty();

@@ -49,7 +49,8 @@ final class Words {
             chock.rulebook.RuleBook.shipped().vocabulary().plausible(),
             Map.of("torqued", new Vocabulary.Tooled("torqued", "torque-wrench", Unit.NEWTON_METRE, LocalDate.of(2026, 12, 1), "fasteners.torque")),
             Map.of("front-brake/lever", "front-brake/control", "front-brake/hose", "front-brake/hydraulic/hose"),
-            List.of(new FieldRule("front-brake.type", "front-brake", true, Map.of("none", Set.of("front-brake"), "drum", Set.of("front-brake/caliper", "front-brake/disc")), Map.of(), Set.of(), List.of())));
+            List.of(new FieldRule("front-brake.type", "front-brake", true, Map.of("none", Set.of("front-brake"), "drum", Set.of("front-brake/caliper", "front-brake/disc")), Map.of(), Set.of(), List.of())),
+            new LawWords(new TreeMap<>(Map.of("brakes.disc-thickness", List.of("at-least"), "brakes.disc-runout", List.of("at-most"))), List.of(new Area("GB", List.of(), List.of("GB-NIR"))), Set.of("US")));
 
     private Words() { }
 
