@@ -50,11 +50,12 @@ final class AskedChecks {
     /**
      * What all of it rests on.
      *
-     * @param readers names of those who read the maker's figures, for a limit names them
+     * @param readers names of those who read the maker's figures and the local law, for a limit names them
      */
     private record Ground(Description description, MakerFigures maker, List<String> readers, LocalDate day, Coordinates position) {
         static Ground of(Description description, JobRecord record, LocalDate day, RuleBook book) {
-            List<String> readers = record.maker().figures().stream().flatMap(figure -> Stream.of(figure.by(), figure.secondedBy())).filter(Objects::nonNull).map(record::nameOf).toList();
+            List<String> readers = Stream.concat(record.maker().figures().stream().flatMap(figure -> Stream.of(figure.by(), figure.secondedBy())),
+                    record.localLaw().lines().stream().flatMap(line -> Stream.of(line.by(), line.secondedBy()))).filter(Objects::nonNull).map(record::nameOf).toList();
             return new Ground(description, record.maker(), readers, day, book.position());
         }
     }

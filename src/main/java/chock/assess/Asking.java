@@ -3,6 +3,7 @@ package chock.assess;
 import chock.assess.facts.NumberFact;
 import chock.assess.facts.Required;
 import chock.record.JobRecord;
+import chock.record.LocalLaw;
 import chock.rulebook.RuleBook;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,10 +20,14 @@ import org.kie.api.runtime.KieSession;
 final class Asking {
     private Asking() { }
 
-    /** Everything that the rules that ask can look at. */
-    record Description(List<Object> parts, Map<String, String> fields) {
+    /**
+     * Everything that the rules that ask can look at.
+     *
+     * @param law the law of the place as the record has it: it may ask for what nobody asks for otherwise
+     */
+    record Description(List<Object> parts, Map<String, String> fields, LocalLaw law) {
         static Description of(JobRecord record) {
-            return new Description(parts(record), record.machine().fields());
+            return new Description(parts(record), record.machine().fields(), record.localLaw());
         }
 
         /** The number stamped into a frame tells one machine from another of its description, and asks nothing. */

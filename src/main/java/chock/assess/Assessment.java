@@ -15,6 +15,8 @@ import java.util.List;
  * @param ruleBookVersion version of the rule book
  * @param ruleBookDigest {@code sha256:…} over all of it
  * @param localCode the local code in force, in words, or that there is none
+ * @param recordedLaw that the law of the place is not in the rule book and was taken from the record, in words, or null; stands above
+ *     every verdict
  * @param gates the gates judged, in the order asked
  * @param unasked ids of entries that no check of these gates asked for
  * @param disclosures what has to be told besides the findings
@@ -23,7 +25,7 @@ import java.util.List;
  * @param house the house in force, or null
  * @param overdue limits these verdicts rest on that were due to be looked up again
  */
-public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode,
+public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion, String ruleBookDigest, String localCode, String recordedLaw,
                          List<GateVerdict> gates, List<String> unasked, Disclosures disclosures, List<Claims.Weighed> claims, RideSheet ride,
                          HouseBook house, List<Overdue> overdue) {
 
@@ -31,7 +33,7 @@ public record Assessment(JobRecord record, Instant asOf, String ruleBookVersion,
     public static final String NOTICE = "This is a working aid. Local law and the licensed inspector or technician decide.";
 
     Assessment with(List<GateVerdict> other) {
-        return new Assessment(record, asOf, ruleBookVersion, ruleBookDigest, localCode, other, unasked, disclosures, claims, ride, house, overdue);
+        return new Assessment(record, asOf, ruleBookVersion, ruleBookDigest, localCode, recordedLaw, other, unasked, disclosures, claims, ride, house, overdue);
     }
 
     public boolean allReleased() {

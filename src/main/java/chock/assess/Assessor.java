@@ -59,7 +59,7 @@ public final class Assessor {
         AsOf now = Reasoning.moment(record, asOf);
         Findings found = Findings.of(record, book, gates, concluded);
         List<GateVerdict> verdicts = gates.stream().distinct().map(gate -> verdict(gate, record, book, now, concluded, found)).toList();
-        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
+        return new Assessment(record, asOf, book.version(), book.digest(), localCode(record, book), recordedLaw(record, book), verdicts, unasked(record, book, concluded), Disclosures.of(record, book, concluded), Claims.weigh(record, book.vocabulary().plausible(), now.date()), book.ride().orElse(null),
                 book.house().orElse(null), book.overdue(concluded.requirements().restedOn(gates), now.date()));
     }
 
@@ -130,10 +130,16 @@ public final class Assessor {
                 .filter(j -> book.closings(book.cards().get(j.required().check())).stream().anyMatch(row -> row.gates().contains(gate))).map(Judgement::lapses);
     }
 
+    private static String recordedLaw(JobRecord record, RuleBook book) {
+        return book.recordedLaw(record).map(law -> "The law of " + record.territory() + " is not in this rule book. It is taken as this record has it: " + law
+                + ". Nobody has checked it here; the licensed inspector there decides.").orElse(null);
+    }
+
     private static String localCode(JobRecord record, RuleBook book) {
         List<LocalCode> codes = book.codesOf(record.territory());
-        return codes.isEmpty() ? "none for " + record.territory() + " in this rule book"
+        String here = codes.isEmpty() ? "none for " + record.territory() + " in this rule book"
                 : codes.stream().map(c -> c.code() + " (" + c.name() + ")").collect(Collectors.joining(", "));
+        return book.recordedLaw(record).map(law -> here + (codes.isEmpty() ? "" : "; of " + record.territory() + " itself none in this rule book") + "; as the record has it: " + law + "; not checked here").orElse(here);
     }
 
     private static List<String> unasked(JobRecord record, RuleBook book, Conclusions concluded) {

@@ -56,9 +56,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
 public final class Requirements {
+    private static final int MOST_NAMED = 6;
     private static final Comparator<Work> BY_TIME = Comparator.comparing((Work work) -> work.entry().at().earliest())
             .thenComparing(work -> work.entry().id());
 
@@ -376,8 +378,12 @@ public final class Requirements {
 
     /** The limit in force for a requirement, or null when its check has none. */
     public LimitFor limitFor(Required required) {
-        String id = required.limit() == null ? card(required).limit() : required.limit();
+        String id = limitOf(required);
         return id == null ? null : limits.computeIfAbsent(required, r -> book.limitFor(id, r.point(), record, day));
+    }
+
+    private String limitOf(Required required) {
+        return required.limit() == null ? card(required).limit() : required.limit();
     }
 
     /** The range in force for a requirement, or null when nothing is in force: a rule that takes its value from it then stays silent. */
@@ -646,6 +652,37 @@ public final class Requirements {
     /** True when one of them is the law of that place itself, not of a union which leaves things open to its parts. */
     public boolean hasLocalCode() {
         return book.codesOf(record.territory()).stream().anyMatch(code -> !code.union());
+    }
+
+    /** True when the record has the law of the place, and no code here is that law. */
+    public boolean hasRecordedLaw() {
+        return book.recordedLaw(record).isPresent();
+    }
+
+    /** True when the record has a law of its own though a code here is the law of that place. */
+    public boolean hasIdleLaw() {
+        return !record.localLaw().isEmpty() && hasLocalCode();
+    }
+
+    /** The law of the place as the record has it: documents, days and readers. */
+    public String recordedLaw() {
+        return book.recordedLaw(record).orElse("");
+    }
+
+    /** True when the limit of a check wants the law of the place, and neither a code nor the record settles it. */
+    public boolean lacksLaw(Required required) {
+        String id = limitOf(required);
+        return id != null && book.lacksLaw(id, record, day);
+    }
+
+    /**
+     * The limits asked of this machine of which the law of the place is not known, in words; empty when there is none.
+     *
+     * @param further checks that are not asked by its description alone, and want such a law
+     */
+    public String withoutLaw(Collection<?> further) {
+        List<String> ids = Stream.concat(asked.all().stream(), further.stream().map(Required.class::cast)).filter(this::lacksLaw).map(this::limitOf).distinct().sorted().toList();
+        return String.join(", ", ids.subList(0, Math.min(ids.size(), MOST_NAMED))) + (ids.size() > MOST_NAMED ? " and " + (ids.size() - MOST_NAMED) + " more" : "");
     }
 
     /** True when the card of a check says that this work undoes that evidence: for a check asked only while such evidence stands. */

@@ -14,6 +14,7 @@ import chock.record.Gate;
 import chock.record.Inspection;
 import chock.record.Instrument;
 import chock.record.JobRecord;
+import chock.record.LocalLaw;
 import chock.record.MakerFigure;
 import chock.record.MakerFigures;
 import chock.record.Moment;
@@ -67,6 +68,7 @@ final class Bench {
     private final List<Entry> entries = new ArrayList<>();
     private final List<MakerFigure> figures = new ArrayList<>();
     private final Set<String> noneFound = new TreeSet<>();
+    private final List<LocalLaw.Line> law = new ArrayList<>();
     private final List<Instrument> instruments = new ArrayList<>();
     private static final LocalTime FIRST_ENTRY = LocalTime.of(9, 0);
     /** Late enough to be good still at noon, where two hours are the most. */
@@ -111,7 +113,7 @@ final class Bench {
         if (!entries.isEmpty()) {
             throw new NotUnderstood("make the machine ready before the first entry");
         }
-        String described = gates + " " + today + " " + territory + " " + onePerson + " " + form + " " + figures + " " + draft.machine();
+        String described = gates + " " + today + " " + territory + " " + onePerson + " " + form + " " + figures + " " + law + " " + draft.machine();
         Ready ready = readyBefore.computeIfAbsent(described, key -> new Ready(book, record(), judgedAt()).madeFor(gates));
         record = null;
         entries.addAll(ready.record().entries());
@@ -424,6 +426,32 @@ final class Bench {
         }
     }
 
+    /** @param sense {@code at least} or {@code at most}, or null where that law sets no number */
+    void localLaw(String limit, String sense, Quantity quantity, String document) {
+        if (!book.vocabulary().law().sides().containsKey(limit)) {
+            throw unknown("no local law is asked for", limit, book.vocabulary().law().sides().keySet());
+        }
+        law.add(new LocalLaw.Line(limit, "at least".equals(sense) ? quantity : null, "at most".equals(sense) ? quantity : null, document, sense == null ? "whole" : "§ 4 (4)",
+                today.minusYears(1), INSPECTOR, "tom"));
+    }
+
+    void localLawSetsNoOther(String document) {
+        book.vocabulary().law().sides().keySet().stream().filter(limit -> law.stream().noneMatch(line -> line.limit().equals(limit))).toList().forEach(limit -> localLaw(limit, null, null, document));
+    }
+
+    void noLocalLaw(String limit) {
+        if (!law.removeIf(line -> line.limit().equals(limit))) {
+            throw new NotUnderstood("say first what the local law sets for " + limit);
+        }
+    }
+
+    void localLawReadByOne(String limit) {
+        if (law.stream().noneMatch(line -> line.limit().equals(limit))) {
+            throw new NotUnderstood("say first what the local law sets for " + limit);
+        }
+        law.replaceAll(line -> line.limit().equals(limit) ? new LocalLaw.Line(limit, line.atLeast(), line.atMost(), line.document(), line.section(), line.asOf(), line.by(), null) : line);
+    }
+
     private NotUnderstood unknown(String what, String word, Collection<String> known) {
         List<String> near = Spelling.nearest(word, known);
         return new NotUnderstood(what + " '" + word + "'" + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?"));
@@ -498,7 +526,8 @@ final class Bench {
     private JobRecord asPutTogether() {
         Person inspector = new Person(INSPECTOR, "Ida Marrow", "inspector");
         return new JobRecord("scenario", "Hollow Vale Motor Works", ZONE, territory, onePerson, List.of(Gate.values()), draft.machine(), new MakerFigures(figures, List.copyOf(noneFound)),
-                onePerson ? List.of(inspector) : List.of(inspector, new Person("tom", "Tom Fell", "technician")), tools(), List.copyOf(entries), List.of(), form);
+                onePerson ? List.of(inspector) : List.of(inspector, new Person("tom", "Tom Fell", "technician")), tools(), List.copyOf(entries), List.of(), form)
+                .with(new LocalLaw(law.stream().filter(line -> line.atLeast() != null || line.atMost() != null).toList(), law.stream().filter(line -> line.atLeast() == null && line.atMost() == null).toList()));
     }
 
     // Where nothing is said of it, an instrument was calibrated a month before what was first read with it, and due a month after the last.

@@ -435,6 +435,36 @@ public final class BenchSteps {
         open().makerReadByOne();
     }
 
+    @Given("the local law sets {limit} {sense} {quantity} in {string}")
+    @Explained(value = "The law where it will be ridden as the record has it, under local-law: read by Ida in a text of the year before, and seconded by Tom.", example = "the local law sets tyres.tread-depth at least 1.6 mm in \"Vehicle Order 1967\"")
+    public void localLaw(String limit, String sense, Quantity value, String document) {
+        open().localLaw(limit, sense, value, document);
+    }
+
+    @Given("the local law sets no {limit} in {string}")
+    @Explained(value = "That law was searched by two people, and sets no number.", example = "the local law sets no tyres.alignment in \"Vehicle Order 1967\"")
+    public void localLawSetsNone(String limit, String document) {
+        open().localLaw(limit, null, null, document);
+    }
+
+    @Given("the local law sets no other limit in {string}")
+    @Explained(value = "That law was searched by two people for every other limit for which local law is asked, and sets no number.", example = "the local law sets no other limit in \"Vehicle Order 1967\"")
+    public void localLawSetsNoOther(String document) {
+        open().localLawSetsNoOther(document);
+    }
+
+    @Given("nobody else has read the local law on {limit}")
+    @Explained(value = "What the record has of that law was read by one person, and nobody seconds it.", example = "nobody else has read the local law on tyres.tread-depth")
+    public void localLawReadByOne(String limit) {
+        open().localLawReadByOne(limit);
+    }
+
+    @Given("the record has no local law on {limit}")
+    @Explained(value = "What was said of that law for this limit before does not stand in the record.", example = "the record has no local law on tyres.alignment")
+    public void noLocalLaw(String limit) {
+        open().noLocalLaw(limit);
+    }
+
     @Given("no word from the maker on {limit}")
     @Explained(value = "The record does not even say that no maker's figure was found.", example = "no word from the maker on brakes.pad-thickness")
     public void noWord(String limit) {

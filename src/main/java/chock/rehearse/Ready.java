@@ -247,6 +247,6 @@ final class Ready {
         }
         JobRecord r = record;
         record = new JobRecord(r.id(), r.workshop(), r.zone(), r.territory(), r.onePerson(), r.seeks(), r.machine(), new MakerFigures(List.copyOf(figures), List.copyOf(noneFound)), r.people(),
-                r.instruments(), r.entries(), r.claims(), r.form());
+                r.instruments(), r.entries(), r.claims(), r.form()).with(r.localLaw());
     }
 }

@@ -129,7 +129,7 @@ final class LimitReader {
         }
         String document = s.text("document");
         String section = s.optional("section");
-        Source.Known known = s.word("known", Source.Known.class);
+        Source.Known known = s.as("known", text -> Sheet.wordOf(text, Source.Known.OF_A_RULE_BOOK));
         s.done();
         return kind == null || document == null || known == null ? null : new Source(kind, document, section, known);
     }

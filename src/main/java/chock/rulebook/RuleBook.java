@@ -5,6 +5,7 @@ import chock.quantity.Quantity;
 import chock.record.Fault;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.LocalLaw;
 import chock.record.MakerFigure;
 import chock.record.Plausible;
 import chock.record.Vocabulary;
@@ -438,12 +439,11 @@ public final class RuleBook {
             return new LimitFor(null, "the rule book has no limit '" + id + "' in force on " + day, "Judge it on a later day.", List.of());
         }
         Limit base = inForce.get();
-        List<LocalCode> local = codesOf(record.territory());
         List<Limit> rests = new ArrayList<>(List.of(base));
-        local.forEach(code -> rests.addAll(code.inForce(id, record.machine(), day)));
+        codesOf(record.territory()).forEach(code -> rests.addAll(code.inForce(id, record.machine(), day)));
         Optional<Limit> houses = latest(tightened(), id, day);
         houses.ifPresent(rests::add);
-        boolean lawKnown = !base.local() || local.stream().anyMatch(code -> code.settles(id));
+        Optional<LocalLaw.Line> recorded = record.localLaw().of(id);
         Optional<MakerFigure> maker = record.maker().figure(id, point);
         if (base.maker() != Limit.Maker.NONE && maker.isEmpty()) {
             if (!record.maker().saysNone(id, point)) {
@@ -459,6 +459,11 @@ public final class RuleBook {
             return new LimitFor(null, "the maker's figure cannot be right: " + impossible.get() + "; look it up again in " + maker.get().document() + ", " + maker.get().page(),
                     "Look the maker's figure up again, and correct it.", rests);
         }
+        Optional<String> impossibleLaw = recorded.flatMap(vocabulary.plausible()::refuses);
+        if (impossibleLaw.isPresent()) {
+            return new LimitFor(null, "the local law of the record cannot be right: " + impossibleLaw.get() + "; look it up again in " + recorded.get().document() + ", " + recorded.get().section(),
+                    "Look that law up again, and correct it under local-law.", rests);
+        }
         List<Candidate> candidates = new ArrayList<>();
         List<String> others = new ArrayList<>();
         if (maker.isEmpty()) {
@@ -467,10 +472,55 @@ public final class RuleBook {
             withMaker(base, maker.get(), record, candidates, others);
         }
         rests.stream().filter(l -> l.territory() != null).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
+        // However loose, it stands beside all that is known without it.
+        LocalCode law = RecordedLaw.code(record);
+        law.inForce(id, record.machine(), day).forEach(l -> candidates.add(new Candidate(l.bounds(), l.source())));
         houses.ifPresent(h -> candidates.add(new Candidate(h.sense() == Limit.Sense.WITHIN ? makersBounds(h, maker.orElseThrow()) : h.bounds(), h.source())));
-        String gap = lawKnown ? null : "no local code for it in this rule book (territory " + record.territory() + "); ask the licensed inspector";
-        String ask = lawKnown ? null : "Ask the licensed inspector there: the law of " + record.territory() + " is not in this rule book.";
-        return new LimitFor(strictest(id, base.sense(), candidates, others), gap, ask, rests);
+        if (law.setsNone().containsKey(id)) {
+            others.add("no number set by the law of " + record.territory() + " (" + law.setsNone().get(id).words() + ")");
+        }
+        Applied applied = strictest(id, base.sense(), candidates, others);
+        return lawGap(base, record).map(gap -> new LimitFor(applied, gap.says, gap.toDo, rests)).orElseGet(() -> new LimitFor(applied, null, null, rests));
+    }
+
+    /** What is not known of the law, and what to do about that. */
+    private record LawGap(String says, String toDo) { }
+
+    private Optional<LawGap> lawGap(Limit base, JobRecord record) {
+        String id = base.id();
+        String territory = record.territory();
+        if (!base.local()) {
+            return Optional.empty();
+        }
+        List<LocalCode> local = codesOf(territory);
+        boolean byRecord = mayRecordLaw(territory);
+        Optional<LocalLaw.Line> line = record.localLaw().of(id).filter(one -> byRecord);
+        if (line.isPresent() && !line.get().isSeconded()) {
+            String where = line.get().document() + ", " + line.get().section();
+            return Optional.of(new LawGap("the law of " + territory + " for it was read by " + record.nameOf(line.get().by()) + " alone (" + where + "); a second reader is needed",
+                    "Let a second person read " + where + ", and write who it was as seconded-by under local-law."));
+        }
+        if (line.isPresent() || local.stream().anyMatch(code -> code.settles(id))) {
+            return Optional.empty();
+        }
+        return Optional.of(new LawGap("no local code for it in this rule book (territory " + territory + "); ask the licensed inspector",
+                "Ask the licensed inspector there: the law of " + territory + " is not in this rule book." + (byRecord ? " Then write what it says of " + id
+                        + " under local-law: limits:, or under sets-none: where it was searched and sets no number; with document, section, as-of, by and seconded-by." : "")));
+    }
+
+    /** True where a record may have the law: not where a code in this rule book is that law, nor for a union, which leaves law to its parts. */
+    private boolean mayRecordLaw(String territory) {
+        return codesOf(territory).stream().allMatch(code -> code.union() && !code.code().equals(territory));
+    }
+
+    /** The law of the place that is not in this rule book, as the record has it, in words; empty where it has none or may not have it. */
+    public Optional<String> recordedLaw(JobRecord record) {
+        return record.localLaw().isEmpty() || !mayRecordLaw(record.territory()) ? Optional.empty() : Optional.of(RecordedLaw.words(record));
+    }
+
+    /** True when a limit wants the law of the place, and neither a code nor the record, read by two, settles it. */
+    public boolean lacksLaw(String id, JobRecord record, LocalDate day) {
+        return latest(limitsById.getOrDefault(id, List.of()), id, day).flatMap(base -> lawGap(base, record)).isPresent();
     }
 
     private static Optional<Limit> latest(List<Limit> limits, String id, LocalDate day) {
@@ -479,7 +529,7 @@ public final class RuleBook {
 
     /** True when local codes set this limit, and none of them for such a machine: older than the law, or slower. */
     public boolean exemptByLaw(String id, JobRecord record) {
-        List<Limit> rows = codesOf(record.territory()).stream().flatMap(c -> c.limits().stream()).filter(l -> l.id().equals(id)).toList();
+        List<Limit> rows = Stream.concat(codesOf(record.territory()).stream(), Stream.of(RecordedLaw.code(record))).flatMap(c -> c.limits().stream()).filter(l -> l.id().equals(id)).toList();
         return !rows.isEmpty() && rows.stream().noneMatch(l -> l.meets(record.machine()));
     }
 

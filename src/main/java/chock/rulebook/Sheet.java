@@ -185,12 +185,17 @@ public final class Sheet {
     }
 
     static <E extends Enum<E>> E wordOf(String text, Class<E> type) {
-        for (E constant : type.getEnumConstants()) {
+        return wordOf(text, List.of(type.getEnumConstants()));
+    }
+
+    /** One of these words of a type alone. */
+    static <E extends Enum<E>> E wordOf(String text, List<E> known) {
+        for (E constant : known) {
             if (constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-').equals(text)) {
                 return constant;
             }
         }
-        List<String> words = java.util.Arrays.stream(type.getEnumConstants()).map(c -> c.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')).toList();
+        List<String> words = known.stream().map(c -> c.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')).toList();
         throw new IllegalArgumentException("'" + text + "': write one of " + String.join(", ", words));
     }
 

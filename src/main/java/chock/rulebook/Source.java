@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -23,7 +24,11 @@ public record Source(Kind kind, String document, String section, Known known) {
 
     /** How a value is known. */
     public enum Known {
-        READ("read in the official text"), READ_COPY("read in a copy"), MEMORY("from memory"), PRACTICE("common practice");
+        READ("read in the official text"), READ_COPY("read in a copy"), MEMORY("from memory"), PRACTICE("common practice"),
+        /** Only of a record, for the law of a place that is not in the rule book. */ RECORDED("as the record has it, not checked here");
+
+        /** Those that a rule book may say of its own sources. */
+        static final List<Known> OF_A_RULE_BOOK = List.of(READ, READ_COPY, MEMORY, PRACTICE);
 
         private final String words;
 

@@ -65,7 +65,7 @@ class RidePlanTest {
     private static Assessment assessment(Machine machine, GateVerdict gate, Entry... entries) {
         JobRecord record = new JobRecord("HV-0142", "Hollow Vale Motor Works", LONDON, "GB", false, List.of(gate.gate()), machine,
                 new MakerFigures(List.of(), List.of()), List.of(), List.of(), List.of(entries), List.of(), RecordForm.NEWEST);
-        return new Assessment(record, Examples.DAY, "1", "sha256:0", "GB", List.of(gate), List.of(), Disclosures.NONE, List.of(), Examples.BOOK.ride().orElseThrow(), null, List.of());
+        return new Assessment(record, Examples.DAY, "1", "sha256:0", "GB", null, List.of(gate), List.of(), Disclosures.NONE, List.of(), Examples.BOOK.ride().orElseThrow(), null, List.of());
     }
 
     private static List<String> held(RidePlan plan) {

@@ -39,7 +39,7 @@ class RidePlanReportTest {
         JobRecord r = Sample.record("Hollow Vale Motor Works");
         Entry tyre = new Entry("e4", new Moment(LocalDate.of(2026, 7, 20), null, Sample.LONDON), "ida", Deed.DONE, "rear-wheel/tyre", "replaced", null, null, null, null, null, 1);
         JobRecord record = r.withEntries(List.of(tyre));
-        return new Assessment(record, Sample.NOON, "0.1.0", Sample.DIGEST, "Great Britain (GB)", List.of(gates), List.of(), chock.assess.Disclosures.NONE, List.of(), SHEET, null, List.of());
+        return new Assessment(record, Sample.NOON, "0.1.0", Sample.DIGEST, "Great Britain (GB)", null, List.of(gates), List.of(), chock.assess.Disclosures.NONE, List.of(), SHEET, null, List.of());
     }
 
     @Test

@@ -88,14 +88,14 @@ final class Sample {
             List.of(new Disclosures.Told("front brake: lever feel sinks (e5) was lifted by e6: a slip", List.of("e5", "e6"))));
 
     static Assessment of(JobRecord record, GateVerdict... gates) {
-        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", List.of(gates), List.of("e7", "e9"), UNREAD, List.of(), null, null, List.of());
+        return new Assessment(record, NOON, "0.1.0", DIGEST, "Great Britain (GB)", null, List.of(gates), List.of("e7", "e9"), UNREAD, List.of(), null, null, List.of());
     }
 
     /** An assessment in which somebody claims something in these words. */
     static Assessment claimed(String says) {
         Assessment a = assessment(blocked());
         Claim claim = new Claim(Claim.Kind.NEW, "rear-wheel/tyre", says, "seller", List.of("e3"));
-        return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.gates(), a.unasked(), a.disclosures(),
+        return new Assessment(a.record(), a.asOf(), a.ruleBookVersion(), a.ruleBookDigest(), a.localCode(), a.recordedLaw(), a.gates(), a.unasked(), a.disclosures(),
                 List.of(new Claims.Weighed(claim, Claims.Standing.CONTRADICTED, "date code 1009 (e4)", List.of("e4"))), null, null, List.of());
     }
 
