@@ -54,6 +54,11 @@ public final class HtmlReport {
         html.append("<section>\n<h1>").append(escape(assessment.record().id() + ": " + Wording.machine(assessment.record().machine()))).append("</h1>\n");
         paragraph(html, "", Wording.judged(assessment));
         Optional<RunPlan> run = RunPlan.of(assessment.record(), assessment);
+        if (assessment.recordedLaw() != null) {
+            html.append("<div class=\"verdict\">\n");
+            paragraph(html, "Law not checked here: ", assessment.recordedLaw());
+            html.append("</div>\n");
+        }
         run.ifPresent(plan -> caution(plan, html));
         assessment.gates().forEach(gate -> verdict(assessment, gate, html));
         if (assessment.gates().isEmpty()) {

@@ -75,6 +75,7 @@ public final class JsonReport {
         node.put("record", assessment.record().id()).put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
         node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
         node.set("register", register(assessment.record().register()));
+        law(assessment, node);
         ObjectNode gates = node.putObject("gates");
         for (GateVerdict gate : assessment.gates()) {
             ObjectNode one = gates.putObject(gate.gate().id());
@@ -93,11 +94,18 @@ public final class JsonReport {
         return Wording.iso(at, record.zone());
     }
 
+    private static void law(Assessment assessment, ObjectNode node) {
+        if (assessment.recordedLaw() != null) {
+            node.put("recordedLaw", assessment.recordedLaw());
+        }
+    }
+
     private static ObjectNode record(Assessment assessment) {
         ObjectNode node = MAKE.objectNode();
         node.put("record", assessment.record().id());
         node.put("asOf", Wording.iso(assessment.asOf(), assessment.record().zone()));
         node.putObject("rulebook").put("version", assessment.ruleBookVersion()).put("digest", assessment.ruleBookDigest()).set("house", house(assessment.house()));
+        law(assessment, node);
         ObjectNode gates = node.putObject("gates");
         assessment.gates().forEach(gate -> gates.set(gate.gate().id(), gate(assessment, gate)));
         node.set("unasked", texts(assessment.unasked()));

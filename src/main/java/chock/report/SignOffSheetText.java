@@ -18,6 +18,9 @@ public final class SignOffSheetText {
     private String put(SignOffSheet it) {
         Heading head = it.heading();
         page.heading("Sign-off: " + it.gate().says()).put(0, head.name().says() + ", frame " + head.frame().says() + ", engine " + head.engine().says());
+        if (head.law() != null) {
+            page.gap().heading("LAW NOT CHECKED HERE").put(0, head.law().says());
+        }
         if (!it.holds()) {
             page.gap().heading("DOES NOT HOLD");
             it.failing().forEach(one -> page.put(2, "X ", one.says()));

@@ -19,6 +19,9 @@ public final class StatementText {
         Heading head = it.heading();
         page.put(0, head.workshop().says() + "; record " + head.record().says() + "; " + head.judged().says()).gap();
         page.heading(head.name().says()).put(0, "Condition statement for whoever takes it over").gap();
+        if (head.law() != null) {
+            page.heading("LAW NOT CHECKED HERE").put(0, head.law().says()).gap();
+        }
         if (!it.rideable()) {
             page.heading("NOT TO BE RIDDEN");
         }

@@ -9,6 +9,9 @@ public final class TagText {
         Page page = new Page(bold);
         Heading head = tag.heading();
         page.heading(head.name().says()).put(0, head.record().says() + ", frame " + head.frame().says());
+        if (head.law() != null) {
+            page.gap().heading("LAW NOT CHECKED HERE").put(0, head.law().says());
+        }
         if (tag.warning() != null) {
             page.gap().heading(tag.warning());
         }

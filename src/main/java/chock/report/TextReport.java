@@ -36,6 +36,7 @@ public final class TextReport {
     /** Only the verdicts of one assessment, each with the sentence about the worst that holds it. */
     public static String verdicts(Assessment assessment, boolean bold) {
         Page page = new Page(bold);
+        law(assessment, page);
         for (GateVerdict gate : assessment.gates()) {
             verdict(assessment, gate, page);
             gate.ruleBookFaults().forEach(fault -> page.put(2, "! ", fault));
@@ -46,6 +47,7 @@ public final class TextReport {
 
     private static void write(Assessment assessment, Page page) {
         Optional<RunPlan> run = RunPlan.of(assessment.record(), assessment);
+        law(assessment, page);
         run.ifPresent(plan -> caution(plan, page));
         assessment.gates().forEach(gate -> verdict(assessment, gate, page));
         if (assessment.gates().isEmpty()) {
@@ -64,6 +66,12 @@ public final class TextReport {
         }
         claims(assessment, page);
         footer(assessment, page);
+    }
+
+    private static void law(Assessment assessment, Page page) {
+        if (assessment.recordedLaw() != null) {
+            page.heading("LAW NOT CHECKED HERE").put(2, assessment.recordedLaw()).gap();
+        }
     }
 
     private static void verdict(Assessment assessment, GateVerdict gate, Page page) {

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -46,6 +47,7 @@ record Rejudged(JobRecord record, Assessment assessment, RuleBook book) {
         agrees.put("where a later entry voids it", Critical.points(verdict(), record).equals(signed.criticalPoints()));
         agrees.put("who did the work", List.copyOf(SignOffs.workers(record)).equals(signed.workBy()));
         agrees.put("the local code", assessment.localCode().equals(signed.localCode()));
+        agrees.put("the law as the record has it", Objects.equals(assessment.recordedLaw(), signed.recordedLaw()));
         agrees.put("the version of the rule book", assessment.ruleBookVersion().equals(signed.ruleBook().version()));
         agrees.put("the house rules", house().equals(signed.house()));
         agrees.put("who decides in the end", Assessment.NOTICE.equals(signed.deferral()));

@@ -35,6 +35,7 @@ import java.util.stream.Stream;
  * @param place where the workshop is, for the hour of sunset; null, and not written, when its settings do not say
  * @param territory where the machine will be ridden
  * @param localCode the law in force there, in words
+ * @param recordedLaw that this law was taken from the record and not checked, in words; null, and not written, where it was not
  * @param ruleBook the rule book, exactly
  * @param house the house rules, or {@code none}
  * @param findings one for each check that was asked
@@ -51,7 +52,8 @@ import java.util.stream.Stream;
  * @param seal the shortest statement of it, signed by itself ({@link Seal}); small enough for a code on paper
  */
 public record SignOff(String chock, OfRecord record, OfMachine machine, String gate, String verdict, String asOf, String holdsUntil, String zone,
-                      @JsonInclude(JsonInclude.Include.NON_NULL) OfPlace place, String territory, String localCode, OfRuleBook ruleBook, String house, List<Found> findings, List<String> notAsked,
+                      @JsonInclude(JsonInclude.Include.NON_NULL) OfPlace place, String territory, String localCode,
+                      @JsonInclude(JsonInclude.Include.NON_NULL) String recordedLaw, OfRuleBook ruleBook, String house, List<Found> findings, List<String> notAsked,
                       List<String> cautions, List<String> notes, List<String> criticalPoints, List<String> workBy, List<String> changedSince,
                       String deferral, Signer signer, String signedAt, Position ledger, String seal) {
     static final String FORM = "sign-off/1";

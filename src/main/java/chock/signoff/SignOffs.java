@@ -240,7 +240,7 @@ public final class SignOffs {
         SignOff.Seal seal = new SignOff.Seal(SignOff.Seal.FORM, record.id(), version.digest(), machine.marque() + " " + machine.model(), machine.frameNumber(), machine.engineNumber(),
                 gate.id(), asOf, verdict.holdsUntil().toString(), record.zone().getId(), by.name(), by.role());
         return new SignOff(SignOff.FORM, new SignOff.OfRecord(record.id(), record.workshop(), version.digest(), version.file(), new TreeMap<>(version.items())), machine, gate.id(), verdict.verdict(),
-                asOf, verdict.holdsUntil().toString(), record.zone().getId(), SignOff.OfPlace.of(book.position()), record.territory(), assessment.localCode(),
+                asOf, verdict.holdsUntil().toString(), record.zone().getId(), SignOff.OfPlace.of(book.position()), record.territory(), assessment.localCode(), assessment.recordedLaw(),
                 new SignOff.OfRuleBook(assessment.ruleBookVersion(), assessment.ruleBookDigest()), house, found(verdict),
                 notAsked(verdict), cautions(verdict), List.copyOf(known), Critical.points(verdict, record), List.copyOf(workers(record)),
                 changed, Assessment.NOTICE, by, asOf, position, Jws.sign(SignOff.bytes(seal), SignOff.Seal.TYP, key));

@@ -26,7 +26,7 @@ import java.util.Set;
 /** Says of a sign-off, or of the seal from its paper, what holds. Asks nobody outside. */
 public final class Verifier {
     /** Parts of a record that the release rests on; the others tell only what is claimed, sought and called. */
-    private static final Set<String> DECIDING = Set.of("chock", "record", "workshop", "zone", "machine", "maker", "territory", "one-person");
+    private static final Set<String> DECIDING = Set.of("chock", "record", "workshop", "zone", "machine", "maker", "territory", "local-law", "one-person");
 
     private final TrustList trust;
     private final Shop shop;

@@ -139,7 +139,7 @@ class CrashTest {
             for (int n = 0; n < 100_000; n++) {
                 Path to = folder.resolve("again-" + args[1] + "-" + n + ".jws");
                 try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
-                    SignOff again = new SignOff(was.chock(), was.record(), was.machine(), was.gate(), was.verdict(), was.asOf(), was.holdsUntil(), was.zone(), was.place(), was.territory(), was.localCode(),
+                    SignOff again = new SignOff(was.chock(), was.record(), was.machine(), was.gate(), was.verdict(), was.asOf(), was.holdsUntil(), was.zone(), was.place(), was.territory(), was.localCode(), was.recordedLaw(),
                             was.ruleBook(), was.house(), was.findings(), was.notAsked(), was.cautions(), was.notes(), was.criticalPoints(), was.workBy(), was.changedSince(), was.deferral(),
                             was.signer(), was.signedAt(), new SignOff.Position(ledger.nextNumber(), "sha256:" + ledger.lastDigest()), was.seal());
                     SignOffs.write(ledger, again, JsonNodeFactory.instance.objectNode(), ledger.now(ShopBench.NOON.plusSeconds(60)), to, key);

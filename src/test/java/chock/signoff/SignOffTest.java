@@ -352,7 +352,7 @@ class SignOffTest {
         SignOff.Found first = s.findings().get(0);
         List<SignOff.Found> bent = new ArrayList<>(s.findings());
         bent.set(0, new SignOff.Found(first.check(), first.state(), first.critical(), "All is well.", first.measured(), first.limit(), first.notes(), first.evidence()));
-        SignOff other = new SignOff(s.chock(), s.record(), s.machine(), s.gate(), s.verdict(), s.asOf(), s.holdsUntil(), s.zone(), s.place(), s.territory(), s.localCode(), s.ruleBook(), s.house(), bent, s.notAsked(),
+        SignOff other = new SignOff(s.chock(), s.record(), s.machine(), s.gate(), s.verdict(), s.asOf(), s.holdsUntil(), s.zone(), s.place(), s.territory(), s.localCode(), s.recordedLaw(), s.ruleBook(), s.house(), bent, s.notAsked(),
                 s.cautions(), s.notes(), s.criticalPoints(), s.workBy(), s.changedSince(), s.deferral(), s.signer(), s.signedAt(), s.ledger(), s.seal());
         Verification found = bench.verify(ShopBench.utf8(Jws.sign(other.bytes(), SignOff.TYP, bench.ida)), Files.readAllBytes(bench.record), ShopBench.NOON);
         assertThat(says(found, "rule book")).endsWith("judged again by it, this is not as signed: the findings.");
