@@ -138,6 +138,8 @@ final class NewMachinePages {
             }
         }
         record.put("record", number);
+        // Read for the other machine: its year and kind decide what a law asks.
+        record.remove("local-law");
         record.putArray("claims");
         Set<String> readers = StreamSupport.stream(record.at("/maker/figures").spliterator(), false).flatMap(figure -> java.util.stream.Stream.of(figure.path("by"), figure.path("seconded-by"))).map(JsonNode::asText).collect(Collectors.toSet());
         readers.add(machine.at("/as-built/by").asText());

@@ -61,7 +61,8 @@ final class SheetPages {
         List<Instrument> tools = record.instruments().stream().sorted(Comparator.comparing(Instrument::due).thenComparing(Instrument::id)).toList();
         String over = tools.stream().filter(t -> t.due().isBefore(today)).map(Instrument::id).collect(Collectors.joining(", "));
         String next = tools.stream().filter(t -> !t.due().isBefore(today)).findFirst().map(t -> "Next due: " + t.id() + " on " + t.due() + ".").orElse("None is in calibration.");
-        List<Row> rows = List.of(new Row("Workshop", record.workshop() + ", " + record.zone()), new Row("Territory", record.territory() + ": " + (judging.book().codes().containsKey(record.territory()) ? judging.book().codes().get(record.territory()).name() : "no local code in this rule book")),
+        List<Row> rows = List.of(new Row("Workshop", record.workshop() + ", " + record.zone()), new Row("Territory", record.territory() + ": " + (judging.book().codes().containsKey(record.territory()) ? judging.book().codes().get(record.territory()).name() : "no local code in this rule book")
+                + judging.book().recordedLaw(record).map(law -> "; as the record has it, not checked here: " + law).orElse("")),
                 new Row("Frame, engine", record.machine().frameNumber() + ", " + record.machine().engineNumber()), new Row("Built, registered", record.machine().built() + ", " + record.machine().firstRegistered()),
                 new Row("Worked on by", record.onePerson() ? "one person" : "several people"), new Row("Form of the record", RecordForm.name(record.form())), new Row("People", record.people().stream().map(p -> p.name() + " (" + p.id() + ")").collect(Collectors.joining(", "))));
         Pages.show(ctx, "sheet", new Sheet(Pages.frame(ctx, "Sheet, " + kept.id()), kept.id(), Pages.name(record), "/machines/" + Query.encoded(kept.id()), kept.version(), rows, tools.stream().map(t -> tool(t, today)).toList(),

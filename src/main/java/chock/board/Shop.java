@@ -241,6 +241,9 @@ public final class Shop {
         ObjectNode sheet = with == null ? kept.sheet().deepCopy() : with;
         List<Noted> readings = new ArrayList<>();
         changes.fields().forEachRemaining(change -> {
+            if (change.getKey().equals(LOCAL_LAW)) {
+                throw UnusableInput.of(id, "local-law cannot be changed here: what the law of a place says is read by two people from its text", "Take the record in as a file with local-law in it, under a number of its own");
+            }
             if (!CHANGEABLE.contains(change.getKey())) {
                 throw UnusableInput.of(id, change.getKey() + " cannot be changed here", "Change one of " + String.join(", ", CHANGEABLE));
             }
@@ -277,6 +280,7 @@ public final class Shop {
 
     private static final String AS_BUILT = "as-built";
     private static final String CHANGES = "changes";
+    private static final String LOCAL_LAW = "local-law";
     private static final List<String> CHANGEABLE = List.of("seeks", "instruments", "maker", "claims", "chock", AS_BUILT, CHANGES);
 
     /** Nobody writes in another's name. What is no set of keys is left for the reader to refuse. */

@@ -95,7 +95,7 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns, Besides besides) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns, Besides besides, String law) { }
 
     /**
      * What has to be told besides the findings.

@@ -82,6 +82,24 @@ class SecondPersonTest {
     }
 
     @Test
+    void nobodyWritesALocalLawAtTheBoard() {
+        assertThatThrownBy(() -> shop.changeSheet(id, version(), json("{'local-law': {'limits': [], 'sets-none': [{'limit': 'tyres.tread-depth', 'document': 'Vehicle Order 1967', 'section': 'whole', 'as-of': '2024-12-31', 'by': 'ida', 'seconded-by': 'tom'}]}}"), Bench.IDA, null))
+                .isInstanceOf(UnusableInput.class).hasMessageContaining("local-law cannot be changed here").hasMessageContaining("Take the record in as a file with local-law in it");
+        assertThat(version()).isEqualTo(1);
+    }
+
+    @Test
+    void aLocalLawInAFileThatIsTakenInIsKept() throws Exception {
+        String text = chock.record.RecordedLawText.whole().replace("record: HV-0142", "record: HV-0999");
+        String taken = shop.take("french.yaml", text.getBytes(java.nio.charset.StandardCharsets.UTF_8), "ida", null).machine();
+        ObjectNode sheet = shop.find(taken).orElseThrow().sheet();
+        assertThat(sheet.at("/local-law/limits/0/seconded-by").textValue()).isEqualTo("tom");
+        assertThat(sheet.at("/local-law/sets-none")).hasSize(chock.record.RecordedLawText.limits().size() - 1);
+        assertThatThrownBy(() -> shop.take("british.yaml", text.replace("HV-0999", "HV-0998").replace("territory: FR", "territory: GB").getBytes(java.nio.charset.StandardCharsets.UTF_8), "ida", null))
+                .isInstanceOf(UnusableInput.class).hasMessageContaining("the law of GB is in this rule book");
+    }
+
+    @Test
     void nobodyReadsAFigureInAnothersName() {
         assertThatThrownBy(() -> shop.changeSheet(id, version(), withRunout(LOOSER + ", 'by': 'tom'"), Bench.IDA, null))
                 .isInstanceOf(UnusableInput.class).hasMessageContaining("by is given by the board");
