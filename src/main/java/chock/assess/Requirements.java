@@ -56,7 +56,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
 public final class Requirements {
@@ -675,13 +674,9 @@ public final class Requirements {
         return id != null && book.lacksLaw(id, record, day);
     }
 
-    /**
-     * The limits asked of this machine of which the law of the place is not known, in words; empty when there is none.
-     *
-     * @param further checks that are not asked by its description alone, and want such a law
-     */
-    public String withoutLaw(Collection<?> further) {
-        List<String> ids = Stream.concat(asked.all().stream(), further.stream().map(Required.class::cast)).filter(this::lacksLaw).map(this::limitOf).distinct().sorted().toList();
+    /** The limits asked of a machine described so of which the law of the place is not known, in words; empty when there is none. */
+    public String withoutLaw() {
+        List<String> ids = asked.all().stream().filter(this::lacksLaw).map(this::limitOf).distinct().sorted().toList();
         return String.join(", ", ids.subList(0, Math.min(ids.size(), MOST_NAMED))) + (ids.size() > MOST_NAMED ? " and " + (ids.size() - MOST_NAMED) + " more" : "");
     }
 
