@@ -14,7 +14,14 @@ public final class LedgerWords {
             case "voided" -> "voided: a sign-off of " + line.text("record") + ": " + line.text("why");
             case "key-trusted" -> "key trusted: " + line.said().path("key").path("name").asText() + " (" + line.said().path("key").path("role").asText() + "), " + line.said().path("key").path("kid").asText();
             case "key-revoked" -> "key revoked: " + line.text("name") + ", " + line.text("keyId") + ": " + line.text("reason");
+            case "withdrawn" -> "withdrawn: " + withdrawn(line) + " by " + line.text("name") + ": " + line.text("reason");
             default -> line.kind() + ": a torn line of " + line.text("bytes") + " bytes, kept in " + line.text("kept");
         };
+    }
+
+    private static String withdrawn(LedgerLine line) {
+        String book = line.text("ruleBook").isEmpty() ? "every rule book until then" : "rule book " + line.text("ruleBook");
+        return !line.said().has("checks") ? "the " + book
+                : "the check " + line.said().path("checks").path(0).asText() + " of " + book + (line.said().path("alsoNotAsked").asBoolean() ? ", also where it was not asked," : "");
     }
 }

@@ -28,6 +28,7 @@ public final class History {
     private final List<Signing> signings = new ArrayList<>();
     private final List<Refusal> refusals = new ArrayList<>();
     private final Map<String, String> voided = new LinkedHashMap<>();
+    private final List<Withdrawal> withdrawals = new ArrayList<>();
 
     private History() { }
 
@@ -46,9 +47,10 @@ public final class History {
      * @param digest of the sign-off file
      * @param items what the record held when it was signed
      * @param role of who signed, in words
+     * @param rests what it rests on, or null when an earlier program wrote the line
      */
     record Signing(int line, String digest, String record, String frame, String engine, String gate, Instant at, Instant until, String name, String keyId,
-                   List<String> criticalPoints, Map<String, String> items, String machine, String recordDigest, String role) {
+                   List<String> criticalPoints, Map<String, String> items, String machine, String recordDigest, String role, RestsOn rests) {
 
         /** True when a seal says of it what the ledger says, letter for letter. */
         boolean isSealedBy(SignOff.Seal seal) {
@@ -91,6 +93,7 @@ public final class History {
         switch (line.kind()) {
             case "key-trusted" -> trusted(line);
             case "key-revoked" -> revoked(line);
+            case Withdrawal.KIND -> withdrawn(line);
             case "signed" -> signed(line);
             case "refused" -> refused(line);
             case "voided" -> voided.putIfAbsent(line.text("signOff"), line.text("why"));
@@ -120,9 +123,22 @@ public final class History {
         keys.put(key.id(), key.revoked(line.at(), line.text("reason")));
     }
 
+    private void withdrawn(LedgerLine line) {
+        TrustedKey by = keys.get(line.text("by"));
+        mustBeLead(line, by, "something was withdrawn by somebody who is no lead");
+        if (!by.name().equals(line.text("name"))) {
+            throw new Misfit("it was withdrawn by " + by.name() + ", and names " + line.text("name"));
+        }
+        withdrawals.add(Withdrawal.of(line));
+    }
+
     private void mustBeLead(LedgerLine line, TrustedKey by) {
+        mustBeLead(line, by, "a key was changed by somebody who is no lead");
+    }
+
+    private void mustBeLead(LedgerLine line, TrustedKey by, String otherwise) {
         if (by == null || !by.id().equals(line.text("by")) || by.role() != Role.LEAD || by.isRevoked() || !by.validAt(line.at())) {
-            throw new Misfit("a key was changed by somebody who is no lead");
+            throw new Misfit(otherwise);
         }
         mustBeSealed(line, by);
     }
@@ -158,7 +174,7 @@ public final class History {
         List<String> points = new ArrayList<>();
         line.said().path("criticalPoints").forEach(point -> points.add(point.asText()));
         signings.add(new Signing(line.number(), line.text("signOff"), record, line.text("frame"), line.text("engine"), line.text("gate"), line.at(), Instant.parse(line.text("holdsUntil")),
-                key.name(), key.id(), points, Map.copyOf(seen(record).items()), line.text("machine"), line.text("recordDigest"), signer.path("role").asText()));
+                key.name(), key.id(), points, Map.copyOf(seen(record).items()), line.text("machine"), line.text("recordDigest"), signer.path("role").asText(), RestsOn.of(line)));
     }
 
     private void refused(LedgerLine line) {
@@ -197,6 +213,11 @@ public final class History {
 
     Optional<Signing> signing(String digest) {
         return signings.stream().filter(s -> s.digest().equals(digest)).findFirst();
+    }
+
+    /** What was withdrawn, oldest first. */
+    List<Withdrawal> withdrawals() {
+        return List.copyOf(withdrawals);
     }
 
     /** Why a sign-off was voided, by the digest of its file. */

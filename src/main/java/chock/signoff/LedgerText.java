@@ -25,7 +25,7 @@ import java.util.Set;
  */
 record LedgerText(List<LedgerLine> lines, int bad, String why, byte[] torn, long sound) {
     private static final ObjectReader STRICT = JsonMapper.builder().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION).build().readerFor(JsonNode.class);
-    private static final Set<String> KINDS = Set.of("signed", "refused", "voided", "key-trusted", "key-revoked", "recovered");
+    private static final Set<String> KINDS = Set.of("signed", "refused", "voided", "key-trusted", "key-revoked", Withdrawal.KIND, "recovered");
 
     static LedgerText parse(byte[] bytes) {
         List<LedgerLine> lines = new ArrayList<>();
@@ -87,7 +87,7 @@ record LedgerText(List<LedgerLine> lines, int bad, String why, byte[] torn, long
         if (before != null && at.isBefore(before.at())) {
             return "its time " + at + " is before that of the line before, " + before.at();
         }
-        return KINDS.contains(line.kind()) ? null : "it is of a kind not known here, '" + line.kind() + "'";
+        return KINDS.contains(line.kind()) ? null : "it is of a kind not known here, '" + line.kind() + "'; when a later chock wrote it, read it with that one";
     }
 
     boolean isSound() {

@@ -118,6 +118,7 @@ public final class SignOffs {
                 voidEarlier(ledger, history, record, now);
                 Assessment assessment = Assessor.assess(record, book, List.of(gate), now);
                 GateVerdict verdict = assessment.gates().get(0);
+                Withdrawals.mustNotBeWithdrawn(history, RestsOn.of(assessment, verdict), ledger.nextNumber(), shop.zone());
                 released(record, verdict);
                 List<String> notes = new ArrayList<>();
                 notTheOnlyWorker(record, signer, notes);
@@ -305,6 +306,7 @@ public final class SignOffs {
                 .put("holdsUntil", signOff.holdsUntil()).put("recordDigest", signOff.record().digest()).put("signOff", Canonical.digest(jws)).put("file", to.getFileName().toString());
         line.putObject("signer").put("name", signOff.signer().name()).put("role", signOff.signer().role()).put("keyId", signOff.signer().keyId());
         signOff.criticalPoints().forEach(line.putArray("criticalPoints")::add);
+        RestsOn.of(signOff).writeTo(line);
         line.set("saw", saw);
         return line;
     }

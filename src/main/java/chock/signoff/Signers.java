@@ -41,7 +41,7 @@ public final class Signers {
         return known;
     }
 
-    private static void mustBeValid(TrustedKey key, Instant now) {
+    static void mustBeValid(TrustedKey key, Instant now) {
         if (key.isRevoked()) {
             throw new NotSigned("the key of " + key.name() + " was revoked on " + key.revoked() + ": " + key.reason() + ". Make a new one with 'chock keys new'");
         }

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says of a sign-off, or of the seal from its paper, what holds. Asks nobody outside. */
 public final class Verifier {
@@ -298,10 +299,27 @@ public final class Verifier {
             add("ledger", Holds.NO, "The ledger of " + shop.workshop() + " does not know it.");
         } else if (seal != null && !found.get().isSealedBy(seal)) {
             add("ledger", Holds.NO, "It is not what line " + found.get().line() + " of the ledger of " + shop.workshop() + " says was signed then: the seal names another machine, digest, role or end.");
-        } else if (history.voided(found.get().digest()).isPresent()) {
-            add("ledger", Holds.NO, "It is line " + found.get().line() + " of the ledger, and was voided there: " + history.voided(found.get().digest()).get() + ".");
         } else {
-            add("ledger", Holds.YES, "It is line " + found.get().line() + " of the ledger, and nothing there voids it.");
+            ended(history, found.get(), whole);
+        }
+    }
+
+    /** What the ledger says of a sign-off it knows: voided, resting on what was withdrawn, or neither. */
+    private void ended(History history, History.Signing signing, SignOff whole) {
+        String line = "It is line " + signing.line() + " of the ledger";
+        List<String> withdrawn = Withdrawals.ending(history, signing, whole, shop.zone());
+        List<String> perhaps = whole != null ? List.of() : Withdrawals.perhaps(history, signing, shop.zone());
+        Optional<String> voided = history.voided(signing.digest());
+        if (voided.isPresent()) {
+            List<String> why = Stream.concat(voided.stream(), withdrawn.stream()).distinct().toList();
+            add("ledger", Holds.NO, line + ", and was voided there: " + String.join("; ", why) + ".");
+        } else if (!withdrawn.isEmpty()) {
+            add("ledger", Holds.NO, line + ", and rests on what was withdrawn there: " + String.join("; ", withdrawn) + ".");
+        } else if (!perhaps.isEmpty()) {
+            add("ledger", Holds.NO, line + ", which an earlier chock wrote without what it rests on, and may rest on what was withdrawn there: " + String.join("; ", perhaps)
+                    + ". Verify the sign-off file itself.");
+        } else {
+            add("ledger", Holds.YES, line + ", and nothing there voids it.");
         }
     }
 
@@ -339,13 +357,17 @@ public final class Verifier {
         History history = Ledgers.history(shop.ledger());
         Map<String, History.Signing> last = new LinkedHashMap<>();
         history.signings().stream().filter(s -> s.record().equals(record.id()) && !s.at().isAfter(asOf)).sorted(Comparator.comparing(History.Signing::line)).forEach(s -> last.put(s.gate(), s));
-        return last.values().stream().map(s -> "The sign-off at " + s.gate() + " by " + s.name() + " of " + shown(s.at(), record.zone()) + standing(s, history, record, words, asOf)).toList();
+        return last.values().stream().map(s -> "The sign-off at " + s.gate() + " by " + s.name() + " of " + shown(s.at(), record.zone()) + standing(shop.zone(), s, history, record, words, asOf)).toList();
     }
 
-    private static String standing(History.Signing s, History history, JobRecord record, Vocabulary words, Instant asOf) {
-        Optional<String> why = history.voided(s.digest()).or(() -> Voids.since(record, s, words).map(Critical.Noted::words));
+    private static String standing(ZoneId zone, History.Signing s, History history, JobRecord record, Vocabulary words, Instant asOf) {
+        Optional<String> why = history.voided(s.digest()).or(() -> Withdrawals.ending(history, s, null, zone).stream().findFirst()).or(() -> Voids.since(record, s, words).map(Critical.Noted::words));
         if (why.isPresent()) {
             return " is void: " + why.get() + ".";
+        }
+        List<String> perhaps = asOf.isAfter(s.until()) ? List.of() : Withdrawals.perhaps(history, s, zone);
+        if (!perhaps.isEmpty()) {
+            return " may rest on what was withdrawn; verify its file: " + String.join("; ", perhaps) + ".";
         }
         return asOf.isAfter(s.until()) ? " lapsed on " + shown(s.until(), record.zone()) + "." : " stands until " + shown(s.until(), record.zone()) + ".";
     }

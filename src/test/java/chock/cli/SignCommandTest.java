@@ -246,7 +246,7 @@ class SignCommandTest {
         assertThat(Run.of("sign", "x.yaml", "--gate", "road-test", "--key", "x.pem").err()).isEqualTo("--shop: it is not known which workshop this is for. Give --shop FILE, or set CHOCK_SHOP; 'chock new shop' prints settings to fill in\n");
         assertThat(Run.of("verify", "x.jws").err()).startsWith("Whose keys are believed? Give --trust FILE or --shop FILE.");
         assertThat(Run.of("keys").err()).startsWith("Do what with keys? One of new, list, trust, revoke.");
-        assertThat(Run.of("ledger").err()).startsWith("Do what with the ledger? One of list, verify, head, recover.");
+        assertThat(Run.of("ledger").err()).startsWith("Do what with the ledger? One of list, verify, head, withdraw, recover.");
         assertThat(run("sign", shop.record.toString(), "--key", path("ida.pem")).err()).contains("--gate");
         assertThat(run("sign", shop.record.toString(), "--gate", "road-test").err()).contains("--key");
         assertThat(Run.of("new", "shop").out()).startsWith("# The settings of a workshop.").contains("chock: shop/1");
