@@ -8,6 +8,7 @@ import chock.record.UnusableInput;
 import chock.signoff.LedgerLine;
 import chock.signoff.TrustedKey;
 import chock.signoff.Verification;
+import chock.signoff.Withdrawals;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -45,6 +46,7 @@ final class SignApi {
                 Route.post("/api/verify", Action.ENTER, "Say of a sign-off, or of the seal from its paper, what holds", this::verify).body("verify").answers(200, "verification"),
                 Route.get("/api/ledger", Action.READ_LEDGER, "Read the ledger, newest line first, and whether it is sound", this::ledger).query("machine", "number of a record").query("page", "from 1").answers(200, "ledger"),
                 Route.post("/api/ledger/lost", Action.MANAGE_ACCOUNTS, "Go by the ledger as it is, though lines of it are lost for good; what was signed in them is void", this::lost).body("lost").answers(200, "lostLines"),
+                Route.post("/api/ledger/withdrawals", Action.MANAGE_ACCOUNTS, "Withdraw a rule book or a check that was found wrong, with the key bound to your account; what rests on it ends", this::withdraw).body("withdraw").answers(201, "withdrawal"),
                 Route.get("/api/keys", Action.MANAGE_ACCOUNTS, "List the keys of the trust list, and who signs with each", this::keys).answers(200, "keys"),
                 Route.patch("/api/accounts/{id}/key", Action.MANAGE_ACCOUNTS, "Say with which key somebody signs", this::bind).body("binding").answers(200, "binding"));
     }
@@ -112,6 +114,21 @@ final class SignApi {
     private void lost(Context ctx) {
         int gone = desk.goBy(Guard.visitor(ctx), Api.text(Api.object(ctx, "reason"), "reason"));
         Api.json(ctx, com.fasterxml.jackson.databind.node.JsonNodeFactory.instance.objectNode().put("voided", gone));
+    }
+
+    private void withdraw(Context ctx) {
+        JsonNode body = Api.object(ctx, "check", "ruleBook", "alsoNotAsked", "reason", "passphrase");
+        if (body.has("alsoNotAsked") && !body.get("alsoNotAsked").isBoolean()) {
+            throw new Refusal(422, "alsoNotAsked is true or false.");
+        }
+        Withdrawals.Done done = desk.withdraw(Guard.visitor(ctx).account(), new Withdrawals.What(textOrNull(body, "check"), textOrNull(body, "ruleBook"), body.path("alsoNotAsked").asBoolean(), Api.text(body, "reason")),
+                Api.text(body, "passphrase"));
+        ctx.status(201);
+        Api.json(ctx, JsonNodeFactory.instance.objectNode().put("line", done.made().line()).put("withdrawn", done.made().what().replaceFirst(",$", "")).put("ended", done.ended()).put("unknown", done.unknown()));
+    }
+
+    private static String textOrNull(JsonNode body, String key) {
+        return body.path(key).isMissingNode() || body.path(key).isNull() ? null : Api.text(body, key);
     }
 
     private void ledger(Context ctx) {

@@ -311,7 +311,7 @@ final class SignPages {
             default -> throw new Refusal(422, "Write the size as a4 or letter.");
         };
         String html = switch (ctx.pathParam("paper")) {
-            case "statement.pdf" -> Papers.html(Statement.of(judging.read(kept, now), judging.book(), now), size);
+            case "statement.pdf" -> statement(kept, now, size);
             case "tag.pdf" -> tag(kept, now, size);
             case "worksheet.pdf" -> Papers.html(WorkSheet.of(OrderOfWork.of(judging.read(kept, now), judging.book(), Api.gateOf(given(ctx, "gate")), now), judging.book()), size);
             case "sign-off.pdf" -> sheet(kept, given(ctx, "of"), now, size);
@@ -323,7 +323,13 @@ final class SignPages {
     private String tag(Kept kept, Instant now, PaperSize size) {
         JobRecord record = judging.read(kept, now);
         Assessment assessment = judging.assess(record, record.seeks(), now);
-        return Papers.html(Tag.of(assessment), size);
+        return Papers.html(Tag.of(desk.mustNotBeWithdrawn(assessment)), size);
+    }
+
+    private String statement(Kept kept, Instant now, PaperSize size) {
+        JobRecord record = judging.read(kept, now);
+        desk.mustNotBeWithdrawn(judging.assess(record, Statement.gates(record), now));
+        return Papers.html(Statement.of(record, judging.book(), now), size);
     }
 
     private String sheet(Kept kept, String of, Instant now, PaperSize size) {

@@ -1,5 +1,7 @@
 package chock.board;
 
+import chock.assess.Assessment;
+import chock.assess.GateVerdict;
 import chock.board.store.Accounts.Account;
 import chock.board.store.Kept;
 import chock.board.store.Replies.Reply;
@@ -21,6 +23,7 @@ import chock.signoff.Verification;
 import chock.signoff.Verification.Holds;
 import chock.signoff.Verification.Thing;
 import chock.signoff.Verifier;
+import chock.signoff.Withdrawals;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -38,6 +41,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -53,6 +57,7 @@ final class SigningDesk {
     private final Judging judging;
     private final Clock clock;
     private final LedgerWatch watch;
+    private final Withdrawn withdrawn;
     private final Attempts tried = new Attempts(5, Duration.ofMinutes(15));
 
     /** @param workshop whose sign-offs are made here, or null where nothing is signed */
@@ -63,6 +68,7 @@ final class SigningDesk {
         this.judging = judging;
         this.clock = clock;
         this.watch = workshop == null ? null : new LedgerWatch(store, workshop.workshop(), clock);
+        this.withdrawn = workshop == null ? null : new Withdrawn(workshop, store, clock);
     }
 
     /** What is wrong with the ledger beyond its own lines, or empty. */
@@ -219,7 +225,7 @@ final class SigningDesk {
         if (!seat.ready() && !seat.tried()) {
             throw refused(by, id, gate, seat.lacks(), 403);
         }
-        SigningKey key = unlock(by, id, gate, seat.keyId(), passphrase);
+        SigningKey key = unlock(by, seat.keyId(), passphrase, "Nothing was signed.", (why, status) -> refused(by, id, gate, why, status));
         synchronized (this) {
             Optional<Signings.Line> twin = earlier(by, once);
             return twin.isPresent() ? twin.get() : signed(by, kept, gate, key, once);
@@ -230,21 +236,25 @@ final class SigningDesk {
         return once == null ? Optional.empty() : store.read(lines -> lines.replies().find(by.id(), once).flatMap(reply -> lines.signings().find(reply.body())));
     }
 
-    private SigningKey unlock(Account by, String id, Gate gate, String keyId, String passphrase) {
+    /**
+     * @param nothing what then was not done, in a sentence
+     * @param refused writes down why not
+     */
+    private SigningKey unlock(Account by, String keyId, String passphrase, String nothing, BiFunction<String, Integer, Refusal> refused) {
         Instant now = clock.instant();
         Duration wait = tried.wait(by.id(), now);
         if (!wait.isZero()) {
-            throw new Refusal(429, "Too many wrong passphrases. Wait " + (wait.toMinutes() + 1) + " minutes. Nothing was signed.", wait.toSeconds() + 1);
+            throw new Refusal(429, "Too many wrong passphrases. Wait " + (wait.toMinutes() + 1) + " minutes. " + nothing, wait.toSeconds() + 1);
         }
         // Counted before it is looked at, so that many at once gain nothing.
         tried.failed(by.id(), now);
         char[] words = passphrase.toCharArray();
         try {
-            SigningKey key = KeyRack.of(workshop).unlock(keyId, words).orElseThrow(() -> refused(by, id, gate, "The passphrase does not open the key of " + by.name() + ".", 403));
+            SigningKey key = KeyRack.of(workshop).unlock(keyId, words).orElseThrow(() -> refused.apply("The passphrase does not open the key of " + by.name() + ".", 403));
             tried.forget(by.id());
             return key;
         } catch (NotSigned | UnusableInput e) {
-            throw refused(by, id, gate, "The file of the key of " + by.name() + " cannot be used.", 422);
+            throw refused.apply("The file of the key of " + by.name() + " cannot be used.", 422);
         } finally {
             Arrays.fill(words, ' ');
         }
@@ -337,17 +347,68 @@ final class SigningDesk {
         Map<String, LedgerLine> voided = new LinkedHashMap<>();
         ledger.stream().filter(line -> line.kind().equals("voided")).forEach(line -> voided.putIfAbsent(line.text("signOff"), line));
         Set<String> kept = new HashSet<>(store.read(lines -> lines.signings().digests()));
-        ledger.stream().filter(line -> line.kind().equals("signed") && !kept.contains(line.text("signOff"))).forEach(this::takeIn);
-        List<Signings.Line> known = store.read(lines -> lines.signings().voided());
+        List<LedgerLine> more = ledger.stream().filter(line -> line.kind().equals("signed") && !kept.contains(line.text("signOff"))).toList();
+        more.forEach(this::takeIn);
         Set<String> told = new HashSet<>();
-        known.forEach(line -> told.add(line.digest()));
+        store.read(lines -> lines.signings().voided()).forEach(line -> told.add(line.digest()));
         voided.forEach((digest, line) -> {
             if (!told.contains(digest)) {
                 store.change(lines -> lines.signings().byDigest(digest).ifPresent(found -> lines.signings().undo(found.id(), line.at(), line.text("why"))));
             }
         });
-        known.stream().filter(line -> !voided.containsKey(line.digest())).forEach(line -> Ledgers.voided(workshop, line.machine(), Map.of(line.digest(), line.why()), clock));
+        withdrawn.end(ledger, !more.isEmpty());
+        store.read(lines -> lines.signings().voided()).stream().filter(line -> !voided.containsKey(line.digest())).forEach(line -> Ledgers.voided(workshop, line.machine(), Map.of(line.digest(), line.why()), clock));
         watched();
+    }
+
+    /**
+     * Withdraws a rule book or a check with the key bound to the account of a lead, and ends what rests on it.
+     *
+     * @throws Refusal when this person may not, the passphrase is wrong or was wrong too often, or it was withdrawn already
+     * @throws UnusableInput when it cannot be meant
+     */
+    synchronized Withdrawals.Done withdraw(Account by, Withdrawals.What what, String passphrase) {
+        workshop();
+        what.mustBeMeant();
+        BiFunction<String, Integer, Refusal> no = (why, status) -> {
+            store.write(lines -> lines.events().add(clock.instant(), by.id(), "not withdrawn", null, why));
+            return new Refusal(status, why + " Nothing was withdrawn.");
+        };
+        Seat seat = seat(by);
+        if (!seat.ready()) {
+            throw no.apply(seat.lacks(), 403);
+        }
+        SigningKey key = unlock(by, seat.keyId(), passphrase, "Nothing was withdrawn.", no);
+        watched();
+        if (!alarm().isEmpty()) {
+            throw no.apply(alarm(), 503);
+        }
+        Withdrawals.Done done;
+        try {
+            done = Withdrawals.withdraw(workshop, judging.book(), what, key, clock);
+        } catch (NotSigned e) {
+            throw no.apply(e.getMessage().replaceFirst("([^.])$", "$1."), 422);
+        }
+        store.write(lines -> lines.events().add(clock.instant(), by.id(), "withdrawn", null, done.made().words(workshop.zone()) + ", line " + done.made().line() + " of the ledger"));
+        keepUp();
+        return done;
+    }
+
+    /** @throws Refusal when a release in it rests on what was withdrawn: no paper says then that the machine may be used */
+    Assessment mustNotBeWithdrawn(Assessment assessment) {
+        if (workshop == null || assessment.gates().stream().noneMatch(GateVerdict::released)) {
+            return assessment;
+        }
+        Optional<String> why;
+        try {
+            why = withdrawn.why(watched(), assessment);
+        } catch (UnusableInput e) {
+            throw new Refusal(503, "No paper was made: whether something was withdrawn stands in the ledger, which cannot be read. The ledger page tells an inspector why.");
+        }
+        why.ifPresent(words -> {
+            throw new Refusal(422, "No paper was made. " + words + ". Judge by a rule book in which that is mended.");
+        });
+        return assessment;
     }
 
     private void takeIn(LedgerLine line) {
