@@ -21,6 +21,7 @@ import chock.report.Wording;
 import chock.report.WorkSheet;
 import chock.signoff.TrustedKey;
 import chock.signoff.Verification;
+import chock.signoff.Withdrawals;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -75,7 +76,8 @@ final class SignPages {
         routes.get("/sign-offs/{id}/file", this::file, Action.READ);
         routes.get("/verify", ctx -> pages.show(ctx, "verify", new SignViews.Verify(Pages.frame(ctx, "Verify a sign-off"), null, "", null)), Action.ENTER);
         routes.post("/verify", this::verify, Action.ENTER);
-        routes.get("/ledger", this::ledger, Action.READ_LEDGER);
+        routes.get("/ledger", ctx -> ledger(ctx, SignViews.Withdraw.NOTHING), Action.READ_LEDGER);
+        routes.post("/ledger", this::withdraw, Action.MANAGE_ACCOUNTS);
         routes.post("/people/{id}/key", this::bind, Action.MANAGE_ACCOUNTS);
     }
 
@@ -125,12 +127,14 @@ final class SignPages {
         Instant now = clock.instant();
         JobRecord record = judging.read(kept, now);
         Gate gate = Api.gateOf(ctx.method().name().equals("POST") ? typed(ctx, "gate") : given(ctx, "gate"));
-        GateVerdict verdict = judging.assess(record, List.of(gate), now).gates().get(0);
+        Assessment assessment = judging.assess(record, List.of(gate), now);
+        GateVerdict verdict = assessment.gates().get(0);
+        String withdrawn = desk.withdrawn(assessment).map(why -> why + ".").orElse("");
         SigningDesk.Seat seat = desk.seat(Guard.visitor(ctx).account());
         List<String> caution = verdict.run() == null || verdict.run().sheet() == null ? List.of() : verdict.run().sheet().caution();
         List<String> cautions = verdict.findings().stream().map(Finding::caution).filter(c -> c != null && !caution.contains(c)).distinct().toList();
         pages.show(ctx, "sign", new SignViews.Sign(Pages.frame(ctx, "Sign " + gate.id() + ", " + kept.id()), kept.id(), record.machine().marque() + " " + record.machine().model(), gate.id(), kept.version(), Tag.means(gate, true),
-                verdict.released() ? Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : "", verdict.released() ? "" : Wording.tally(verdict),
+                verdict.released() ? Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : "", verdict.released() ? withdrawn : Wording.tally(verdict),
                 seat.ready() ? seat.key().name() + " (" + seat.key().role().word() + ")" : "", seat.lacks(), caution, cautions, Passwords.random(), complaint));
     }
 
@@ -260,17 +264,37 @@ final class SignPages {
         }
     }
 
-    private void ledger(Context ctx) {
+    private void withdraw(Context ctx) {
+        String check = typed(ctx, "check").strip();
+        String ruleBook = typed(ctx, "ruleBook").strip();
+        boolean alsoNotAsked = typed(ctx, "alsoNotAsked").equals("yes");
+        String complaint;
+        try {
+            desk.withdraw(Guard.visitor(ctx).account(), new Withdrawals.What(check.isEmpty() ? null : check, ruleBook.isEmpty() ? null : ruleBook, alsoNotAsked, typed(ctx, "reason")), typed(ctx, "passphrase"));
+            ctx.redirect("/ledger", HttpStatus.SEE_OTHER);
+            return;
+        } catch (Refusal e) {
+            ctx.status(e.status());
+            complaint = e.getMessage();
+        } catch (UnusableInput e) {
+            ctx.status(422);
+            complaint = e.getMessage().replaceFirst("([^.])$", "$1.") + " Nothing was withdrawn.";
+        }
+        ledger(ctx, new SignViews.Withdraw(check, ruleBook, alsoNotAsked, typed(ctx, "reason"), complaint));
+    }
+
+    private void ledger(Context ctx, SignViews.Withdraw asked) {
         int page = Api.page(ctx);
         String machine = given(ctx, "machine").strip();
         if (!desk.isSetUp()) {
-            pages.show(ctx, "ledger", new SignViews.Ledger(Pages.frame(ctx, "Ledger"), machine, false, "", "This board was started without the settings of a workshop, so it has no ledger.", List.of(), "", ""));
+            pages.show(ctx, "ledger", new SignViews.Ledger(Pages.frame(ctx, "Ledger"), machine, false, "", "This board was started without the settings of a workshop, so it has no ledger.", List.of(), "", "", null));
             return;
         }
         SigningDesk.Page found = desk.ledger(machine, (page - 1) * A_PAGE, A_PAGE);
         pages.show(ctx, "ledger", new SignViews.Ledger(Pages.frame(ctx, "Ledger"), machine, found.holds(), found.sound(), "",
                 found.lines().stream().map(line -> new SignViews.Line(line.number(), Wording.moment(line.at(), zone), line.kind(), LedgerWords.says(line), line.text("record"))).toList(),
-                before(ctx, "/ledger", page), found.more() ? "/ledger?" + Query.with(ctx, "page", String.valueOf(page + 1)) : ""));
+                before(ctx, "/ledger", page), found.more() ? "/ledger?" + Query.with(ctx, "page", String.valueOf(page + 1)) : "",
+                Guard.visitor(ctx).may(Action.MANAGE_ACCOUNTS) ? asked : null));
     }
 
     /** The keys in somebody's name, and none; empty where there is none to choose. */

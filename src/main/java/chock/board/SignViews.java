@@ -60,5 +60,15 @@ final class SignViews {
     /** A line of the ledger; machine and sign-off may be empty. */
     record Line(int number, String at, String kind, String says, String machine) { }
 
-    record Ledger(Frame frame, String machine, boolean holds, String sound, String complaint, List<Line> lines, String before, String after) { }
+    /**
+     * What a lead typed to withdraw.
+     *
+     * @param complaint why nothing was withdrawn, or empty
+     */
+    record Withdraw(String check, String ruleBook, boolean alsoNotAsked, String reason, String complaint) {
+        static final Withdraw NOTHING = new Withdraw("", "", false, "", "");
+    }
+
+    /** @param withdraw null for whoever cannot withdraw */
+    record Ledger(Frame frame, String machine, boolean holds, String sound, String complaint, List<Line> lines, String before, String after, Withdraw withdraw) { }
 }

@@ -394,18 +394,25 @@ final class SigningDesk {
         return done;
     }
 
+    /**
+     * Who withdrew what a release judged now rests on, in words.
+     *
+     * @throws Refusal when the ledger cannot be read, so that nobody knows
+     */
+    Optional<String> withdrawn(Assessment assessment) {
+        if (workshop == null || assessment.gates().stream().noneMatch(GateVerdict::released)) {
+            return Optional.empty();
+        }
+        try {
+            return withdrawn.why(watched(), assessment);
+        } catch (UnusableInput e) {
+            throw new Refusal(503, "The ledger cannot be read, so nobody can tell whether this was withdrawn. The ledger page tells an inspector why.");
+        }
+    }
+
     /** @throws Refusal when a release in it rests on what was withdrawn: no paper says then that the machine may be used */
     Assessment mustNotBeWithdrawn(Assessment assessment) {
-        if (workshop == null || assessment.gates().stream().noneMatch(GateVerdict::released)) {
-            return assessment;
-        }
-        Optional<String> why;
-        try {
-            why = withdrawn.why(watched(), assessment);
-        } catch (UnusableInput e) {
-            throw new Refusal(503, "No paper was made: whether something was withdrawn stands in the ledger, which cannot be read. The ledger page tells an inspector why.");
-        }
-        why.ifPresent(words -> {
+        withdrawn(assessment).ifPresent(words -> {
             throw new Refusal(422, "No paper was made. " + words + ". Judge by a rule book in which that is mended.");
         });
         return assessment;

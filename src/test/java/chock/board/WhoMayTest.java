@@ -33,7 +33,7 @@ class WhoMayTest {
             "GET /machines/{id}/sign", "POST /machines/{id}/sign", "POST /api/machines/{id}/sign-offs", "GET /ledger", "GET /api/ledger"}) {
             TABLE.put(upper, UPPER);
         }
-        for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics", "POST /people/{id}/key", "GET /api/keys", "POST /api/ledger/lost", "POST /api/ledger/withdrawals", "PATCH /api/accounts/{id}/key"}) {
+        for (String lead : new String[] {"GET /people", "POST /people", "POST /people/{id}", "GET /api/records", "GET /api/accounts", "POST /api/accounts", "PATCH /api/accounts/{id}", "GET /metrics", "POST /people/{id}/key", "GET /api/keys", "POST /api/ledger/lost", "POST /api/ledger/withdrawals", "POST /ledger", "PATCH /api/accounts/{id}/key"}) {
             TABLE.put(lead, "lead");
         }
     }

@@ -98,6 +98,7 @@ class WithdrawingTest {
         HttpResponse<String> again = sign();
         assertThat(again.statusCode()).isEqualTo(422);
         assertThat(again.body()).contains(says, "Sign by a rule book with another digest", "Nothing was signed.");
+        assertThat(ida.get("/machines/HV-0142/sign?gate=road-test").body()).contains("<strong>Held</strong>, so there is nothing to sign: " + says).doesNotContain("type=\"password\"");
         for (String paper : List.of("tag.pdf", "statement.pdf")) {
             HttpResponse<String> none = ida.get("/machines/HV-0142/papers/" + paper);
             assertThat(none.statusCode()).as(paper).isEqualTo(422);
@@ -130,6 +131,23 @@ class WithdrawingTest {
         assertThat(kinds()).as("and writes it down").endsWith("signed", "withdrawn", "voided");
         running.board.keepUp();
         assertThat(kinds()).hasSize(5);
+    }
+
+    @Test
+    void a_lead_withdraws_on_the_page_of_the_ledger() throws IOException {
+        sign();
+        assertThat(ida.get("/ledger").body()).doesNotContain("Withdraw it");
+        assertThat(nora.get("/ledger").body()).contains("Withdraw it").contains("<details><summary>Withdraw a check or a rule book");
+        HttpResponse<String> wrong = nora.post("/ledger", "check", "brakes.pads", "reason", "the \"wrong\" table", "passphrase", ShopBench.PASSPHRASE);
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("is a check neither of the rule book at hand", "Nothing was withdrawn.", "value=\"brakes.pads\"", "value=\"the &#34;wrong&#34; table\"", "<details open>").doesNotContain(ShopBench.PASSPHRASE);
+        assertThat(nora.post("/ledger", "check", CHECK, "reason", "wrong", "passphrase", "not it at all").statusCode()).isEqualTo(403);
+        assertThat(kinds()).doesNotContain("withdrawn");
+        assertThat(ida.post("/ledger", "check", CHECK, "reason", "wrong", "passphrase", ShopBench.PASSPHRASE).statusCode()).isEqualTo(403);
+        HttpResponse<String> done = nora.post("/ledger", "check", CHECK, "ruleBook", "", "reason", "wrong", "passphrase", ShopBench.PASSPHRASE);
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
+        assertThat(kinds()).endsWith("signed", "withdrawn", "voided");
+        assertThat(ida.get("/api/sign-offs?state=void").body()).contains("Nora Pell withdrew the check " + CHECK + " of every rule book until then");
     }
 
     @Test
