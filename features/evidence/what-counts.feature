@@ -977,11 +977,22 @@ Feature: What of the record counts
 
     Scenario: where nobody gets hurt, no question is asked
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
-      And electrics/battery seen electrolyte between-marks
-      And electrics/battery seen battery-case dry-and-whole
-      And ida corrected it to dry-and-whole
-      And the reason was "wiped it first"
-      Then electrics.battery-level is met
+      And engine/cylinder-1 measured leak-down 8 % ± 1 %
+      And ida corrected it to 9 % ± 1 %
+      And the reason was "the hose had come off"
+      Then engine.leak-down is met at engine/cylinder-1
+
+    Scenario Outline: where a fault can hurt somebody, one is asked though the check is not safety-critical
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And engine tried turning-by-hand free
+      And <words>
+      Then engine.turns-over is <state>
+
+      Examples:
+        | words                                      | state |
+        | there was the note "grinds near the top"   | doubt |
+        | there was the remark "turned by hand"      | met   |
+        | there was the defect "grinds near the top" | fault |
 
     Scenario: a fault that a correction finds is a fault whatever its reason
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

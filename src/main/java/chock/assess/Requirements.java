@@ -558,14 +558,23 @@ public final class Requirements {
                 .noneMatch(e -> !first.at().surelyAfter(e.at()) && !e.at().surelyAfter(second.at()));
     }
 
+    /** True when it is good evidence of a check whose fault can hurt somebody, with a note that may be a defect. */
+    public boolean asksAboutNote(Current current) {
+        return current.evidence().hasOpenNote() && isGoodAndCanHurt(current);
+    }
+
     /**
-     * True when it is good evidence of a safety-critical check that corrects another, and the reason may tell of the machine: its writer
-     * does not say what it is, and it has other words in it than those of a slip, of parts and of people.
+     * True when it is such evidence, corrects another entry, and the reason may tell of the machine: its writer does not say what it is, and
+     * it has other words in it than those of a slip, of parts and of people.
      */
     public boolean asksAboutReason(Current current) {
         Entry entry = current.evidence().entry();
-        return entry.corrects() != null && entry.noteIs() == null && current.wanted().card().critical() && !current.wanted().faulty(current.evidence())
-                && !isPlain(entry.reason());
+        return entry.corrects() != null && entry.noteIs() == null && !isPlain(entry.reason()) && isGoodAndCanHurt(current);
+    }
+
+    private boolean isGoodAndCanHurt(Current current) {
+        Card card = current.wanted().card();
+        return (card.critical() || !book.library().dangers().closes(card.dangers()).isEmpty()) && !current.wanted().faulty(current.evidence());
     }
 
     private boolean isPlain(String reason) {

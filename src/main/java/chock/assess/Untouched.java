@@ -119,7 +119,7 @@ final class Untouched {
         private boolean isPlain(Current current) {
             Wanted wanted = current.wanted();
             return wanted.decidesAlone() && wanted.card().together() == null && !wanted.lacksSunset()
-                    && !current.asksAboutNote() && requirements.isJudged(current)
+                    && !requirements.asksAboutNote(current) && requirements.isJudged(current)
                     && requirements.exceptionsShownBy(current).isEmpty()
                     && requirements.exceptionsMetBy(current.required()).isEmpty();
         }

@@ -39,7 +39,8 @@ class OtherCommandsTest {
     @Test
     void a_limit_is_shown_with_its_source_and_its_dates() {
         String flowing = Run.of("rules", "brakes.pad-thickness").out().replaceAll("\\s+", " ");
-        assertThat(flowing).contains("at least 1.5 mm (common practice), from ", ", looked up 20");
+        assertThat(flowing).contains("at least 1.5 mm (common practice), looked up 20");
+        assertThat(Run.of("rules", "air.quarter-hour").out().replaceAll("\\s+", " ")).contains("EH40, workplace exposure limits", ", from 2018-08-21, looked up 20");
     }
 
     @Test

@@ -41,11 +41,6 @@ public record Current(Wanted wanted, Evidence evidence) {
         return evidence.entry().is() instanceof Value.Code code ? code.text() : null;
     }
 
-    /** True when it is good evidence of a safety-critical check with a note that may be a defect. */
-    public boolean asksAboutNote() {
-        return wanted.card().critical() && evidence.hasOpenNote() && !wanted.faulty(evidence);
-    }
-
     /** True unless the card wants its readings taken together, and these were taken too far apart. */
     public boolean takenWith(Current other) {
         return new Standing(wanted, evidence).takenWith(new Standing(other.wanted, other.evidence));
