@@ -565,7 +565,7 @@ public final class Requirements {
 
     /**
      * True when it is such evidence, corrects another entry, and the reason may tell of the machine: its writer does not say what it is, and
-     * it has other words in it than those of a slip, of parts and of people.
+     * it has other words in it than those of a slip, of parts, of instruments and of people.
      */
     public boolean asksAboutReason(Current current) {
         Entry entry = current.evidence().entry();
@@ -579,7 +579,7 @@ public final class Requirements {
 
     private boolean isPlain(String reason) {
         return WORDS.splitAsStream(reason == null ? "" : reason.toLowerCase(Locale.ROOT)).filter(word -> !word.isEmpty()).allMatch(word -> book.library().plainReason().contains(word)
-                || word.chars().allMatch(Character::isDigit) || isNamed(word, book.vocabulary().points()) || isNamed(word, record.people().stream().map(Person::name).toList()));
+                || word.chars().allMatch(Character::isDigit) || isNamed(word, book.vocabulary().points()) || isNamed(word, book.vocabulary().instruments().keySet()) || isNamed(word, record.people().stream().map(Person::name).toList()));
     }
 
     private static boolean isNamed(String word, Collection<String> names) {

@@ -114,7 +114,7 @@ class EvidenceTest {
         assertThat(pad().state()).isEqualTo(State.MET);
         add(reading("x2", "2026-11-25", "09:40", "ida", "1.2 mm ± 0.1 mm", "x1"), reading("x3", "2026-11-25", "09:50", "ida", "4.1 mm ± 0.1 mm", "x2"));
         assertThat(pad().state()).as("her own fault corrected away").isEqualTo(State.FAULT);
-        add(reading("x4", "2026-11-25", "10:00", "tom", "4.1 mm ± 0.1 mm", "x2"));
+        add(reading("x4", "2026-11-25", "10:00", "tom", "4.1 mm ± 0.1 mm", "x3"));
         assertThat(pad().state()).as("measured by another person").isEqualTo(State.MET);
     }
 
@@ -124,7 +124,7 @@ class EvidenceTest {
         assertThat(pad().state()).isEqualTo(State.STALE);
         add(work("x2", "2026-11-25", "09:40", "tom", "rear-brake/shoes", "replaced", "x1"));
         assertThat(pad().state()).isEqualTo(State.STALE);
-        add(work("x3", "2026-11-25", "09:50", "ida", "rear-brake/shoes", "replaced", "x1"));
+        add(work("x3", "2026-11-25", "09:50", "ida", "rear-brake/shoes", "replaced", "x2"));
         assertThat(pad().state()).isEqualTo(State.MET);
     }
 

@@ -73,7 +73,7 @@ class RecordChecksTest {
     void whatIsTakenApartIsCorrectedAwayOnlyBySomebodyElse() {
         add(work("x1", "09:00", "tom", CALIPER, "removed", null), work("x2", "09:10", "tom", "rear-brake/shoes", "cleaned", "x1"));
         assertThat(finding("record.reassembled").state()).isEqualTo(State.FAULT);
-        add(work("x3", "09:20", "ida", "rear-brake/shoes", "cleaned", "x1"));
+        add(work("x3", "09:20", "ida", "rear-brake/shoes", "cleaned", "x2"));
         assertThat(finding("record.reassembled").state()).isEqualTo(State.MET);
     }
 
