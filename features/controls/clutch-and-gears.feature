@@ -166,16 +166,17 @@ Feature: Clutch and gears
       Then controls.clutch-frees is stale at controls/clutch
 
       Examples:
-        | point               | work     |
-        | controls/clutch     | removed  |
-        | controls/clutch     | adjusted |
-        | controls/clutch     | bled     |
-        | transmission/clutch | removed  |
-        | transmission/clutch | adjusted |
-        | steering            | refitted |
-        | machine             | damaged  |
-        | controls/levers     | replaced |
-        | controls/clutch     | drained  |
+        | point                | work     |
+        | controls/clutch      | removed  |
+        | controls/clutch      | adjusted |
+        | controls/clutch      | bled     |
+        | transmission/clutch  | removed  |
+        | transmission/clutch  | adjusted |
+        | steering             | refitted |
+        | machine              | damaged  |
+        | controls/levers      | replaced |
+        | controls/clutch      | drained  |
+        | transmission/primary | damaged  |
 
     Scenario: not asked without a clutch lever
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

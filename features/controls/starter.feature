@@ -80,6 +80,7 @@ Feature: Starter
         | machine               | damaged   |
         | transmission/gearbox  | adjusted  |
         | controls/kick-starter | tightened |
+        | transmission/primary  | damaged   |
 
     Scenario: not asked with an electric starter alone
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -530,6 +530,7 @@ Feature: Belt, shaft and clutch
         | transmission/gearbox | drained   |
         | transmission/clutch  | tightened |
         | controls/clutch      | drained   |
+        | transmission/primary | damaged   |
 
     Scenario Outline: work that leaves it as it is
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
