@@ -2,7 +2,9 @@ package chock.rulebook;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** How many numbers of the rule book rest on a document that was read, on one known from memory, and on common practice. */
@@ -42,7 +44,28 @@ final class SourceCounts {
         int all = general.all() + codes.all();
         int seen = general.read + general.copied + general.onThePart + codes.read + codes.copied + codes.onThePart;
         return table.append("\nA document is named for ").append(named).append(" of ").append(all).append(" (").append(100 * named / all).append(" %; wanted: 67 %). Of those ").append(seen)
-                .append(" were read, in the official text, in a copy or on the part (").append(100 * seen / named).append(" %; wanted: 80 %), and ").append(general.remembered + codes.remembered).append(" are from memory (wanted: none that can be read).\n").toString();
+                .append(" were read, in the official text, in a copy or on the part (").append(100 * seen / named).append(" %; wanted: 80 %), and ").append(general.remembered + codes.remembered).append(" are from memory (wanted: none that can be read).\n\n")
+                .append("Common practice, no document named: ").append(ids(book, Source.Kind.PRACTICE, null)).append(".\n\n")
+                .append("From memory, to be looked up: ").append(ids(book, null, Source.Known.MEMORY)).append(".\n").toString();
+    }
+
+    /** The ids of the limits of this kind, or known in this way, of codes with the code behind them. */
+    private static String ids(RuleBook book, Source.Kind kind, Source.Known known) {
+        Set<String> ids = new TreeSet<>();
+        book.limits().stream().filter(limit -> limit.territory() == null && is(limit.source(), kind, known)).forEach(limit -> ids.add("`" + limit.id() + "`"));
+        book.codes().values().forEach(code -> {
+            code.limits().stream().filter(limit -> is(limit.source(), kind, known)).forEach(limit -> ids.add("`" + limit.id() + "` (" + code.code() + ")"));
+            code.setsNone().forEach((id, source) -> {
+                if (is(source, kind, known)) {
+                    ids.add("no `" + id + "` (" + code.code() + ")");
+                }
+            });
+        });
+        return String.join(", ", ids);
+    }
+
+    private static boolean is(Source source, Source.Kind kind, Source.Known known) {
+        return kind != null ? source.kind() == kind : source.kind() != Source.Kind.PRACTICE && source.kind() != Source.Kind.MAKER && source.known() == known;
     }
 
     private void count(Source source) {
