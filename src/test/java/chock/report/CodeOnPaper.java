@@ -32,8 +32,17 @@ public final class CodeOnPaper {
         throw missed;
     }
 
+    /** A picture that is nothing but the code is read as such where its squares were missed, which depends on what the code says. */
     static String read(BufferedImage picture) throws ReaderException {
+        try {
+            return read(picture, DecodeHintType.TRY_HARDER);
+        } catch (ReaderException missed) {
+            return read(picture, DecodeHintType.PURE_BARCODE);
+        }
+    }
+
+    private static String read(BufferedImage picture, DecodeHintType way) throws ReaderException {
         int[] dots = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
-        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots))), Map.of(DecodeHintType.TRY_HARDER, true)).getText();
+        return new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(picture.getWidth(), picture.getHeight(), dots))), Map.of(way, true)).getText();
     }
 }
