@@ -955,11 +955,21 @@ Feature: What of the record counts
         | it still sinks when hot           | doubt |
         | not tried after all               | doubt |
         | firm at first                     | doubt |
+        | front brake work to be done later | doubt |
+        | the front brake is wrong          | doubt |
+        | brake wrong                       | doubt |
+        | rear wheel locks                  | doubt |
+        | clutch slip                       | doubt |
+        | a slip, and it drips              | doubt |
+        | wrong pads                        | doubt |
+        | the wrong brake                   | doubt |
         | read wrongly                      | met   |
         | a slip of the pen                 | met   |
         | wrote the wrong word              | met   |
-        | it was the front brake, 2 entries | met   |
-        | Tom read the other caliper        | met   |
+        | Misread, and read again.          | met   |
+        | it was the front one              | met   |
+        | read the other caliper            | met   |
+        | read the other hose's mark        | met   |
 
     Scenario: its writer says that nothing is wrong
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -26,7 +26,6 @@ import chock.record.Gate;
 import chock.record.JobRecord;
 import chock.record.Moment;
 import chock.record.NoteIs;
-import chock.record.Person;
 import chock.record.PlausibleDescription;
 import chock.record.RareReadings;
 import chock.record.RecordForm;
@@ -50,11 +49,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The cards and limits as they stand for one machine on one day: what the rules ask when a check is required. */
@@ -78,8 +75,6 @@ public final class Requirements {
     private final Map<Wanted, LatestWork<ImpliedWork>> implied = new HashMap<>();
     private final Map<Wanted, LatestWork<Work>> mending = new HashMap<>();
     private final Map<String, List<Evidence>> looks = new HashMap<>();
-    private static final Pattern WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
-
     private final Map<String, Correction> corrections;
     private final List<Evidence> statements;
     private Map<String, List<Evidence>> byKey;
@@ -565,25 +560,16 @@ public final class Requirements {
 
     /**
      * True when it is such evidence, corrects another entry, and the reason may tell of the machine: its writer does not say what it is, and
-     * it has other words in it than those of a slip, of parts, of instruments and of people.
+     * it is none of those that tell of the writing alone.
      */
     public boolean asksAboutReason(Current current) {
         Entry entry = current.evidence().entry();
-        return entry.corrects() != null && entry.noteIs() == null && !isPlain(entry.reason()) && isGoodAndCanHurt(current);
+        return entry.corrects() != null && entry.noteIs() == null && !book.library().plainReasons().holds(entry.reason()) && isGoodAndCanHurt(current);
     }
 
     private boolean isGoodAndCanHurt(Current current) {
         Card card = current.wanted().card();
         return (card.critical() || !book.library().dangers().closes(card.dangers()).isEmpty()) && !current.wanted().faulty(current.evidence());
-    }
-
-    private boolean isPlain(String reason) {
-        return WORDS.splitAsStream(reason == null ? "" : reason.toLowerCase(Locale.ROOT)).filter(word -> !word.isEmpty()).allMatch(word -> book.library().plainReason().contains(word)
-                || word.chars().allMatch(Character::isDigit) || isNamed(word, book.vocabulary().points()) || isNamed(word, book.vocabulary().instruments().keySet()) || isNamed(word, record.people().stream().map(Person::name).toList()));
-    }
-
-    private static boolean isNamed(String word, Collection<String> names) {
-        return names.stream().anyMatch(name -> WORDS.splitAsStream(name.toLowerCase(Locale.ROOT)).anyMatch(part -> word.equals(part) || word.equals(part + "s")));
     }
 
     /** True when its writer says that what was found, named under reason, is no defect. */

@@ -13,6 +13,7 @@ import io.cucumber.java.en.Then;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** The steps in which a scenario speaks. Each is one sentence an inspector would say; {@link StepWords} are its words in braces. */
@@ -369,16 +370,13 @@ public final class BenchSteps {
         open().reason(words, null);
     }
 
-    @Given("the reason was the remark {string}")
-    @Explained(value = "The same; its writer says that nothing is wrong.", example = "the reason was the remark \"the lamp was in the way\"")
-    public void harmlessReason(String words) {
-        open().reason(words, NoteIs.REMARK);
-    }
-
-    @Given("the reason was the defect {string}")
-    @Explained(value = "The same; its writer says that it is a defect.", example = "the reason was the defect \"big end worn\"")
-    public void defectiveReason(String words) {
-        open().reason(words, NoteIs.DEFECT);
+    @Given("the reason was the {thing} {string}")
+    @Explained(value = "The same; its writer calls it a remark, and nothing is wrong, or a defect.", example = "the reason was the defect \"big end worn\"")
+    public void reason(String is, String words) {
+        if (!is.equals("remark") && !is.equals("defect")) {
+            throw new NotUnderstood("'" + is + "': write remark or defect");
+        }
+        open().reason(words, NoteIs.valueOf(is.toUpperCase(Locale.ROOT)));
     }
 
     @Given("there was the note {string}")

@@ -21,11 +21,11 @@ import java.util.Set;
  * @param looks the look that answers a question together with others, by place and aspect
  * @param synonyms how people at the bench say it otherwise
  * @param withdrawWithin how long after it was written one's own entry may be withdrawn as a slip
- * @param plainReason words of which the reason of a correction may consist without a question
+ * @param plainReasons reasons of a correction that bring no question
  */
 public record Library(Map<String, List<String>> places, Map<String, String> works, Set<String> disturbing,
                       Set<String> mendsNothing, Dangers dangers, OfTheDay ofTheDay, Set<String> besides, Assembly assembly, TradeOrder order, Map<String, Look> looks, Synonyms synonyms, Duration withdrawWithin,
-                      Set<String> plainReason) {
+                      PlainReasons plainReasons) {
 
     /**
      * Places whose state is that of the day.

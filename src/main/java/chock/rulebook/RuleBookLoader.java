@@ -68,7 +68,7 @@ final class RuleBookLoader {
     private String version = "";
     private Period reviewEvery;
     private Duration withdrawWithin = Duration.ZERO;
-    private final Set<String> plainReason = new TreeSet<>();
+    private PlainReasons plainReasons = new PlainReasons(List.of(), List.of());
     private Period longestRelease;
     private Plausible plausible = Plausible.UNSAID;
     private Synonyms synonyms = Synonyms.NONE;
@@ -243,7 +243,7 @@ final class RuleBookLoader {
         if (!faults.isEmpty()) {
             throw new UnusableInput(faults);
         }
-        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, looks, synonyms, withdrawWithin, Set.copyOf(plainReason));
+        Library library = new Library(Map.copyOf(places), works, Set.copyOf(disturbing), Set.copyOf(mendsNothing), dangers, ofTheDay, besides.stream().map(Card.Want::aspect).collect(Collectors.toUnmodifiableSet()), assembly, order, looks, synonyms, withdrawWithin, plainReasons);
         return new RuleBook(version, digest, library, cards, List.copyOf(limits), codes, vocabulary(), ride, run, Set.copyOf(complete), reviewEvery, longestRelease, rules);
     }
 
@@ -369,7 +369,7 @@ final class RuleBookLoader {
         if (others != null) {
             others.keys().forEach(work -> works.put(work, others.text(work)));
         }
-        plainReason.addAll(sheet.texts("plain-reason"));
+        plainReasons = new PlainReasons(sheet.texts("plain-reasons"), sheet.texts("plain-things"));
         Quantity slip = sheet.has("withdraw-within") ? sheet.quantity("withdraw-within") : null;
         if (slip != null && slip.unit().dimension() != Unit.Dimension.DURATION) {
             sheet.fault("withdraw-within", slip + " is no duration", "Write it in minutes, such as 10 min.");
