@@ -564,7 +564,7 @@ public final class Requirements {
      */
     public boolean asksAboutReason(Current current) {
         Entry entry = current.evidence().entry();
-        return entry.corrects() != null && entry.noteIs() == null && !book.library().plainReasons().holds(entry.reason()) && isGoodAndCanHurt(current);
+        return entry.corrects() != null && entry.reason() != null && entry.noteIs() == null && !book.library().plainReasons().holds(entry.reason()) && isGoodAndCanHurt(current);
     }
 
     private boolean isGoodAndCanHurt(Current current) {

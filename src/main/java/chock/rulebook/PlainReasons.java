@@ -26,4 +26,14 @@ public final class PlainReasons {
         return reason != null && BETWEEN.splitAsStream(reason.toLowerCase(Locale.ROOT).strip()).map(part -> OTHER.matcher(part).replaceAll(" ").strip())
                 .allMatch(part -> !part.isEmpty() && whole.matcher(part).matches());
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PlainReasons reasons && whole.pattern().equals(reasons.whole.pattern());
+    }
+
+    @Override
+    public int hashCode() {
+        return whole.pattern().hashCode();
+    }
 }
