@@ -105,7 +105,7 @@ final class SignApi {
         }
         pages.limitStrangers(ctx);
         try {
-            Api.json(ctx, node(desk.verify(Api.text(Api.object(ctx, "signOff"), "signOff").getBytes(StandardCharsets.UTF_8)).found()));
+            Api.json(ctx, node(desk.verify(Api.text(Api.object(ctx, "signOff"), "signOff").getBytes(StandardCharsets.UTF_8), Guard.visitor(ctx) != null).found()));
         } catch (UnusableInput e) {
             throw new Refusal(503, "Nothing can be verified here now: trust list or ledger cannot be read.");
         }

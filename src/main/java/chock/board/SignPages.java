@@ -233,7 +233,7 @@ final class SignPages {
             return;
         }
         try {
-            SigningDesk.Looked looked = desk.verify(given);
+            SigningDesk.Looked looked = desk.verify(given, Guard.visitor(ctx) != null);
             Visitor visitor = Guard.visitor(ctx);
             pages.show(ctx, "verify", new SignViews.Verify(Pages.frame(ctx, "Verify a sign-off"), found(looked.found()), "",
                     looked.kept() == null || visitor == null || !visitor.mayRead() ? null : new Views.Link("/sign-offs/" + looked.kept().id(), "This sign-off at the board")));

@@ -7,13 +7,17 @@ import chock.board.store.Kept;
 import chock.board.store.Replies.Reply;
 import chock.board.store.Signings;
 import chock.board.store.Store;
+import chock.board.store.Summary;
 import chock.record.Gate;
 import chock.record.UnusableInput;
+import chock.rulebook.RuleFiles;
 import chock.signoff.Canonical;
 import chock.signoff.KeyRack;
 import chock.signoff.LedgerLine;
 import chock.signoff.Ledgers;
 import chock.signoff.NotSigned;
+import chock.signoff.RulePack;
+import chock.signoff.RulePacks;
 import chock.signoff.SignOff;
 import chock.signoff.SignOffs;
 import chock.signoff.SigningKey;
@@ -42,6 +46,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -286,8 +291,20 @@ final class SigningDesk {
             }
             return line;
         });
+        keepRuleBook(by, key);
         watched();
         return done;
+    }
+
+    /** Where a lead has the key out anyway, the rule book at hand is kept with it, so that a later chock can judge again by it. */
+    private void keepRuleBook(Account by, SigningKey key) {
+        try {
+            if (RulePacks.mayKeep(workshop, key, clock)) {
+                RulePacks.keep(workshop, new RulePack.Source(RuleFiles.shipped(), judging.book()), key, clock);
+            }
+        } catch (NotSigned | UnusableInput e) {
+            store.write(lines -> lines.events().add(clock.instant(), by.id(), "rule book not kept", null, e.getMessage()));
+        }
     }
 
     /** Keeps a sign-off; what was written to the machine while it was signed may void it at once. */
@@ -437,23 +454,36 @@ final class SigningDesk {
      * Says of a sign-off, or of the seal from its paper, what holds; against the record as it is now, and the ledger.
      *
      * @param given as it was read or typed; blanks and line ends in it are passed over
+     * @param known whether somebody signed in asks. For anybody else nothing is judged: a stranger could keep the board busy
+     *     with that. The sign-off is held against the ledger, the record and what the board made of the machine last.
      */
-    Looked verify(byte[] given) {
+    Looked verify(byte[] given, boolean known) {
         chock.signoff.Shop by = workshop();
         byte[] text = new String(given, StandardCharsets.ISO_8859_1).replaceAll("\\s+", "").getBytes(StandardCharsets.ISO_8859_1);
         Optional<Signings.Line> kept = store.read(lines -> lines.signings().byDigest(Canonical.digest(text)));
         byte[] whole = kept.map(line -> store.read(lines -> lines.signings().text(line.id())).getBytes(StandardCharsets.US_ASCII)).orElse(text);
         Optional<Kept> record = SignOff.written(whole).flatMap(signOff -> shop.find(signOff.record().id()));
-        Verification found = new Verifier(TrustList.of(by.trust()), by, judging.book(), clock.instant())
-                .verify(new Verifier.Source("sign-off", whole), record.map(one -> new Verifier.Source(one.id(), bytes(one))).orElse(null));
+        Verifier verifier = new Verifier(TrustList.of(by.trust()), by, judging.book(), clock.instant());
+        Verification looked = (known ? verifier : verifier.comparing()).verify(new Verifier.Source("sign-off", whole), record.map(one -> new Verifier.Source(one.id(), bytes(one))).orElse(null));
+        Verification found = known || looked.signOff() == null || record.isEmpty() ? looked : with(looked, lastJudged(record.get().id(), looked.signOff().gate()));
         watchedWhereSound();
         if (!alarm().isEmpty()) {
-            return new Looked(new Verification(found.title(), Stream.concat(found.things().stream(), Stream.of(new Thing("ledger seen", Holds.NO, alarm()))).toList(), found.signOff(), found.head()), kept.orElse(null));
+            return new Looked(with(found, Stream.of(new Thing("ledger seen", Holds.NO, alarm()))), kept.orElse(null));
         }
         // Should the ledger not carry it yet, this board knows all the same.
         Optional<Signings.Line> gone = kept.filter(Signings.Line::isVoid).filter(line -> found.holds());
-        return new Looked(gone.isEmpty() ? found : new Verification(found.title(), Stream.concat(found.things().stream(),
-                gone.stream().map(line -> new Thing("board", Holds.NO, "It is void since " + line.voidedAt() + ": " + line.why() + "."))).toList(), found.signOff(), found.head()), kept.orElse(null));
+        return new Looked(with(found, gone.stream().map(line -> new Thing("board", Holds.NO, "It is void since " + line.voidedAt() + ": " + line.why() + "."))), kept.orElse(null));
+    }
+
+    private static Verification with(Verification found, Stream<Thing> more) {
+        return new Verification(found.title(), Stream.concat(found.things().stream(), more).toList(), found.signOff(), found.head());
+    }
+
+    /** What holds the gate by what the board made of the machine last; nothing when it is released, or was not sought since. */
+    private Stream<Thing> lastJudged(String machine, String gate) {
+        return store.read(lines -> lines.floor().gates(machine)).stream().filter(one -> one.gate().equals(gate) && !one.released())
+                .map(one -> new Thing("board", one.faults() > 0 ? Holds.NO : Holds.NOT_LOOKED_AT, "As the record is now, this board holds the gate: "
+                        + one.held().stream().map(Summary.Held::check).distinct().collect(Collectors.joining(", ")) + (one.open() > one.held().size() ? " and more." : ".")));
     }
 
     /** @param kept the sign-off in the store, or null */
@@ -461,7 +491,7 @@ final class SigningDesk {
 
     Looked verify(String id) {
         String text = store.read(lines -> lines.signings().find(id).map(line -> lines.signings().text(id))).orElseThrow(Refusal::notFound);
-        return verify(text.getBytes(StandardCharsets.US_ASCII));
+        return verify(text.getBytes(StandardCharsets.US_ASCII), true);
     }
 
     /**

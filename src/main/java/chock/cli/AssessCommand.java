@@ -58,7 +58,7 @@ final class AssessCommand implements Callable<Integer> {
             description = "Judge as of this moment, such as 2026-11-25T12:00; without a zone, on the workshop's clock. Default: now.")
     private AsOf asOf;
 
-    @Mixin private HouseOption house;
+    @Mixin private RuleBookOption house;
 
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfReport.class, defaultValue = "text",
             description = "text, json or html. Default: text.")
@@ -117,7 +117,7 @@ final class AssessCommand implements Callable<Integer> {
         this.gates = asked.gates;
         this.asOf = asked.asOf;
         this.format = asked.format;
-        this.house = new HouseOption();
+        this.house = new RuleBookOption();
         this.shop = new ShopOption();
     }
 
@@ -176,7 +176,7 @@ final class AssessCommand implements Callable<Integer> {
 
     /** With the house that was named, else the one the workshop is bound to. */
     private RuleBook book() {
-        return shop.isGiven(bench) ? Workshop.book(Workshop.of(shop, bench), house, bench) : house.inForce(bench);
+        return shop.isGiven(bench) ? Workshop.book(Workshop.of(shop, bench), house.of(shop), bench) : house.inForce(bench);
     }
 
     private List<String> checks(RuleBook book) {

@@ -206,18 +206,17 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
     }
 
     /**
-     * The rule book with the rules of a house in force.
+     * A rule book with the rules of a house in force.
      *
      * @param house the folder of the house, or null for none
      * @throws UnusableInput when the house is not sound; then none of it is in force
      */
-    RuleBook ruleBook(String house) {
-        RuleBook shipped = ruleBook();
+    static RuleBook with(RuleBook book, String house) {
         if (house == null) {
-            return shipped;
+            return book;
         }
         try {
-            return shipped.with(HouseBook.read(Path.of(house)));
+            return book.with(HouseBook.read(Path.of(house)));
         } catch (InvalidPathException e) {
             throw UnusableInput.of(house, "this is not the name of a folder", "");
         }

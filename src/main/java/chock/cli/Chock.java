@@ -105,7 +105,7 @@ public final class Chock implements Runnable {
         commands.put("note", () -> new NoteCommand(bench));
         commands.put("tag", () -> new TagCommand(bench));
         commands.put("statement", () -> new StatementCommand(bench));
-        commands.put("rules", () -> new RulesCommand(bench));
+        commands.put("rules", () -> RulesCommand.with(bench));
         commands.put("rehearse", () -> new RehearseCommand(bench));
         commands.put("figure", () -> new FigureCommand(bench));
         commands.put("record", () -> new CommandLine(new RecordCommand()).addSubcommand(new RecordCommand.Expand(bench)));

@@ -50,7 +50,7 @@ final class ImpactCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfTable.class, defaultValue = "text", description = "text, json or csv. Default: text.")
     private Format format;
 
-    @Mixin private HouseOption house;
+    @Mixin private RuleBookOption house;
 
     ImpactCommand(Bench bench) {
         this.bench = bench;
@@ -59,7 +59,7 @@ final class ImpactCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (sets == null && days == null && !house.isGiven()) {
-            throw new ParameterException(spec.commandLine(), "What is to be tried? Give --set LIMIT=VALUE, --house DIR or --within DAYS.");
+            throw new ParameterException(spec.commandLine(), "What is to be tried? Give --set LIMIT=VALUE, --house DIR, --rule-book FILE or --within DAYS.");
         }
         if (days != null && (days < 1 || days > LONGEST)) {
             throw new ParameterException(spec.commandLine(), "--within takes 1 to " + LONGEST + " days.");
@@ -72,6 +72,9 @@ final class ImpactCommand implements Callable<Integer> {
             other = other.with(trial.change());
         }
         List<String> what = new ArrayList<>();
+        if (house.pack() != null) {
+            what.add("rule book " + other.version() + " (" + house.pack() + ")");
+        }
         other.house().filter(rules -> house.isGiven()).ifPresent(rules -> what.add("house " + rules.name() + " (" + rules.folder() + ")"));
         trials.forEach(trial -> what.add(trial.words()));
         return judge(book, other, what);

@@ -102,7 +102,7 @@ final class KeysCommand implements Runnable {
         private String file;
         @Option(names = "--name", required = true, paramLabel = "NAME", description = "Full name of its owner.")
         private String name;
-        @Option(names = "--role", required = true, paramLabel = "ROLE", description = "inspector or lead.")
+        @Option(names = "--role", required = true, paramLabel = "ROLE", description = "inspector, lead, or author: packs rule books and signs no release.")
         private String role;
         @Option(names = "--from", paramLabel = "DAY", converter = Day.class, description = "First day it may sign. Default: from now on.")
         private LocalDate from;
@@ -118,10 +118,11 @@ final class KeysCommand implements Runnable {
 
         @Override
         public Integer call() {
-            Role may = Role.of(role).orElseThrow(() -> new ParameterException(spec.commandLine(), "'" + role + "' is not one of inspector, lead"));
+            Role may = Role.of(role).orElseThrow(() -> new ParameterException(spec.commandLine(), "'" + role + "' is not one of inspector, lead, author"));
             Shop workshop = Workshop.of(shop, bench);
             SigningKey lead = KeyFile.read(Bench.path(by), passphrase.ask(bench, by));
             TrustedKey key = Signers.trust(workshop, Bench.path(file), name, may, from, until, lead, bench.clock());
+            PackCommand.keepBesides(workshop, lead, bench);
             bench.print(new Page(bench.bold()).put(0, "Trusted: " + key.name() + " (" + key.role().word() + ") until " + SignOffText.moment(key.until(), workshop.zone()) + ", key " + key.id()).toString());
             return Bench.RELEASED;
         }

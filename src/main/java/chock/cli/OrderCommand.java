@@ -46,7 +46,7 @@ final class OrderCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", converter = Format.OfList.class, defaultValue = "text", description = "text or json. Default: text.")
     private Format format;
 
-    @Mixin private HouseOption house;
+    @Mixin private RuleBookOption house;
 
     OrderCommand(Bench bench) {
         this.bench = bench;

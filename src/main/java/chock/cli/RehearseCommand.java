@@ -49,7 +49,10 @@ final class RehearseCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "text or json; for a plain rehearsal also junit or html. Default: text.")
     private String format;
 
-    @Mixin private HouseOption house;
+    @Option(names = "--rules", paramLabel = "DIR", description = "Rehearse against the rule book in this folder, laid out like rules/ of the project; only systems that differ from those inside the program are compiled. Its *.drl files are code: name only a folder you trust.")
+    private String rules;
+
+    @Mixin private RuleBookOption house;
 
     /** What is asked of the scenarios besides whether they hold. */
     private static final class Question {
@@ -70,7 +73,7 @@ final class RehearseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkUsage();
-        RuleBook book = house.named(bench);
+        RuleBook book = rules == null ? house.named(bench) : PackCommand.of(rules).load();
         ByteArrayOutputStream formed = new ByteArrayOutputStream();
         Rehearsal.Form form = question == null && !format.equals("text") ? Rehearsal.Form.valueOf(format.toUpperCase(Locale.ROOT)) : null;
         Rehearsed rehearsed = Rehearsal.run(book, features(book), form, formed);
@@ -100,6 +103,9 @@ final class RehearseCommand implements Callable<Integer> {
         List<String> known = question == null ? List.of("text", "json", "junit", "html") : List.of("text", "json");
         if (!known.contains(format)) {
             throw new ParameterException(spec.commandLine(), "'" + format + "' is not one of " + String.join(", ", known) + (question == null ? "" : ": junit and html are for a plain rehearsal") + ".");
+        }
+        if (rules != null && house.isGiven()) {
+            throw new ParameterException(spec.commandLine(), "--rules names a whole rule book; leave --house and --rule-book out.");
         }
         if (require && (question == null || !question.coverage)) {
             throw new ParameterException(spec.commandLine(), "--require goes with --coverage.");

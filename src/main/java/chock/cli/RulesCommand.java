@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
@@ -25,7 +26,8 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** The catalogue of checks, or one of them explained. */
-@Command(name = "rules", sortOptions = false, description = "List all checks, or explain one: evidence, limits, sources, what undoes it.")
+@Command(name = "rules", sortOptions = false, synopsisSubcommandLabel = "[pack | keep]",
+        description = "List all checks, or explain one: evidence, limits, sources, what undoes it. Pack a rule book into one signed file, or keep one in the workshop.")
 final class RulesCommand implements Callable<Integer> {
     private final Bench bench;
 
@@ -35,7 +37,7 @@ final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "Check to explain, such as brakes.pad-thickness.")
     private String id;
 
-    @Mixin private HouseOption house;
+    @Mixin private RuleBookOption house;
 
     @Option(names = "--overdue", description = "List the limits due to be looked up again.")
     private boolean overdue;
@@ -48,6 +50,10 @@ final class RulesCommand implements Callable<Integer> {
 
     RulesCommand(Bench bench) {
         this.bench = bench;
+    }
+
+    static CommandLine with(Bench bench) {
+        return new CommandLine(new RulesCommand(bench)).addSubcommand(new PackCommand(bench)).addSubcommand(new PackCommand.Keep(bench));
     }
 
     @Override

@@ -4,6 +4,7 @@ import chock.record.Gate;
 import chock.record.UnusableInput;
 import chock.rulebook.RuleBook;
 import chock.signoff.KeyFile;
+import chock.signoff.RulePacks;
 import chock.signoff.Shop;
 import chock.signoff.SignOffs;
 import chock.signoff.SigningKey;
@@ -56,7 +57,8 @@ final class SignCommand implements Callable<Integer> {
             throw SignOffs.keyStayedClosed(workshop, book, record, bytes, gate, keys, closed, bench.clock());
         }
         SignOffs.Signed signed = SignOffs.sign(workshop, key, book, record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
-        bench.print(SignOffText.signed(signed, bench.bold()));
+        PackCommand.keepBesides(workshop, key, bench);
+        bench.print(SignOffText.signed(signed, RulePacks.isKept(workshop, book.digest()), bench.bold()));
         return Bench.RELEASED;
     }
 }

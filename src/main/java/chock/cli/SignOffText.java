@@ -23,7 +23,7 @@ final class SignOffText {
 
     private SignOffText() { }
 
-    static String signed(SignOffs.Signed signed, boolean bold) {
+    static String signed(SignOffs.Signed signed, boolean kept, boolean bold) {
         SignOff s = signed.signOff();
         Page page = new Page(bold).heading("SIGNED at " + s.gate() + " until " + moment(s.until(), s.clock()));
         page.put(2, "It ends at once when anybody works on the machine.");
@@ -35,6 +35,9 @@ final class SignOffText {
         }
         page.gap().put(0, "Sign-off: ", signed.file().toString());
         page.put(0, "Ledger:   ", "line " + signed.line());
+        if (!kept) {
+            page.put(0, "The rule book is not kept in this workshop, so no later chock can judge this again: a lead keeps it with 'chock rules keep'.");
+        }
         return page.gap().put(0, s.deferral()).toString();
     }
 

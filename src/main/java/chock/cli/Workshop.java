@@ -19,12 +19,12 @@ final class Workshop {
 
     /** The rule book with the house rules the workshop is bound to in force, whether or not they are still those it named, and in its place. */
     static RuleBook book(Shop shop, Bench bench) {
-        return shop.equip(bench.ruleBook(shop.house() == null ? null : shop.house().folder().toString())).at(shop.place());
+        return book(shop, new HouseOption(), bench);
     }
 
     /** The rule book of this workshop, with the house that was named in force in place of its own. */
     static RuleBook book(Shop shop, HouseOption house, Bench bench) {
-        return house.isGiven() ? shop.equip(house.named(bench)).at(shop.place()) : book(shop, bench);
+        return shop.equip(house.named(bench, shop.house() == null ? null : shop.house().folder().toString())).at(shop.place());
     }
 
     /** The same of the workshop whose settings lie there. */

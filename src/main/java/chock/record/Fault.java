@@ -13,6 +13,11 @@ import java.util.Comparator;
  */
 public record Fault(String file, int line, String path, String what, String advice) implements Comparable<Fault> {
 
+    /** The same fault of a file that is named otherwise. */
+    public Fault in(String other) {
+        return new Fault(other, line, path, what, advice);
+    }
+
     @Override
     public int compareTo(Fault other) {
         return Comparator.comparing(Fault::file).thenComparingInt(Fault::line).thenComparing(Fault::path).thenComparing(Fault::what).compare(this, other);

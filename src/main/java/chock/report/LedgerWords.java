@@ -14,6 +14,7 @@ public final class LedgerWords {
             case "voided" -> "voided: a sign-off of " + line.text("record") + ": " + line.text("why");
             case "key-trusted" -> "key trusted: " + line.said().path("key").path("name").asText() + " (" + line.said().path("key").path("role").asText() + "), " + line.said().path("key").path("kid").asText();
             case "key-revoked" -> "key revoked: " + line.text("name") + ", " + line.text("keyId") + ": " + line.text("reason");
+            case "rule-book-kept" -> "rule book kept: " + line.text("ruleBook") + " by " + line.text("name") + ", packed with " + line.text("madeBy");
             case "withdrawn" -> "withdrawn: " + withdrawn(line) + " by " + line.text("name") + ": " + line.text("reason");
             default -> line.kind() + ": a torn line of " + line.text("bytes") + " bytes, kept in " + line.text("kept");
         };

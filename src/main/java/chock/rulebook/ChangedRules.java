@@ -1,6 +1,5 @@
 package chock.rulebook;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -71,7 +70,7 @@ public final class ChangedRules {
         StringBuilder text = new StringBuilder(heads.get(changed.get(0).file()));
         changed.forEach(one -> text.append(one.text()).append("\n\n"));
         Map<String, byte[]> made = RuleCompiler.compile(Map.of("changed/" + changed.get(0).file(), text.toString()));
-        RuleKinds own = RuleKinds.read(new String(made.get(RuleKinds.FILE), StandardCharsets.UTF_8));
+        RuleKinds own = RuleBookLoader.kindsOf(made);
         kinds.merge(changed.get(0).file(), own, RuleKinds::and);
         List<Model> models = RuleBookLoader.modelsOf(made);
         changed.forEach(one -> compiled.put(one, Rules.part(models, one.name()::equals)));

@@ -74,9 +74,8 @@ public record HouseBook(String name, String digest, String folder, SortedMap<Str
         if (name.startsWith(".") || name.endsWith(".md")) {
             return;
         }
-        boolean known = name.equals(NAME) || name.equals(LIMITS) || name.equals(CHECKS) || name.endsWith(".drl");
-        if (Files.isDirectory(file) ? !name.equals(FEATURES) : !known) {
-            faults.add(new Fault(folder + "/" + name, 0, "", "a house folder has no use for this", "Known are house.yaml, limits.yaml, checks.yaml, *.drl, the folder features, and *.md for notes."));
+        if (Files.isDirectory(file) ? !name.equals(FEATURES) : !isKnown(name)) {
+            faults.add(useless(folder + "/" + name));
         } else if (!Files.isDirectory(file)) {
             try {
                 byte[] bytes = Files.size(file) > LARGEST ? null : Files.readAllBytes(file);
@@ -91,6 +90,28 @@ public record HouseBook(String name, String digest, String folder, SortedMap<Str
                 faults.add(new Fault(folder + "/" + name, 0, "", "it cannot be read", ""));
             }
         }
+    }
+
+    /**
+     * A house of which the files are at hand.
+     *
+     * @param folder what it is called in messages
+     * @throws UnusableInput when a house has no use for one of them
+     */
+    public static HouseBook of(String name, String folder, SortedMap<String, String> files) {
+        List<Fault> faults = files.keySet().stream().filter(file -> !isKnown(file)).map(file -> useless(folder + "/" + file)).toList();
+        if (!faults.isEmpty()) {
+            throw new UnusableInput(faults);
+        }
+        return new HouseBook(name, RuleBookLoader.digest(files), folder, files);
+    }
+
+    private static boolean isKnown(String name) {
+        return name.equals(NAME) || name.equals(LIMITS) || name.equals(CHECKS) || name.endsWith(".drl");
+    }
+
+    private static Fault useless(String shown) {
+        return new Fault(shown, 0, "", "a house folder has no use for this", "Known are house.yaml, limits.yaml, checks.yaml, *.drl, the folder features, and *.md for notes.");
     }
 
     /** A house that asks for nothing yet. */

@@ -297,7 +297,7 @@ final class HouseLoader {
         Map<String, String> sources = new LinkedHashMap<>();
         drl.forEach((shown, text) -> sources.put("house/" + shown.substring(shown.lastIndexOf('/') + 1), text));
         try {
-            return RuleBookLoader.rulesWith(RuleCompiler.compile(sources));
+            return RuleBookLoader.with(shipped.rules(), RuleCompiler.compile(sources));
         } catch (RuleCompiler.NotCompiled e) {
             e.messages().forEach(m -> faults.add(new Fault(house.shown(m.file()), line(m), "", m.text(), "Mend the rule; chock.assess.facts holds what it may speak of.")));
         } catch (IllegalArgumentException e) {

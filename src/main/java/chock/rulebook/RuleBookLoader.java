@@ -137,7 +137,7 @@ final class RuleBookLoader {
         CompletableFuture<List<Model>> models = CompletableFuture.supplyAsync(RuleBookLoader::models);
         CompletableFuture<KieBase> asking = models.thenApplyAsync(all -> Rules.asking(all, kinds));
         CompletableFuture<KieBase> proving = models.thenApplyAsync(all -> Rules.proving(all, kinds));
-        return Rules.coming(() -> joined(asking), () -> joined(proving), kinds);
+        return Rules.coming(() -> joined(asking), () -> joined(proving), RuleBookLoader::models, kinds);
     }
 
     static RuleKinds kinds() {
@@ -145,41 +145,52 @@ final class RuleBookLoader {
     }
 
     /**
-     * The shipped rules and those of a house, in one.
+     * Some rules, and those that are compiled just now.
      *
-     * @param house what the compiler made of the house's rules
+     * @param made what the compiler made of them
      */
-    static Rules rulesWith(Map<String, byte[]> house) {
-        return rulesOf(models(), house);
+    static Rules with(Rules before, Map<String, byte[]> made) {
+        return before.and(modelsOf(made), kindsOf(made));
     }
 
-    /** Rules in one, of which some are compiled just now. */
-    static Rules rulesOf(List<Model> models, Map<String, byte[]> house) {
-        models.addAll(modelsOf(house));
-        return Rules.of(models, kinds().and(RuleKinds.read(new String(house.get(RuleKinds.FILE), StandardCharsets.UTF_8))));
+    static RuleKinds kindsOf(Map<String, byte[]> made) {
+        return RuleKinds.read(new String(made.get(RuleKinds.FILE), StandardCharsets.UTF_8));
     }
 
     /** What the compiler made just now of some rules, without the others. */
-    static List<Model> modelsOf(Map<String, byte[]> house) {
-        ClassLoader inMemory = new ClassLoader(RuleBookLoader.class.getClassLoader()) {
-            @Override
-            protected Class<?> findClass(String name) throws ClassNotFoundException {
-                byte[] bytes = house.get(name.replace('.', '/') + ".class");
-                if (bytes == null) {
-                    throw new ClassNotFoundException(name);
-                }
-                return defineClass(name, bytes, 0, bytes.length);
-            }
-        };
+    static List<Model> modelsOf(Map<String, byte[]> compiled) {
+        ClassLoader inMemory = new Compiled(compiled);
         List<Model> models = new ArrayList<>();
-        new String(house.get(RuleCompiler.INDEX), StandardCharsets.UTF_8).lines().forEach(name -> {
+        new String(compiled.get(RuleCompiler.INDEX), StandardCharsets.UTF_8).lines().forEach(name -> {
             try {
                 models.add((Model) inMemory.loadClass(name).getDeclaredConstructor().newInstance());
             } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("the rules of the house cannot be loaded: " + name, e);
+                throw new IllegalStateException("the rules just compiled cannot be loaded: " + name, e);
             }
         });
         return models;
+    }
+
+    /** Classes of rules compiled just now. What is compiled here comes before a class of the same name inside the program. */
+    private static final class Compiled extends ClassLoader {
+        private final Map<String, byte[]> classes;
+
+        Compiled(Map<String, byte[]> classes) {
+            super(RuleBookLoader.class.getClassLoader());
+            this.classes = classes;
+        }
+
+        @Override
+        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+            synchronized (getClassLoadingLock(name)) {
+                byte[] bytes = classes.get(name.replace('.', '/') + ".class");
+                if (bytes == null) {
+                    return super.loadClass(name, resolve);
+                }
+                Class<?> loaded = findLoadedClass(name);
+                return loaded == null ? defineClass(name, bytes, 0, bytes.length) : loaded;
+            }
+        }
     }
 
     static List<Model> models() {

@@ -1,5 +1,6 @@
 package chock.rulebook;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
@@ -25,23 +26,37 @@ public final class Rules {
 
     private final Supplier<KieBase> asking;
     private final Supplier<KieBase> proving;
+    private final Supplier<List<Model>> models;
     private final RuleKinds kinds;
 
-    private Rules(Supplier<KieBase> asking, Supplier<KieBase> proving, RuleKinds kinds) {
+    private Rules(Supplier<KieBase> asking, Supplier<KieBase> proving, Supplier<List<Model>> models, RuleKinds kinds) {
         this.asking = asking;
         this.proving = proving;
+        this.models = models;
         this.kinds = kinds;
     }
 
     static Rules of(Collection<Model> models, RuleKinds kinds) {
-        KieBase asking = asking(models, kinds);
-        KieBase proving = proving(models, kinds);
-        return new Rules(() -> asking, () -> proving, kinds);
+        List<Model> all = List.copyOf(models);
+        KieBase asking = asking(all, kinds);
+        KieBase proving = proving(all, kinds);
+        return new Rules(() -> asking, () -> proving, () -> all, kinds);
     }
 
-    /** Rules that are being made ready while other things are done. */
-    static Rules coming(Supplier<KieBase> asking, Supplier<KieBase> proving, RuleKinds kinds) {
-        return new Rules(asking, proving, kinds);
+    /**
+     * Rules that are being made ready while other things are done.
+     *
+     * @param models what they are made from, read again when rules of a house join them
+     */
+    static Rules coming(Supplier<KieBase> asking, Supplier<KieBase> proving, Supplier<List<Model>> models, RuleKinds kinds) {
+        return new Rules(asking, proving, models, kinds);
+    }
+
+    /** These and others in one, such as those of a house. */
+    Rules and(Collection<Model> others, RuleKinds theirKinds) {
+        List<Model> all = new ArrayList<>(models.get());
+        all.addAll(others);
+        return of(all, kinds.and(theirKinds));
     }
 
     static KieBase asking(Collection<Model> models, RuleKinds kinds) {

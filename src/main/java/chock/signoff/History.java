@@ -29,6 +29,7 @@ public final class History {
     private final List<Refusal> refusals = new ArrayList<>();
     private final Map<String, String> voided = new LinkedHashMap<>();
     private final List<Withdrawal> withdrawals = new ArrayList<>();
+    private final Map<String, String> packs = new HashMap<>();
 
     private History() { }
 
@@ -94,6 +95,7 @@ public final class History {
             case "key-trusted" -> trusted(line);
             case "key-revoked" -> revoked(line);
             case Withdrawal.KIND -> withdrawn(line);
+            case RulePacks.KIND -> kept(line);
             case "signed" -> signed(line);
             case "refused" -> refused(line);
             case "voided" -> voided.putIfAbsent(line.text("signOff"), line.text("why"));
@@ -132,6 +134,15 @@ public final class History {
         withdrawals.add(Withdrawal.of(line));
     }
 
+    private void kept(LedgerLine line) {
+        TrustedKey by = keys.get(line.text("by"));
+        if (by == null || !by.role().mayPackRules() || by.isRevoked() || !by.validAt(line.at()) || !by.name().equals(line.text("name"))) {
+            throw new Misfit("a rule book was kept by somebody who may not");
+        }
+        mustBeSealed(line, by);
+        packs.put(line.text("pack"), line.text("ruleBook"));
+    }
+
     private void mustBeLead(LedgerLine line, TrustedKey by) {
         mustBeLead(line, by, "a key was changed by somebody who is no lead");
     }
@@ -164,7 +175,7 @@ public final class History {
     private void signed(LedgerLine line) {
         JsonNode signer = line.said().path("signer");
         TrustedKey key = keys.get(signer.path("keyId").asText());
-        if (key == null || key.isRevoked() || !key.validAt(line.at()) || !key.name().equals(signer.path("name").asText())) {
+        if (key == null || !key.role().maySignReleases() || key.isRevoked() || !key.validAt(line.at()) || !key.name().equals(signer.path("name").asText())) {
             throw new Misfit("it was signed with a key that was not trusted then");
         }
         mustBeSealed(line, key);
@@ -213,6 +224,11 @@ public final class History {
 
     Optional<Signing> signing(String digest) {
         return signings.stream().filter(s -> s.digest().equals(digest)).findFirst();
+    }
+
+    /** Of each rule book that is kept: by the digest of its file, that of the rule book. */
+    Map<String, String> packs() {
+        return Map.copyOf(packs);
     }
 
     /** What was withdrawn, oldest first. */

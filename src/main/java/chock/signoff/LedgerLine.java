@@ -37,7 +37,7 @@ public record LedgerLine(String digest, ObjectNode said) {
         return Instant.parse(said.path("at").asText());
     }
 
-    /** {@code signed}, {@code refused}, {@code voided}, {@code key-trusted}, {@code key-revoked}, {@code withdrawn} or {@code recovered}. */
+    /** {@code signed}, {@code refused}, {@code voided}, {@code key-trusted}, {@code key-revoked}, {@code withdrawn}, {@code rule-book-kept} or {@code recovered}. */
     public String kind() {
         return said.path("kind").asText();
     }

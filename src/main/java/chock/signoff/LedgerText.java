@@ -25,7 +25,7 @@ import java.util.Set;
  */
 record LedgerText(List<LedgerLine> lines, int bad, String why, byte[] torn, long sound) {
     private static final ObjectReader STRICT = JsonMapper.builder().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION).build().readerFor(JsonNode.class);
-    private static final Set<String> KINDS = Set.of("signed", "refused", "voided", "key-trusted", "key-revoked", Withdrawal.KIND, "recovered");
+    private static final Set<String> KINDS = Set.of("signed", "refused", "voided", "key-trusted", "key-revoked", Withdrawal.KIND, RulePacks.KIND, "recovered");
 
     static LedgerText parse(byte[] bytes) {
         List<LedgerLine> lines = new ArrayList<>();

@@ -38,6 +38,9 @@ public final class Signers {
             throw new NotSigned("this key (" + key.id() + ") is not on the trust list " + shop.trust() + ". A lead puts it there with 'chock keys trust'");
         }
         mustBeValid(known, now);
+        if (!known.role().maySignReleases()) {
+            throw new NotSigned(known.name() + " is " + known.role().word() + ": whoever writes rules signs no release with that key");
+        }
         return known;
     }
 
@@ -107,7 +110,7 @@ public final class Signers {
         mustBeLead(trust, lead, now);
     }
 
-    private static void mustBeLead(TrustList trust, SigningKey lead, Instant now) {
+    static void mustBeLead(TrustList trust, SigningKey lead, Instant now) {
         TrustedKey by = trust.key(lead.id()).orElseThrow(() -> new NotSigned("the key given with --by (" + lead.id() + ") is not on the trust list; only a lead changes it"));
         mustBeValid(by, now);
         if (by.role() != Role.LEAD) {

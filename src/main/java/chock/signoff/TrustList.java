@@ -20,6 +20,8 @@ import java.util.Optional;
 /** Whose keys are believed: a JWK Set (RFC 7517) that says of each key whose it is and for how long. */
 public final class TrustList {
     private static final String FORM = "trust/1";
+    /** The same, and may name rule authors besides. */
+    private static final String WITH_AUTHORS = "trust/2";
 
     private final Map<String, TrustedKey> keys;
 
@@ -47,8 +49,11 @@ public final class TrustList {
         List<TrustedKey> keys = new ArrayList<>();
         Sheet sheet = Sheet.one(file, new String(bytes, StandardCharsets.UTF_8), faults);
         if (sheet != null) {
-            form(sheet, FORM);
+            boolean authors = WITH_AUTHORS.equals(sheet.as("chock", TrustList::form));
             sheet.sheets("keys").forEach(one -> key(one).ifPresent(key -> {
+                if (key.role() == Role.AUTHOR && !authors) {
+                    one.fault("role", "author is no role in a list of the form " + FORM, "Write chock: " + WITH_AUTHORS + ".");
+                }
                 if (keys.stream().anyMatch(k -> k.id().equals(key.id()))) {
                     one.fault("kid", "this key stands twice", "Keep one of them.");
                 }
@@ -60,6 +65,13 @@ public final class TrustList {
             throw new UnusableInput(faults);
         }
         return new TrustList(keys);
+    }
+
+    private static String form(String word) {
+        if (!word.equals(FORM) && !word.equals(WITH_AUTHORS)) {
+            throw new IllegalArgumentException("'" + word + "': write " + WITH_AUTHORS + " or " + FORM + ", the only forms this program reads");
+        }
+        return word;
     }
 
     static void form(Sheet sheet, String form) {
@@ -123,7 +135,8 @@ public final class TrustList {
 
     /** The file, with a line end. */
     byte[] bytes() {
-        ObjectNode node = new JsonMapper().createObjectNode().put("chock", FORM);
+        boolean authors = keys.values().stream().anyMatch(key -> key.role() == Role.AUTHOR);
+        ObjectNode node = new JsonMapper().createObjectNode().put("chock", authors ? WITH_AUTHORS : FORM);
         ArrayNode all = node.putArray("keys");
         keys.values().forEach(key -> all.add(key.jwk()));
         return Pretty.bytes(node);

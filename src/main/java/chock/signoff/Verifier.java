@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Says of a sign-off, or of the seal from its paper, what holds. Asks nobody outside. */
@@ -33,6 +34,7 @@ public final class Verifier {
     private final Shop shop;
     private final RuleBook book;
     private final Instant asOf;
+    private final boolean judging;
     private final List<Thing> things = new ArrayList<>();
 
     /**
@@ -42,10 +44,20 @@ public final class Verifier {
      * @param asOf the moment it is to hold at
      */
     public Verifier(TrustList trust, Shop shop, RuleBook book, Instant asOf) {
+        this(trust, shop, book, asOf, true);
+    }
+
+    private Verifier(TrustList trust, Shop shop, RuleBook book, Instant asOf, boolean judging) {
         this.trust = trust;
         this.shop = shop;
         this.book = book;
         this.asOf = asOf;
+        this.judging = judging;
+    }
+
+    /** The same without judging anything again: for whoever asks without being known. The sign-off is held against the ledger and the record alone. */
+    public Verifier comparing() {
+        return new Verifier(trust, shop, book, asOf, false);
     }
 
     /** A file to look at. */
@@ -95,7 +107,7 @@ public final class Verifier {
             add("record", Holds.NOT_LOOKED_AT, "The record was not given, so nobody looked whether it is the one signed, or whether anything was written since.");
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(whole) + "; without the record nothing was judged again.");
         } else {
-            record(whole, record);
+            record(whole, record, history, found);
         }
         if (shop != null) {
             ledger(history, said, whole, seal, found);
@@ -174,7 +186,7 @@ public final class Verifier {
         }
     }
 
-    private void record(SignOff signOff, Source source) {
+    private void record(SignOff signOff, Source source, History history, Optional<History.Signing> found) {
         RecordVersion version;
         JobRecord plain;
         JobRecord record;
@@ -200,12 +212,23 @@ public final class Verifier {
                 : "The record says what the one signed said; its file has been laid out otherwise since (comments, blanks, quotes)."
                 : difference.added().isEmpty() && difference.changed().isEmpty() ? "The record says what the one signed said, in another order."
                 : "Everything that was signed stands in the record unchanged; it has been added to since.");
+        if (!judging) {
+            since(signOff, record, difference, signOff.criticalPoints());
+            add("rule book", found.isPresent() ? Holds.YES : Holds.NOT_LOOKED_AT, ruleBook(signOff) + (found.isPresent() ? " when it was signed; the ledger has this very sign-off, so its findings are those of then. Nothing was judged again here."
+                    : "; nothing was judged again here."));
+            return;
+        }
         // What was found out about an instrument since then voids it below; the findings signed are those of that moment.
         JobRecord then = asSigned(signOff, book.heldAgainstRegister(plain, signOff.judged()));
         RuleBook there = book.at(signOff.place() == null ? null : signOff.place().position());
         Rejudged rejudged = new Rejudged(then, Assessor.assess(then, there, List.of(Gate.of(signOff.gate()).orElseThrow()), signOff.judged()), book);
         since(signOff, record, difference, rejudged.criticalPoints(signOff));
-        again(signOff, rejudged, RecordVersion.digestWithout(source.name(), source.bytes(), difference.added()).equals(signOff.record().digest()));
+        again(signOff, rejudged, shop == null ? null : replay(signOff, source, at, history), RecordVersion.digestWithout(source.name(), source.bytes(), difference.added()).equals(signOff.record().digest()));
+    }
+
+    /** Judging by the rule book signed by, done when it is wanted. */
+    private Supplier<Replay.Result> replay(SignOff signOff, Source source, Instant at, History history) {
+        return () -> new Replay(shop, history, signOff).run(kept -> asSigned(signOff, kept.heldAgainstRegister(RecordReader.read(source.name(), source.bytes(), kept.vocabulary(), at), signOff.judged())));
     }
 
     /** What the sign-off says of the record otherwise than the record does. */
@@ -268,7 +291,7 @@ public final class Verifier {
         return "It was judged by rule book " + signOff.ruleBook().version() + " (" + signOff.ruleBook().digest() + ")";
     }
 
-    private void again(SignOff signOff, Rejudged rejudged, boolean same) {
+    private void again(SignOff signOff, Rejudged rejudged, Supplier<Replay.Result> replay, boolean same) {
         boolean own = signOff.ruleBook().digest().equals(book.digest());
         if (own && same) {
             List<String> differences = rejudged.differences(signOff);
@@ -280,12 +303,21 @@ public final class Verifier {
         List<String> faults = rejudged.faults();
         if (!faults.isEmpty()) {
             add("rule book", Holds.NO, ruleBook(signOff) + "; by the rule book at hand the same record has a fault: " + String.join(", ", faults) + ".");
-            return;
+        } else if (own) {
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + ", the one at hand; only the very record signed can be judged again by it.");
+        } else if (!same) {
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; only the very record signed can be judged again by it." + today(rejudged));
+        } else if (replay == null) {
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; this chock has another, and judges nothing again by it." + today(rejudged));
+        } else {
+            Replay.Result result = replay.get();
+            add("rule book", result.holds(), ruleBook(signOff) + result.says() + today(rejudged));
         }
+    }
+
+    private static String today(Rejudged rejudged) {
         List<String> open = rejudged.open();
-        String today = open.isEmpty() ? " By the rule book at hand the same record is released." : " By the rule book at hand it would be held: " + String.join(", ", open) + ".";
-        add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + (own ? ", the one at hand; only the very record signed can be judged again by it."
-                : "; this chock has another, and judges nothing again by it." + today));
+        return open.isEmpty() ? " By the rule book at hand the same record is released." : " By the rule book at hand it would be held: " + String.join(", ", open) + ".";
     }
 
     private static Optional<History.Signing> found(History history, Said said, SignOff whole, String digest) {

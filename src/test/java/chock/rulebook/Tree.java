@@ -3,7 +3,6 @@ package chock.rulebook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -30,7 +29,9 @@ public final class Tree {
                 }
             }
         }
-        return new RuleBookLoader(RuleBook.shipped().vocabulary().points()).load(files, () -> RuleBookLoader.rulesOf(new ArrayList<>(), compiled(drl)));
+        Map<String, byte[]> made = compiled(drl);
+        Rules compiled = Rules.of(RuleBookLoader.modelsOf(made), RuleBookLoader.kinds().and(RuleBookLoader.kindsOf(made)));
+        return new RuleBookLoader(RuleBook.shipped().vocabulary().points()).load(files, () -> compiled);
     }
 
     // Under a package of their own, or the class loader would find the shipped ones first.
