@@ -388,6 +388,15 @@ final class Bench {
         entries.set(entries.size() - 1, new Entry(e.id(), e.at(), e.by(), e.deed(), e.point(), e.what(), e.is(), e.with(), e.corrects(), words, e.note(), is, e.dangers(), e.line()));
     }
 
+    /** Leaves the time of day out of the last entry. */
+    void forgetTheTime() {
+        if (entries.isEmpty()) {
+            throw new NotUnderstood("write an entry before its time is left out");
+        }
+        Entry e = entries.remove(entries.size() - 1);
+        entries.add(at(e, new Moment(e.at().date(), null, ZONE)));
+    }
+
     /** Puts a note on the last entry. */
     void note(String words, NoteIs is) {
         if (entries.isEmpty()) {

@@ -364,6 +364,12 @@ public final class BenchSteps {
         open().close(by, ago);
     }
 
+    @Given("nobody wrote the time of it")
+    @Explained(value = "The entry before has its day, and no time of day.", example = "nobody wrote the time of it")
+    public void untimed() {
+        open().forgetTheTime();
+    }
+
     @Given("the reason was {string}")
     @Explained(value = "The reason of the correction before, or the cause found by the examination before; its writer does not say what it is.", example = "the reason was \"it still knocks when hot\"")
     public void reason(String words) {
