@@ -149,6 +149,7 @@ Feature: A known fault closes every gate it bears on
       And fuel/tank seen tank-content fuel-left
       And fuel/tank seen tank-content empty
       Then the on-show is closed by fuel.leak
+      And handover.tank-drained is fault
 
     Scenario: acid, and the battery taken out
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -336,6 +337,32 @@ Feature: A known fault closes every gate it bears on
       And machine measured mass-with-rider 260 kg ± 2 kg 2 days ago
       And front-brake was repaired 1 day ago
       Then brakes.efficiency-single is stale at front-brake/control
+      And the road-test is not closed by brakes.efficiency-single
+
+    Scenario Outline: measured again
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 300 N ± 30 N 500 days ago
+      And front-brake/control measured braking-force 900 N ± 30 N <ago> days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg <ago> days ago
+      Then brakes.efficiency-single is <state> at front-brake/control
+
+      Examples:
+        | ago | state |
+        | 2   | met   |
+        | 400 | stale |
+
+    Scenario: heard of long ago, and never measured
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control told braking-force 300 N 400 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 400 days ago
+      Then brakes.efficiency-single is stale at front-brake/control
+
+    Scenario: measured long ago, and heard of since
+      Given a motorcycle with a cable drum in front and no brake behind
+      And front-brake/control measured braking-force 300 N ± 30 N 400 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 400 days ago
+      And front-brake/control told braking-force 900 N 300 days ago
+      Then brakes.efficiency-single is fault at front-brake/control
 
     Scenario: the meter was out of tolerance
       Given a motorcycle with a cable drum in front and no brake behind

@@ -275,4 +275,5 @@ Feature: Every fault has its way out
       And rear-brake/control measured braking-force 700 N ± 10 N 3 days ago
       And machine measured mass-with-rider 246 kg ± 1 kg 3 days ago
       And front-brake was bedded 1 day ago
+      And rear-brake was bedded 1 day ago
       Then brakes.efficiency-both is met

@@ -4,7 +4,7 @@ package chock.rulebook;
  * A rule with one of its conditions changed.
  *
  * @param rule name of the rule
- * @param what what was changed, in a few words
+ * @param what what was changed, in a few words that no other change of the rule has
  * @param file name of its file, such as {@code evidence/evidence.drl}
  * @param line line of the condition
  * @param text the changed rule, under a name of its own

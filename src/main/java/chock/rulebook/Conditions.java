@@ -120,6 +120,12 @@ final class Conditions {
 
     private void add(String what, BaseDescr part, String changed) {
         String name = rule.getName() + "~" + (all.size() + 1);
-        all.add(new ChangedRule(rule.getName(), what, file, part.getLine(), changed.replace("\"" + rule.getName() + "\"\nwhen", "\"" + name + "\"\nwhen"), name));
+        all.add(new ChangedRule(rule.getName(), toldApart(what), file, part.getLine(), changed.replace("\"" + rule.getName() + "\"\nwhen", "\"" + name + "\"\nwhen"), name));
+    }
+
+    // One rule may ask the same of several things.
+    private String toldApart(String what) {
+        long before = all.stream().filter(one -> one.what().equals(what) || one.what().startsWith(what + ", the ")).count();
+        return before == 0 ? what : what + ", the " + (before + 1) + (before == 1 ? "nd" : before == 2 ? "rd" : "th");
     }
 }
