@@ -11,7 +11,17 @@ Feature: the law of a place that is not in the rule book, as the record has it
       And the territory is FR
       Then record.territory is missing
       And it says "this rule book holds no local code for FR, only that of European Union (EU)"
+      And it does not say "holds no local code for FR;"
       And the road-test is blocked
+      And record.plausible is met
+
+    Scenario: nothing is known of it at all
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is JP
+      Then record.territory is missing
+      And it says "this rule book holds no local code for JP"
+      And it does not say "only that of"
+      And record.plausible is met
 
     Scenario: with all of it settled the machine is released
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -21,7 +31,11 @@ Feature: the law of a place that is not in the rule book, as the record has it
       And a machine ready for road-test
       Then record.territory is met
       And it says "to be ridden in FR, under the law there as the record has it"
-      And it notes "the law of FR is not in this rule book and nobody checked it here; the record has it from Vehicle Order 1967 (text of 2025-11-25), read by Ida Marrow, seconded by Tom Fell"
+      And it does not say "European Union"
+      And it notes nothing but "the law of FR is not in this rule book and nobody checked it here; the record has it from Vehicle Order 1967 (text of 2025-11-25), read by Ida Marrow, seconded by Tom Fell"
+      And record.plausible is met
+      And it does not say "to be ridden"
+      And it notes nothing
       And the road-test is released
 
     Scenario: a territory of which the rule book has nothing
@@ -49,7 +63,20 @@ Feature: the law of a place that is not in the rule book, as the record has it
       Then record.territory is missing
       And it says "the record does not settle all of the law of FR: open for tyres.alignment."
       And tyres.alignment is missing
+      And record.plausible is met
       And the road-test is blocked
+
+    Scenario: two limits that it leaves open
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the territory is FR
+      And the local law sets tyres.alignment at most 50 mm in "Vehicle Order 1967"
+      And the local law sets tyres.tread-depth at least 1.6 mm in "Vehicle Order 1967"
+      And the local law sets no other limit in "Vehicle Order 1967"
+      And the record has no local law on tyres.alignment
+      And the record has no local law on tyres.tread-depth
+      Then record.territory is missing
+      And it says "open for tyres.alignment, tyres.tread-depth."
+      And it does not say "open for tyres.tread-depth"
 
     Scenario: a limit that is asked because no law is known
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -59,6 +86,7 @@ Feature: the law of a place that is not in the rule book, as the record has it
       And the record has no local law on controls.speedometer
       Then record.territory is missing
       And it says "open for controls.speedometer."
+      And record.plausible is met
 
     Scenario: what one person alone has read settles nothing
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -86,7 +114,11 @@ Feature: the law of a place that is not in the rule book, as the record has it
       And front-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       And rear-wheel/tyre measured tread-depth 3.4 mm ± 0.2 mm
       Then record.territory is met
-      And it notes "the law of GB is in this rule book: what the record has under local-law settles nothing"
+      And it does not say "as the record has it"
+      And it notes nothing but "the law of GB is in this rule book: what the record has under local-law settles nothing"
+      And record.plausible is met
+      And it does not say "to be ridden"
+      And it notes nothing
       And tyres.tread-depth is met
 
     Scenario: a code that is no country's stays a fault
@@ -94,6 +126,8 @@ Feature: the law of a place that is not in the rule book, as the record has it
       And the territory is XX-12
       And the local law sets no other limit in "Vehicle Order 1967"
       Then record.territory is fault
+      And it says "XX-12 is no country's code"
+      And record.plausible is met
 
   @tyres.tread-depth
   Rule: Its numbers stand beside all others, and the strictest decides
