@@ -12,6 +12,7 @@ Feature: the law of a place that is not in the rule book, as the record has it
       Then record.territory is missing
       And it says "this rule book holds no local code for FR, only that of European Union (EU)"
       And it does not say "holds no local code for FR;"
+      And it does not say "the record does not settle"
       And the road-test is blocked
       And record.plausible is met
 
