@@ -244,7 +244,7 @@ Feature: What is said of one thing says nothing of another
       And the maker says electrics.coil-primary at least 4.0 Ω
       Then electrics.coil-primary is met
 
-    Scenario: nor does one whose companion was read with a thermometer that was found out
+    Scenario: a later pair is not hidden by an older one because its thermometer was found out
       Given ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 7 days ago
       And ignition/cylinder-1/coil measured primary-resistance 4.8 Ω ± 0.4 Ω 7 days ago
       And a multimeter is taken from here on
@@ -253,7 +253,7 @@ Feature: What is said of one thing says nothing of another
       And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 2 days ago
       And the instrument was found out of tolerance 1 day ago
       And the maker says electrics.coil-primary at least 4.0 Ω
-      Then electrics.coil-primary is met
+      Then electrics.coil-primary is doubt
 
     Scenario: two coils, and the temperature of one is not that of the other
       Given the engine has 2 cylinders
@@ -374,7 +374,23 @@ Feature: What is said of one thing says nothing of another
       And front-brake told braking-force 900 N 3 days ago
       And there was the defect "pulls to one side"
       And front-brake was bedded 1 day ago
-      Then brakes.efficiency-both is doubt
+      Then brakes.efficiency-both is fault
+
+    Scenario: a weak brake measured later is not hidden by an older good reading because its instrument was found out
+      Given front-brake/control measured braking-force 1000 N ± 10 N 5 days ago
+      And rear-brake/control measured braking-force 700 N ± 10 N 5 days ago
+      And machine measured mass-with-rider 246 kg ± 1 kg 5 days ago
+      And another instrument is taken from here on
+      And front-brake/control measured braking-force 200 N ± 10 N 2 days ago
+      And the instrument was found out of tolerance 1 day ago
+      Then brakes.efficiency-both is fault
+
+    Scenario: work that may have come before an old date was read at the wrong place does not end the question
+      Given front-brake/hydraulic/hose was replaced 2 hours ago
+      And front-brake seen date-mark 2001-03 1 hour ago
+      And nobody wrote the time of it
+      And front-brake/hydraulic/hose seen date-mark 2024-05 30 minutes ago
+      Then brakes.hose-age is fault at front-brake/hydraulic/hose
 
   Rule: Each check has the worst of what was found of it, and of nothing else
 
