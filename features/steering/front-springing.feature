@@ -528,6 +528,40 @@ Feature: Front fork and springing
         | front-fork/links  | torqued   |
         | machine           | damaged   |
 
+    Scenario Outline: links and leaf springs of other forks
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing <fork>
+      And front-fork/links tried link-play <found>
+      And front-fork/spring seen fork-spring whole
+      Then steering.girder is <state>
+      And fasteners.girder-spindles is missing
+      And steering.fork-legs is not applicable
+      And steering.fork-seal is not applicable
+      And fasteners.yoke-clamps is not applicable
+      And oil.fork is not applicable
+
+      Examples:
+        | fork          | found  | state |
+        | leading-link  | none   | met   |
+        | leading-link  | knocks | fault |
+        | trailing-link | none   | met   |
+        | trailing-link | felt   | fault |
+        | leaf-spring   | none   | met   |
+        | leaf-spring   | tight  | fault |
+
+    Scenario Outline: nobody rocked the links of another fork
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has front-springing <fork>
+      And a machine ready for road-test
+      And nothing is written for steering.girder
+      Then the road-test is blocked by steering.girder alone
+
+      Examples:
+        | fork          |
+        | leading-link  |
+        | trailing-link |
+        | leaf-spring   |
+
     Scenario: not asked of a telescopic fork
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then steering.girder is not applicable

@@ -158,6 +158,21 @@ Feature: Swing arm and rear springing
       And rear-fork/pivot measured side-play 0.4 mm ± 0.1 mm
       Then steering.swing-arm is met
 
+    Scenario: a fork on a leaf spring turns on a pivot as well
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has rear-springing leaf-spring
+      Then steering.swing-arm is missing
+      And fasteners.swing-arm is missing
+      And steering.rear-dampers is not applicable
+      And fasteners.rear-dampers is not applicable
+
+    Scenario: not asked of a sprung hub
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the equipment has rear-springing sprung-hub
+      Then steering.swing-arm is not applicable
+      And fasteners.swing-arm is not applicable
+      And steering.rear-travel is missing
+
     Scenario: not asked of plungers
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has rear-springing plunger

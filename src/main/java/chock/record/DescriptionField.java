@@ -30,6 +30,7 @@ public final class DescriptionField {
     private final Function<Machine, Object> value;
     private final List<String> values;
     private final boolean amount;
+    private final Map<String, Integer> laterWords;
 
     /** Turns a text into a value, or into null and a fault. */
     private interface Reader {
@@ -37,11 +38,16 @@ public final class DescriptionField {
     }
 
     private DescriptionField(String name, Reader reader, Function<Machine, Object> value, List<String> values, boolean amount) {
+        this(name, reader, value, values, amount, Map.of());
+    }
+
+    private DescriptionField(String name, Reader reader, Function<Machine, Object> value, List<String> values, boolean amount, Map<String, Integer> laterWords) {
         this.name = name;
         this.reader = reader;
         this.value = value;
         this.values = values;
         this.amount = amount;
+        this.laterWords = laterWords;
     }
 
     /** Names of all fields, in the order of the description. */
@@ -56,6 +62,11 @@ public final class DescriptionField {
     /** Every value of a field that is one of a few words, and the usual ones of a count, or an empty list for an amount or a text; empty as well for no field. */
     public static List<String> valuesOf(String name) {
         return named(name).map(f -> f.values).orElse(List.of());
+    }
+
+    /** The words of a field that a form after the first brought, each with that form. */
+    static Map<String, Integer> laterWords(String name) {
+        return named(name).map(f -> f.laterWords).orElse(Map.of());
     }
 
     /** Every field of a machine as a record writes it, and the year it was built, which no work changes. */
@@ -151,7 +162,17 @@ public final class DescriptionField {
     }
 
     private static <E extends Enum<E>> DescriptionField word(String name, Class<E> kind, Function<Machine, E> of) {
-        return new DescriptionField(name, (read, path, text) -> read.choice(path, text, kind), of::apply, Reading.spellings(kind), false);
+        return new DescriptionField(name, (read, path, text) -> read.choice(path, text, kind), of::apply, Reading.spellings(kind), false, laterWords(kind));
+    }
+
+    private static <E extends Enum<E>> Map<String, Integer> laterWords(Class<E> kind) {
+        Map<String, Integer> later = new LinkedHashMap<>();
+        for (java.lang.reflect.Field constant : kind.getFields()) {
+            if (constant.isAnnotationPresent(Since.class)) {
+                later.put(Reading.spelled(Enum.valueOf(kind, constant.getName())), constant.getAnnotation(Since.class).value());
+            }
+        }
+        return Collections.unmodifiableMap(later);
     }
 
     /**

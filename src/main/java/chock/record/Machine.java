@@ -92,10 +92,24 @@ public record Machine(String marque, String model, String frameNumber, String en
     public enum Clutch { CABLE, HYDRAULIC, NONE }
 
     /** What the front wheel is sprung by. */
-    public enum FrontSpringing { TELESCOPIC_FORK, GIRDER, RIGID }
+    public enum FrontSpringing {
+        TELESCOPIC_FORK, GIRDER, @Since(2) LEADING_LINK, @Since(2) TRAILING_LINK, @Since(2) LEAF_SPRING, RIGID;
+
+        /** Whether the wheel moves on links or arms with pivots and a spring of their own, instead of in sliding legs. */
+        public boolean hasLinks() {
+            return this == GIRDER || this == LEADING_LINK || this == TRAILING_LINK || this == LEAF_SPRING;
+        }
+    }
 
     /** What the rear wheel is sprung by. */
-    public enum RearSpringing { TWIN_DAMPERS, SINGLE_DAMPER, PLUNGER, RIGID }
+    public enum RearSpringing {
+        TWIN_DAMPERS, SINGLE_DAMPER, PLUNGER, @Since(2) LEAF_SPRING, @Since(2) SPRUNG_HUB, RIGID;
+
+        /** Whether the wheel is held by a fork that turns on a pivot. */
+        public boolean hasPivot() {
+            return this == TWIN_DAMPERS || this == SINGLE_DAMPER || this == LEAF_SPRING;
+        }
+    }
 
     /**
      * What it carries.

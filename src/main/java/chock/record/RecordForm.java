@@ -57,6 +57,20 @@ public final class RecordForm {
         }
     }
 
+    /** Refuses a word of the description that a later form brought, in a file of an earlier one. */
+    static void refuseLaterWords(String chock, Machine machine, Faults faults) {
+        int form = of(chock);
+        if (form == 0 || form == NEWEST || faults.any()) {
+            return;
+        }
+        machine.fields().forEach((field, word) -> {
+            int since = DescriptionField.laterWords(field).getOrDefault(word, 1);
+            if (since > form) {
+                faults.add("machine." + field, Faults.quoted(word) + " is a word of " + name(since) + ", and this file is " + chock, "Write " + name(since) + " on the first line to use this");
+            }
+        });
+    }
+
     private static int since(String path) {
         String key = path.substring(path.lastIndexOf('.') + 1);
         // Most keys of a file are of the first form; their paths need not be taken apart.

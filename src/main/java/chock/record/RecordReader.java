@@ -141,6 +141,9 @@ public final class RecordReader {
     private static JobRecord record(Raw.Job raw, Reading read, Map<String, Integer> lines) {
         ZoneId zone = read.zone("zone", raw.zone());
         Machine described = raw.machine() == null ? null : new MachineReading(read).machine(raw.machine());
+        if (described != null) {
+            RecordForm.refuseLaterWords(raw.chock(), described, read.faults);
+        }
         List<Person> people = people(orNone(raw.people()), read);
         Boolean onePerson = read.yesNo("one-person", raw.onePerson());
         if (Boolean.TRUE.equals(onePerson) && people.size() > 1) {

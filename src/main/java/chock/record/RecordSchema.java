@@ -1,6 +1,7 @@
 package chock.record;
 
 import chock.quantity.Unit;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -8,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -75,23 +77,29 @@ public final class RecordSchema {
             ObjectNode then = nodes.objectNode();
             RecordForm.keysSince().forEach((path, since) -> {
                 if (since > before) {
-                    forbid(then, path);
+                    forbid(then, path, nodes.booleanNode(false));
                 }
             });
+            for (String field : DescriptionField.names()) {
+                List<String> later = DescriptionField.laterWords(field).entrySet().stream().filter(word -> word.getValue() > before).map(Map.Entry::getKey).toList();
+                if (!later.isEmpty()) {
+                    forbid(then, "machine." + field, nodes.objectNode().set("not", oneOf(later, "Words of a later form.")));
+                }
+            }
             rules.add(ifThen(when, then));
         }
         return rules;
     }
 
-    private static void forbid(ObjectNode at, String path) {
+    private static void forbid(ObjectNode at, String path, JsonNode rule) {
         String first = path.split("\\.", 2)[0];
         boolean list = first.endsWith("[]");
         ObjectNode keys = at.withObjectProperty("properties");
         if (path.equals(first)) {
-            keys.put(first, false);
+            keys.set(first, rule);
         } else {
             ObjectNode below = keys.withObjectProperty(list ? first.substring(0, first.length() - 2) : first);
-            forbid(list ? below.withObjectProperty("items") : below, path.substring(first.length() + 1));
+            forbid(list ? below.withObjectProperty("items") : below, path.substring(first.length() + 1), rule);
         }
     }
 

@@ -23,6 +23,15 @@ class FurtherReadingTest {
         assertThat(read("").further()).isEqualTo(new Machine.Further(Machine.Battery.UNKNOWN, true, null));
     }
 
+    @ParameterizedTest
+    @CsvSource({"front-springing, telescopic-fork, leading-link", "front-springing, telescopic-fork, leaf-spring", "rear-springing, twin-dampers, sprung-hub"})
+    void aWordOfTheSecondFormIsRefusedInTheFirst(String key, String before, String word) {
+        String second = Words.good().replace(key + ": " + before, key + ": " + word);
+        assertThat(Words.read(second).machine().fields()).containsEntry("equipment." + key, word);
+        assertThatThrownBy(() -> Words.read(second.replace("job-record/2", "job-record/1").replaceAll(", seq: \\d+", "").replaceAll("(?m)^.*done: torqued.*\n", ""))).isInstanceOf(UnusableInput.class)
+                .hasMessageContaining("machine.equipment." + key + ": '" + word + "' is a word of job-record/2, and this file is job-record/1. Write job-record/2 on the first line to use this");
+    }
+
     @Test
     void whatIsWrittenIsRead() {
         assertThat(read("  battery: sealed\n  generator: no\n  laid-up-since: 1998\n").further())

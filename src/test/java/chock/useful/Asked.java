@@ -183,9 +183,11 @@ final class Asked {
         // Chassis and drive
         say("every machine with a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
         say("every leg of a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
-        say("every girder fork", (s, e, i) -> s.is("equipment.front-springing", "girder"));
+        say("every girder fork, and every fork with leading links, trailing links or a leaf spring", (s, e, i) -> s.is("equipment.front-springing", "girder", "leading-link", "trailing-link", "leaf-spring"));
+        say("every machine with a leaf spring behind", (s, e, i) -> s.is("equipment.rear-springing", "leaf-spring"));
+        say("every machine with a sprung hub", (s, e, i) -> s.is("equipment.rear-springing", "sprung-hub"));
         say("every machine with a sprung front wheel", (s, e, i) -> !s.is("equipment.front-springing", "rigid"));
-        say("every machine with a swing arm", (s, e, i) -> s.is("equipment.rear-springing", "twin-dampers", "single-damper"));
+        say("every machine with a swing arm", (s, e, i) -> s.is("equipment.rear-springing", "twin-dampers", "single-damper", "leaf-spring"));
         say("every machine with one or two rear dampers", (s, e, i) -> s.is("equipment.rear-springing", "twin-dampers", "single-damper"));
         say("every machine with plunger springing", (s, e, i) -> s.is("equipment.rear-springing", "plunger"));
         say("every machine with a sprung rear wheel", (s, e, i) -> !s.is("equipment.rear-springing", "rigid"));
