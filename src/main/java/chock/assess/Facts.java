@@ -43,7 +43,7 @@ final class Facts {
         List<Object> parts = new ArrayList<>();
         Machine m = record.machine();
         parts.add(new MachineFact(m.kind(), m.built().getValue(), m.firstRegistered(), m.linkedBrakes(), m.seats(), m.volts(), m.drive(), record.territory(), m.topSpeed(),
-                m.history() == Machine.History.KNOWN, m.further()));
+                m.history() == Machine.History.KNOWN, m.further(), m.parts()));
         parts.add(new EngineFact(m.engine().cycle(), m.engine().displacement(), m.engine().cylinders(), m.engine().oiling(), m.engine().ignition(), m.engine().cooling()));
         parts.add(new WorkshopFact(record.onePerson()));
         parts.add(new NumberFact("frame", m.frameNumber()));

@@ -130,6 +130,9 @@ public final class DescriptionField {
         all.add(whole("volts", 0, Machine::volts));
         all.add(word("battery", Machine.Battery.class, m -> m.further().battery()));
         all.add(yesNo("generator", m -> m.further().generator()));
+        for (Machine.Part part : Machine.Part.values()) {
+            all.add(yesNo("parts." + part.word(), m -> m.has(part)));
+        }
         all.add(word("equipment.starter", Machine.Starter.class, m -> m.equipment().starter()));
         all.add(whole("equipment.carburettors", 4, m -> m.equipment().carburettors()));
         all.add(word("equipment.fuel-tap", Machine.FuelTap.class, m -> m.equipment().fuelTap()));

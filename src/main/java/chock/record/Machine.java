@@ -3,8 +3,12 @@ package chock.record;
 import chock.quantity.Quantity;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The vehicle and the configuration that decides which checks apply. Every part of it must be written; {@code none} is
@@ -136,14 +140,41 @@ public record Machine(String marque, String model, String frameNumber, String en
         }
     }
 
+    /** A part that most machines do not have, with checks of its own. */
+    public enum Part {
+        PARKING_BRAKE, TWIN_LEADING_SHOES, DECOMPRESSOR, ADVANCE_LEVER, HAND_OILER, REVERSE_GEAR, GENERATOR_BELT, FUEL_PUMP, ACETYLENE_LAMPS;
+
+        /** As a record writes it. */
+        public String word() {
+            return Reading.spelled(this);
+        }
+    }
+
     /**
      * What a record of the first form does not say.
      *
      * @param generator whether the engine charges the battery
      * @param laidUp since when it stood when it came in, or null when that is not written
+     * @param parts the parts of which it is written whether the machine has them
      */
-    public record Further(Battery battery, boolean generator, LaidUp laidUp) {
+    public record Further(Battery battery, boolean generator, LaidUp laidUp, Map<Part, Boolean> parts) {
         public static final Further NOT_WRITTEN = new Further(Battery.UNKNOWN, true, null);
+
+        /** No further part is written. */
+        public Further(Battery battery, boolean generator, LaidUp laidUp) {
+            this(battery, generator, laidUp, Map.of());
+        }
+    }
+
+    /** Whether it has a part. Where that is not written, a three-wheeled moped has a parking brake, and an engine without a carburettor a fuel pump. */
+    public boolean has(Part part) {
+        return further.parts().getOrDefault(part, part == Part.PARKING_BRAKE && kind == Kind.MOPED_3W
+                || part == Part.FUEL_PUMP && equipment.carburettors() == 0 && engine.cycle() != Cycle.ELECTRIC);
+    }
+
+    /** Every part that it has. */
+    public Set<Part> parts() {
+        return Arrays.stream(Part.values()).filter(this::has).collect(Collectors.toCollection(() -> EnumSet.noneOf(Part.class)));
     }
 
     /**

@@ -5,7 +5,10 @@ import chock.quantity.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the machine, and refuses a configuration that no machine has: it would switch checks off by mistake. */
 final class MachineReading {
@@ -41,6 +44,7 @@ final class MachineReading {
                 read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts),
                 raw.equipment() == null ? null : equipment("machine.equipment", raw.equipment(), engine, volts),
                 read.choice("machine.history", raw.history(), Machine.History.class)).with(further(raw, volts));
+        refusePartsWithoutTheirPlace(machine);
         if (read.isNew("machine")) {
             new PlausibleDescription(read.words.plausible()).impossible(machine).forEach(field -> read.faults.addIfNew("machine." + field.field().replaceFirst(" .*", ""), field.says(), field.advice()));
         }
@@ -58,7 +62,36 @@ final class MachineReading {
             wrong("machine.battery", "a " + battery.word() + " battery of 0 volts", "Write none, or the volts of the battery");
         }
         return new Machine.Further(battery, raw.generator() == null || orNo(read.yesNo("machine.generator", raw.generator())),
-                raw.laidUpSince() == null ? null : laidUp(raw.laidUpSince()));
+                raw.laidUpSince() == null ? null : laidUp(raw.laidUpSince()), raw.parts() == null ? Map.of() : parts(raw.parts()));
+    }
+
+    private void refusePartsWithoutTheirPlace(Machine m) {
+        Map<Machine.Part, Boolean> parts = m.further().parts();
+        boolean burns = m.engine() == null || m.engine().cycle() != Machine.Cycle.ELECTRIC;
+        if (parts.getOrDefault(Machine.Part.TWIN_LEADING_SHOES, false) && m.frontBrake() != null && m.frontBrake().type() != Machine.BrakeType.DRUM) {
+            wrong("machine.parts.twin-leading-shoes", "two leading shoes, but the front brake is no drum", "Write no, or front-brake.type: drum");
+        }
+        if (Boolean.FALSE.equals(parts.get(Machine.Part.FUEL_PUMP)) && burns && m.equipment() != null && m.equipment().carburettors() == 0 && !read.faults.any()) {
+            wrong("machine.parts.fuel-pump", "an engine without a carburettor and without a fuel pump", "Write yes, or how many carburettors it has");
+        }
+        for (Machine.Part part : List.of(Machine.Part.DECOMPRESSOR, Machine.Part.ADVANCE_LEVER, Machine.Part.HAND_OILER, Machine.Part.FUEL_PUMP)) {
+            if (!burns && parts.getOrDefault(part, false)) {
+                wrong("machine.parts." + part.word(), "an electric machine with " + part.word(), "Write no");
+            }
+        }
+    }
+
+    private Map<Machine.Part, Boolean> parts(Map<String, String> raw) {
+        Map<Machine.Part, Boolean> parts = new EnumMap<>(Machine.Part.class);
+        raw.forEach((word, answer) -> {
+            String path = "machine.parts." + word;
+            Machine.Part part = read.choice(path, word, Machine.Part.class);
+            Boolean has = part == null ? null : read.yesNo(path, answer);
+            if (has != null) {
+                parts.put(part, has);
+            }
+        });
+        return Collections.unmodifiableMap(parts);
     }
 
     private Machine.LaidUp laidUp(String text) {

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -74,6 +75,7 @@ final class Raw {
             @Since(2) String battery,
             @Since(2) String generator,
             @Since(2) String laidUpSince,
+            @Since(2) Map<String, String> parts,
             @Since(2) @Valid AsBuilt asBuilt,
             @Since(2) List<@NotNull(message = "Write a change") @Valid Change> changes) {
 
@@ -83,7 +85,19 @@ final class Raw {
                     values.getOrDefault("top-speed", topSpeed), values.getOrDefault("seats", seats), engine.with(values), frontBrake.with("front-brake", values), rearBrake.with("rear-brake", values),
                     values.getOrDefault("linked-brakes", linkedBrakes), frontWheel.with("front-wheel", values), rearWheel.with("rear-wheel", values), values.getOrDefault("drive", drive),
                     values.getOrDefault("volts", volts), equipment.with(values), history,
-                    values.getOrDefault("battery", battery), values.getOrDefault("generator", generator), laidUpSince, null, null);
+                    values.getOrDefault("battery", battery), values.getOrDefault("generator", generator), laidUpSince, parts(values), null, null);
+        }
+
+        /** A part that it does not have, and of which nothing is written, stays unwritten: another description may have it. */
+        private Map<String, String> parts(Map<String, String> values) {
+            Map<String, String> other = new LinkedHashMap<>(parts == null ? Map.of() : parts);
+            values.forEach((field, value) -> {
+                String part = field.startsWith("parts.") ? field.substring("parts.".length()) : null;
+                if (part != null && (value.equals("yes") || other.containsKey(part))) {
+                    other.put(part, value);
+                }
+            });
+            return other;
         }
     }
 

@@ -127,9 +127,14 @@ public final class RecordSchema {
         keys.set("battery", choice(Machine.Battery.class, "What kind of battery it is."));
         keys.set("generator", yesNo("Whether the engine charges the battery; yes where it is not written."));
         keys.set("laid-up-since", pattern(LAID_UP, "Day, month or year since which it stood when it came in; no when it was in use."));
+        ObjectNode parts = nodes.objectNode();
+        for (Machine.Part part : Machine.Part.values()) {
+            parts.set(part.word(), yesNo("Whether it has one."));
+        }
+        keys.set("parts", object(nodes.objectNode().put("minProperties", 1), parts, Arrays.stream(Machine.Part.values()).map(Machine.Part::word).toList()));
         keys.set("as-built", asBuilt());
         keys.set("changes", list(change(), "What work changed in this description, each with its day; the fields above say how it is now.", 0));
-        return object(nodes.objectNode(), keys, List.of("battery", "generator", "laid-up-since", "as-built", "changes"));
+        return object(nodes.objectNode(), keys, List.of("battery", "generator", "laid-up-since", "parts", "as-built", "changes"));
     }
 
     private ObjectNode asBuilt() {

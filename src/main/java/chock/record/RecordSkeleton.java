@@ -81,6 +81,8 @@ public final class RecordSkeleton {
                   battery:               # %s
                   generator:             # yes, or no where nothing on the machine charges the battery
                   laid-up-since:         # day, month or year since which it stood when it came in, unknown, or no
+                  # Parts that most machines do not have, each yes or no:
+                  # parts: {%s: yes}
                   # What it was built with, from a document about this model with its page, or with none and compared by a second
                   # person. Further fields of the description may be named as well.
                   as-built:
@@ -144,7 +146,7 @@ public final class RecordSkeleton {
                         of(Machine.Cycle.class), of(Machine.Oiling.class), of(Machine.Ignition.class), of(Machine.Cooling.class),
                         of(Machine.BrakeType.class), of(Machine.WorkedBy.class), of(Machine.Lining.class), of(Machine.Rim.class), of(Machine.Drive.class),
                         of(Machine.Starter.class), of(Machine.FuelTap.class), of(Machine.Clutch.class), of(Machine.FrontSpringing.class),
-                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Machine.Battery.class), asBuilt(words), of(Danger.class), of(Claim.Kind.class))
+                        of(Machine.RearSpringing.class), of(Machine.History.class), of(Machine.Battery.class), Arrays.stream(Machine.Part.values()).map(Machine.Part::word).collect(Collectors.joining(": yes, ")), asBuilt(words), of(Danger.class), of(Claim.Kind.class))
                 + "\n" + vocabulary(words);
     }
 

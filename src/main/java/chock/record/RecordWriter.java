@@ -67,7 +67,9 @@ public final class RecordWriter {
             String name = field.getKey();
             int dot = name.indexOf('.');
             // The first form has no place for what the second one brought.
-            if (dot > 0) {
+            if (name.startsWith("parts.")) {
+                continue;
+            } else if (dot > 0) {
                 written.withObjectProperty(name.substring(0, dot)).put(name.substring(dot + 1), field.getValue());
             } else if (record.form() > 1 || !name.equals("battery") && !name.equals("generator")) {
                 written.put(name, field.getValue());
@@ -76,6 +78,10 @@ public final class RecordWriter {
         Machine.LaidUp laidUp = machine.further().laidUp();
         if (laidUp != null) {
             written.put("laid-up-since", !laidUp.known() ? "unknown" : laidUp.since() == null ? "no" : laidUp.since().toString());
+        }
+        if (!machine.further().parts().isEmpty()) {
+            ObjectNode parts = written.putObject("parts");
+            machine.further().parts().forEach((part, has) -> parts.put(part.word(), yes(has)));
         }
         AsBuilt built = machine.past().asBuilt();
         if (built != null) {

@@ -152,17 +152,17 @@ final class StraightBinding {
                 part("rear-brake", StraightBinding::brake), must("linked-brakes"),
                 part("front-wheel", StraightBinding::wheel), part("rear-wheel", StraightBinding::wheel), must("drive"),
                 must("volts"), part("equipment", StraightBinding::equipment), must("history"),
-                may("battery"), may("generator"), may("laid-up-since"),
+                may("battery"), may("generator"), may("laid-up-since"), keys.has("parts") ? words("parts") : null,
                 built == null ? null : part("as-built", StraightBinding::asBuilt),
                 changes == null ? null : parts("changes", StraightBinding::change));
     }
 
     private Raw.AsBuilt asBuilt() {
-        return new Raw.AsBuilt(must("document"), may("page"), must("by"), may("seconded-by"), facts(), may("note"));
+        return new Raw.AsBuilt(must("document"), may("page"), must("by"), may("seconded-by"), words("facts"), may("note"));
     }
 
-    private Map<String, String> facts() {
-        if (!(there("facts") instanceof ObjectNode fields) || fields.isEmpty()) {
+    private Map<String, String> words(String key) {
+        if (!(there(key) instanceof ObjectNode fields) || fields.isEmpty()) {
             throw new NotStraight();
         }
         Map<String, String> facts = new LinkedHashMap<>();

@@ -160,6 +160,18 @@ public final class BenchSteps {
         draft().laidUp(new Machine.LaidUp(!since.equals("unknown"), day ? ((Value.Days) Bench.days(since)).from() : null));
     }
 
+    @Given("the machine has the part {thing}")
+    @Explained(value = "A part that most machines do not have, by the word that a record has for it under parts.", example = "the machine has the part reverse-gear")
+    public void part(String part) {
+        draft().part(Draft.word(Machine.Part.class, part), true);
+    }
+
+    @Given("the machine is without the part {thing}")
+    @Explained(value = "The description says no to a part under parts.", example = "the machine is without the part parking-brake")
+    public void noPart(String part) {
+        draft().part(Draft.word(Machine.Part.class, part), false);
+    }
+
     @Given("there is no generator")
     @Explained(value = "Nothing on the machine charges the battery.", example = "there is no generator")
     public void noGenerator() {

@@ -75,15 +75,21 @@ final class Draft {
     }
 
     void battery(Machine.Battery battery) {
-        further = new Machine.Further(battery, further.generator(), further.laidUp());
+        further = new Machine.Further(battery, further.generator(), further.laidUp(), further.parts());
     }
 
     void generator(boolean generator) {
-        further = new Machine.Further(further.battery(), generator, further.laidUp());
+        further = new Machine.Further(further.battery(), generator, further.laidUp(), further.parts());
     }
 
     void laidUp(Machine.LaidUp laidUp) {
-        further = new Machine.Further(further.battery(), further.generator(), laidUp);
+        further = new Machine.Further(further.battery(), further.generator(), laidUp, further.parts());
+    }
+
+    void part(Machine.Part part, boolean has) {
+        Map<Machine.Part, Boolean> parts = new TreeMap<>(further.parts());
+        parts.put(part, has);
+        further = new Machine.Further(further.battery(), further.generator(), further.laidUp(), parts);
     }
 
     static Machine.Brake brake(String words) {

@@ -30,7 +30,7 @@ class WhatUndoesWhatTest {
     private static final List<String> LEVELS = List.of("out", "loose", "off", "open", "set", "dry", "new");
     private static final Map<String, String> IN_WORDS = Map.of("out", "out and in", "loose", "slackened", "off", "end off", "open", "opened", "set", "set anew", "dry", "emptied and filled",
             "new", "another one");
-    private static final List<String> PARTS = List.of("{end}-wheel", "front-wheel", "rear-wheel", "third-wheel", "transmission", "{end}-brake", "front-brake", "rear-brake", "steering", "{end}-fork",
+    private static final List<String> PARTS = List.of("{end}-wheel", "front-wheel", "rear-wheel", "third-wheel", "parking-brake", "transmission", "{end}-brake", "front-brake", "rear-brake", "steering", "{end}-fork",
             "front-fork", "rear-fork", "front-mudguard", "rear-mudguard", "frame", "engine", "ignition", "electrics", "headlamp", "fuel", "oil", "exhaust", "controls", "machine", "room");
     private static final Map<String, String> EVERYDAY = new LinkedHashMap<>();
 

@@ -33,6 +33,21 @@ class FurtherReadingTest {
     }
 
     @Test
+    void partsAreReadAndKept() {
+        assertThat(read("  parts: {reverse-gear: yes, parking-brake: no}\n").further().parts()).isEqualTo(java.util.Map.of(Machine.Part.REVERSE_GEAR, true, Machine.Part.PARKING_BRAKE, false));
+        assertThat(read("  parts: {reverse-gear: yes}\n").fields()).containsEntry("parts.reverse-gear", "yes").containsEntry("parts.decompressor", "no");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "reverse: yes; machine.parts.reverse: 'reverse' cannot stand here",
+        "reverse-gear: perhaps; machine.parts.reverse-gear: 'perhaps' is neither yes nor no",
+        "twin-leading-shoes: yes; machine.parts.twin-leading-shoes: two leading shoes, but the front brake is no drum"})
+    void aPartThatCannotBeIsRefused(String part, String says) {
+        assertThatThrownBy(() -> read("  parts: {" + part + "}\n")).isInstanceOf(UnusableInput.class).hasMessageContaining(says);
+    }
+
+    @Test
     void whatIsWrittenIsRead() {
         assertThat(read("  battery: sealed\n  generator: no\n  laid-up-since: 1998\n").further())
                 .isEqualTo(new Machine.Further(Machine.Battery.SEALED, false, new Machine.LaidUp(true, LocalDate.of(1998, 1, 1))));

@@ -17,7 +17,7 @@ public final class OtherMachine {
         Raw.Machine raw = new Raw.Machine(m.marque(), m.model(), m.frameNumber(), m.engineNumber(), null, String.valueOf(m.built()), String.valueOf(m.firstRegistered()), null, null,
                 new Raw.Engine(null, null, null, null, null, null), new Raw.Brake(null, null, null, null, null), new Raw.Brake(null, null, null, null, null), null,
                 new Raw.Wheel(null, null, null), new Raw.Wheel(null, null, null), null, null,
-                new Raw.Equipment(null, null, null, null, null, null, null, null, null, null, null, null), Reading.spelled(m.history()), null, null, null, null, null).with(all);
+                new Raw.Equipment(null, null, null, null, null, null, null, null, null, null, null, null), Reading.spelled(m.history()), null, null, null, null, null, null).with(all);
         Faults faults = new Faults("machine", Map.of());
         Reading read = new Reading(faults, words, asOf, java.util.Set.of(), ReadAs.STORED);
         read.zone("zone", record.zone().getId());

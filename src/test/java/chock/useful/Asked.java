@@ -184,6 +184,16 @@ final class Asked {
         say("every machine with a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
         say("every leg of a telescopic fork", (s, e, i) -> s.is("equipment.front-springing", "telescopic-fork"));
         say("every girder fork, and every fork with leading links, trailing links or a leaf spring", (s, e, i) -> s.is("equipment.front-springing", "girder", "leading-link", "trailing-link", "leaf-spring"));
+        // No machine of a sheet has a further part.
+        say("every machine with a parking brake, and every three-wheeled moped whose description does not say that it has none", (s, e, i) -> s.is("kind", "moped-3w"));
+        say("every front drum with two leading shoes", (s, e, i) -> false);
+        say("every engine with a decompressor", (s, e, i) -> false);
+        say("every machine whose ignition is advanced by hand", (s, e, i) -> false);
+        say("every engine with a hand oiler", (s, e, i) -> false);
+        say("every machine with a reverse gear", (s, e, i) -> false);
+        say("every machine whose generator is driven by a belt", (s, e, i) -> false);
+        say("every machine with acetylene lamps", (s, e, i) -> false);
+        say("every machine with a fuel pump, and every engine that burns fuel without a carburettor, if the record says how the machine was built", (s, e, i) -> s.combustion() && s.number("equipment.carburettors") == 0);
         say("every machine with a leaf spring behind", (s, e, i) -> s.is("equipment.rear-springing", "leaf-spring"));
         say("every machine with a sprung hub", (s, e, i) -> s.is("equipment.rear-springing", "sprung-hub"));
         say("every machine with a sprung front wheel", (s, e, i) -> !s.is("equipment.front-springing", "rigid"));

@@ -233,7 +233,7 @@ final class HonestHistory {
         ObjectNode machine = sheet.machine().deepCopy();
         ObjectNode built = machine.putObject("as-built").put("document", "Model sheet").put("page", "1").put("by", "ida");
         ObjectNode facts = built.putObject("facts");
-        DescriptionField.names().forEach(field -> facts.put(field, sheet.text(field)));
+        DescriptionField.names().stream().filter(field -> !field.startsWith("parts.")).forEach(field -> facts.put(field, sheet.text(field)));
         head.set("machine", machine);
         maker(head.putObject("maker"));
         ArrayNode people = head.putArray("people");
