@@ -8,10 +8,19 @@ import java.time.Year;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Reads the machine, and refuses a configuration that no machine has: it would switch checks off by mistake. */
 final class MachineReading {
+    /** What exists and has no checks here, by the words somebody may write for it. */
+    private static final Map<String, String> OUT_OF_SCOPE = Map.ofEntries(
+            Map.entry("diesel", "a diesel engine"),
+            Map.entry("wankel", "a rotary engine"), Map.entry("rotary", "a rotary engine"), Map.entry("steam", "a steam engine"),
+            Map.entry("gas-turbine", "a gas turbine"), Map.entry("hybrid", "a hybrid drive"), Map.entry("gas", "an engine that burns gas"), Map.entry("lpg", "an engine that burns gas"),
+            Map.entry("tricycle", "a tricycle"), Map.entry("trike", "a tricycle"), Map.entry("quadricycle", "a machine on four wheels"),
+            Map.entry("quad", "a machine on four wheels"), Map.entry("car", "a car"), Map.entry("cyclecar", "a machine on four wheels"));
+
     private final Reading read;
 
     MachineReading(Reading read) {
@@ -38,7 +47,7 @@ final class MachineReading {
         Machine.Engine engine = raw.engine() == null ? null : engine(raw.engine());
         Integer volts = whole("machine.volts", raw.volts(), "volts");
         Machine machine = new Machine(raw.marque(), raw.model(), raw.frameNumber(), raw.engineNumber(),
-                read.choice("machine.kind", raw.kind(), Machine.Kind.class), built, registered, speed, orZero(seats),
+                inScope("machine.kind", raw.kind(), Machine.Kind.class), built, registered, speed, orZero(seats),
                 engine, front, rear, orNo(linked),
                 wheel("machine.front-wheel", raw.frontWheel()), wheel("machine.rear-wheel", raw.rearWheel()),
                 read.choice("machine.drive", raw.drive(), Machine.Drive.class), orZero(volts),
@@ -94,6 +103,16 @@ final class MachineReading {
         return Collections.unmodifiableMap(parts);
     }
 
+    /** A word, refused with a sentence of its own where the machine exists and this rule book has no checks for it. */
+    private <E extends Enum<E>> E inScope(String path, String text, Class<E> kind) {
+        String what = text == null ? null : OUT_OF_SCOPE.get(text.strip().toLowerCase(Locale.ROOT));
+        if (what == null || read.faults.at(path)) {
+            return read.choice(path, text, kind);
+        }
+        wrong(path, Faults.quoted(text) + ": " + what + " is outside what this rule book judges", "Do not describe it as another machine; have it inspected by somebody who knows its kind");
+        return null;
+    }
+
     private Machine.LaidUp laidUp(String text) {
         if (text.equals("no") || text.equals("unknown")) {
             return new Machine.LaidUp(text.equals("no"), null);
@@ -142,7 +161,7 @@ final class MachineReading {
     private Machine.Engine engine(Raw.Engine raw) {
         String path = "machine.engine";
         Machine.Engine engine = new Machine.Engine(
-                read.choice(path + ".cycle", raw.cycle(), Machine.Cycle.class),
+                inScope(path + ".cycle", raw.cycle(), Machine.Cycle.class),
                 read.amount(path + ".displacement", raw.displacement(), Unit.Dimension.VOLUME),
                 orZero(whole(path + ".cylinders", raw.cylinders(), "engine.cylinders")),
                 read.choice(path + ".oiling", raw.oiling(), Machine.Oiling.class),

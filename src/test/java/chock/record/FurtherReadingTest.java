@@ -32,6 +32,16 @@ class FurtherReadingTest {
                 .hasMessageContaining("machine.equipment." + key + ": '" + word + "' is a word of job-record/2, and this file is job-record/1. Write job-record/2 on the first line to use this");
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "cycle: two-stroke; cycle: diesel; machine.engine.cycle: 'diesel': a diesel engine is outside what this rule book judges",
+        "cycle: two-stroke; cycle: wankel; machine.engine.cycle: 'wankel': a rotary engine is outside what this rule book judges",
+        "kind: motorcycle; kind: trike; machine.kind: 'trike': a tricycle is outside what this rule book judges. Do not describe it as another machine",
+        "kind: motorcycle; kind: Quad; machine.kind: 'Quad': a machine on four wheels is outside what this rule book judges"})
+    void whatIsOutOfScopeIsRefusedWithASentence(String before, String after, String says) {
+        assertThatThrownBy(() -> Words.read(Words.good().replaceFirst(before + "\\b", after))).isInstanceOf(UnusableInput.class).hasMessageContaining(says);
+    }
+
     @Test
     void partsAreReadAndKept() {
         assertThat(read("  parts: {reverse-gear: yes, parking-brake: no}\n").further().parts()).isEqualTo(java.util.Map.of(Machine.Part.REVERSE_GEAR, true, Machine.Part.PARKING_BRAKE, false));
