@@ -255,6 +255,17 @@ Feature: What is said of one thing says nothing of another
       And the maker says electrics.coil-primary at least 4.0 Ω
       Then electrics.coil-primary is doubt
 
+    Scenario: nor does such a later pair end what an older one shows
+      Given ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 7 days ago
+      And ignition/cylinder-1/coil measured primary-resistance 3.0 Ω ± 0.25 Ω 7 days ago
+      And a multimeter is taken from here on
+      And ignition/cylinder-1/coil measured primary-resistance 5.2 Ω ± 0.4 Ω 2 days ago
+      And a thermometer is taken from here on
+      And ignition/cylinder-1/coil measured coil-temperature 20 °C ± 1 K 2 days ago
+      And the instrument was found out of tolerance 1 day ago
+      And the maker says electrics.coil-primary at least 4.0 Ω
+      Then electrics.coil-primary is fault
+
     Scenario: two coils, and the temperature of one is not that of the other
       Given the engine has 2 cylinders
       And ignition/cylinder-1/coil measured coil-temperature 80 °C ± 1 K 13 months ago
