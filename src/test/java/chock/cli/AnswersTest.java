@@ -123,7 +123,7 @@ class AnswersTest {
 
     @Test
     void impact_refuses_what_cannot_be_tried() {
-        assertThat(Run.of("impact", RELEASED).err()).startsWith("What is to be tried? Give --set LIMIT=VALUE, --house DIR or --within DAYS.");
+        assertThat(Run.of("impact", RELEASED).err()).startsWith("What is to be tried? Give --set LIMIT=VALUE, --house DIR, --rule-book FILE or --within DAYS.");
         assertThat(Run.of("impact", "--set", "tyres.agee=8y", RELEASED).err()).startsWith("--set: there is no limit 'tyres.agee'. Did you mean tyres.age?");
         assertThat(Run.of("impact", "--within", "0", RELEASED).status()).isEqualTo(2);
         Run partly = Run.of("impact", "--as-of", NOON, "--set", "tyres.age=9y", "no-such.yaml", RELEASED);
