@@ -71,7 +71,7 @@ class SignedTodayIT {
         String signOff = FOLDER.resolve("sign-off.jws").toString();
         assertThat(well("sign", record, "--gate", "non-runner", "--key", lead, "--passphrase-env", "WORDS", "--out", signOff).out()).startsWith("SIGNED at non-runner until ");
         assertThat(well("verify", signOff, record).out()).startsWith("HOLDS: non-runner of ");
-        assertThat(well("ledger", "verify").out()).startsWith("SOUND: 2 lines");
+        assertThat(well("ledger", "verify").out()).startsWith("SOUND: 3 lines");
         onAFullDiskNothingIsSaidToBeSigned(record, lead);
         Ended blocked = chock("sign", record, "--gate", "road-test", "--key", lead, "--passphrase-env", "WORDS");
         assertThat(blocked.status()).isEqualTo(1);
@@ -92,7 +92,7 @@ class SignedTodayIT {
         assertThat(full.out()).doesNotContain("SIGNED");
         assertThat(Files.readAllBytes(ledger)).isEqualTo(before);
         assertThat(files()).isEqualTo(files);
-        assertThat(well("ledger", "verify").out()).startsWith("SOUND: 2 lines");
+        assertThat(well("ledger", "verify").out()).startsWith("SOUND: 3 lines");
     }
 
     private static List<String> files() throws IOException {
