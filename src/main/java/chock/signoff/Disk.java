@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
@@ -111,6 +112,9 @@ final class Disk {
         }
         if (e instanceof NoSuchFileException) {
             return "its folder is not there";
+        }
+        if (e instanceof FileAlreadyExistsException) {
+            return "a file of that name is there";
         }
         return reason == null ? "the disk refuses" : switch (reason) {
             case "No space left on device" -> "the disk is full";

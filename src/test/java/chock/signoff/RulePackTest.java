@@ -92,6 +92,15 @@ class RulePackTest {
     }
 
     @Test
+    void a_rule_book_that_cannot_be_written_is_not_in_the_ledger() throws IOException {
+        Files.writeString(folder.resolve("rule-books"), "a file in the way");
+        byte[] before = Files.readAllBytes(bench.ledger());
+        assertThatThrownBy(() -> RulePacks.keep(bench.shop(), former(), bench.lead, bench.clock())).isInstanceOf(UnusableInput.class)
+                .hasMessageContaining("rule-books: it cannot be written: a file of that name is there. Nothing was changed");
+        assertThat(Files.readAllBytes(bench.ledger())).isEqualTo(before);
+    }
+
+    @Test
     void rules_of_a_house_are_kept_with_it() throws IOException {
         RulePack.Source housed = former().with(HouseBook.read(Path.of("docs/examples/house")));
         RulePack read = opened(RulePack.pack(housed, bench.lead));
