@@ -173,7 +173,7 @@ Feature: Parking brake and two leading shoes
       And nothing is written for brakes.parking
       Then the road-test is blocked by brakes.parking alone
 
-    Scenario: a three-wheeled moped of which nobody wrote whether it has one
+    Scenario: a three-wheeled moped whose description does not mention one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a moped-3w
       Then brakes.parking is missing

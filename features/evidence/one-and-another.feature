@@ -88,13 +88,13 @@ Feature: What is said of one thing says nothing of another
     Scenario: a chain was lubricated at nobody knows what hour of the day
       Given transmission/chain tried chain-after-ride tight 90 minutes ago
       And transmission/chain was lubricated
-      And nobody wrote the time of it
+      And its time of day was not recorded
       And transmission/chain tried chain-after-ride right 30 minutes ago
       Then handover.chain-after-ride is fault
 
     Scenario: a chain was found tight at nobody knows what hour of the day
       Given transmission/chain tried chain-after-ride tight
-      And nobody wrote the time of it
+      And its time of day was not recorded
       And transmission/chain was lubricated 90 minutes ago
       And transmission/chain tried chain-after-ride right 30 minutes ago
       Then handover.chain-after-ride is fault
@@ -399,7 +399,7 @@ Feature: What is said of one thing says nothing of another
     Scenario: work that may have come before an old date was read at the wrong place does not end the question
       Given front-brake/hydraulic/hose was replaced 2 hours ago
       And front-brake seen date-mark 2001-03 1 hour ago
-      And nobody wrote the time of it
+      And its time of day was not recorded
       And front-brake/hydraulic/hose seen date-mark 2024-05 30 minutes ago
       Then brakes.hose-age is fault at front-brake/hydraulic/hose
 

@@ -154,7 +154,7 @@ Feature: Fuel pump
       And nothing is written for fuel.pump
       Then the first-start is blocked by fuel.pump alone
 
-    Scenario: an engine with injection of which nobody wrote that it has a pump
+    Scenario: an engine with injection whose description does not mention a pump
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the equipment has carburettors 0
       Then fuel.pump is missing

@@ -296,7 +296,7 @@ final class SigningDesk {
         return done;
     }
 
-    /** Where a lead has the key out anyway, the rule book at hand is kept with it, so that a later chock can judge again by it. */
+    /** Keeps the rule book when a lead signs, so that a later version of chock can judge by it. */
     private void keepRuleBook(Account by, SigningKey key) {
         try {
             if (RulePacks.mayKeep(workshop, key, clock)) {
@@ -454,8 +454,8 @@ final class SigningDesk {
      * Says of a sign-off, or of the seal from its paper, what holds; against the record as it is now, and the ledger.
      *
      * @param given as it was read or typed; blanks and line ends in it are passed over
-     * @param known whether somebody signed in asks. For anybody else nothing is judged: a stranger could keep the board busy
-     *     with that. The sign-off is held against the ledger, the record and what the board made of the machine last.
+     * @param known whether the visitor is signed in. For anybody else nothing is judged, so that strangers cannot keep the board busy:
+     *     the sign-off is compared with the ledger, the record and the last verdict on the machine.
      */
     Looked verify(byte[] given, boolean known) {
         chock.signoff.Shop by = workshop();
@@ -479,10 +479,10 @@ final class SigningDesk {
         return new Verification(found.title(), Stream.concat(found.things().stream(), more).toList(), found.signOff(), found.head());
     }
 
-    /** What holds the gate by what the board made of the machine last; nothing when it is released, or was not sought since. */
+    /** What blocks the gate by the last verdict on the machine; nothing when it is released or no longer sought. */
     private Stream<Thing> lastJudged(String machine, String gate) {
         return store.read(lines -> lines.floor().gates(machine)).stream().filter(one -> one.gate().equals(gate) && !one.released())
-                .map(one -> new Thing("board", one.faults() > 0 ? Holds.NO : Holds.NOT_LOOKED_AT, "As the record is now, this board holds the gate: "
+                .map(one -> new Thing("board", one.faults() > 0 ? Holds.NO : Holds.NOT_LOOKED_AT, "By the record as it is now, the gate is blocked: "
                         + one.held().stream().map(Summary.Held::check).distinct().collect(Collectors.joining(", ")) + (one.open() > one.held().size() ? " and more." : ".")));
     }
 

@@ -46,7 +46,7 @@ class HouseOption {
             return Bench.with(base, folder == null ? bound : folder);
         }
         if (folder != null) {
-            throw UnusableInput.of("--house", "the rule book named has the house rules '" + base.house().get().name() + "' in it already", "Leave --house out, or name a rule book without a house");
+            throw UnusableInput.of("--house", "the rule book already contains the house rules '" + base.house().get().name() + "'", "Leave --house out, or name a rule book without a house");
         }
         return base;
     }

@@ -102,7 +102,7 @@ final class KeysCommand implements Runnable {
         private String file;
         @Option(names = "--name", required = true, paramLabel = "NAME", description = "Full name of its owner.")
         private String name;
-        @Option(names = "--role", required = true, paramLabel = "ROLE", description = "inspector, lead, or author: packs rule books and signs no release.")
+        @Option(names = "--role", required = true, paramLabel = "ROLE", description = "inspector, lead or author (signs rule books, not releases).")
         private String role;
         @Option(names = "--from", paramLabel = "DAY", converter = Day.class, description = "First day it may sign. Default: from now on.")
         private LocalDate from;
@@ -122,7 +122,7 @@ final class KeysCommand implements Runnable {
             Shop workshop = Workshop.of(shop, bench);
             SigningKey lead = KeyFile.read(Bench.path(by), passphrase.ask(bench, by));
             TrustedKey key = Signers.trust(workshop, Bench.path(file), name, may, from, until, lead, bench.clock());
-            PackCommand.keepBesides(workshop, lead, bench);
+            PackCommand.keepInUse(workshop, lead, bench);
             bench.print(new Page(bench.bold()).put(0, "Trusted: " + key.name() + " (" + key.role().word() + ") until " + SignOffText.moment(key.until(), workshop.zone()) + ", key " + key.id()).toString());
             return Bench.RELEASED;
         }

@@ -19,7 +19,7 @@ final class NeverOverwritten {
         KINDS.put(Pattern.compile("-----BEGIN [A-Z0-9 ]*KEY-----"), "a key");
         KINDS.put(Pattern.compile("\\s*\\{[^{}]*\"kty\""), "a key");
         KINDS.put(Pattern.compile("[0-9a-f]{64} \\{"), "a ledger");
-        KINDS.put(Pattern.compile("[A-Za-z0-9_-]{20,}\\.[A-Za-z0-9_-]+"), "something signed");
+        KINDS.put(Pattern.compile("[A-Za-z0-9_-]{20,}\\.[A-Za-z0-9_-]+"), "a signed file");
         KINDS.put(Pattern.compile("(?m)(?>.*\\R)*?\\s*\\{?\\s*\"?chock\"?\\s*:\\s*\"?([a-z-]+)/"), "a file of the workshop");
         KINDS.put(Pattern.compile("SQLite format 3"), "a store");
     }

@@ -20,8 +20,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Puts a rule book into one file and signs it. */
-@Command(name = "pack", sortOptions = false, description = {"Put a rule book into one signed file, to hand on or to judge by later.",
-    "Whoever uses the file has to believe your key as that of a rule author or a lead."})
+@Command(name = "pack", sortOptions = false, description = {"Put a rule book into one signed file, to pass on or to judge by later.",
+    "To use the file, a workshop must trust your key as that of a rule author or a lead."})
 final class PackCommand implements Callable<Integer> {
     private final Bench bench;
 
@@ -75,8 +75,8 @@ final class PackCommand implements Callable<Integer> {
     }
 
     /** Keeps a rule book in the workshop. */
-    @Command(name = "keep", sortOptions = false, description = {"Keep a rule book in the workshop, so that a later chock can judge its sign-offs again.",
-        "'chock keys trust' does this by itself with the rule book at hand. Only a lead or a rule author can."})
+    @Command(name = "keep", sortOptions = false, description = {"Keep a rule book in the workshop, so that a later version of chock can judge its sign-offs again.",
+        "'chock keys trust' does this automatically for the rule book in use. Needs the key of a lead or a rule author."})
     static final class Keep implements Callable<Integer> {
         private final Bench bench;
         @Mixin private HelpOption help;
@@ -95,25 +95,25 @@ final class PackCommand implements Callable<Integer> {
         public Integer call() {
             Shop workshop = Workshop.of(shop, bench);
             SigningKey key = KeyFile.read(Bench.path(by), passphrase.ask(bench, by));
-            Path kept = file == null ? RulePacks.keep(workshop, atHand(workshop, bench), key, bench.clock()) : RulePacks.keep(workshop, Bench.path(file), key, bench.clock());
+            Path kept = file == null ? RulePacks.keep(workshop, inUse(workshop, bench), key, bench.clock()) : RulePacks.keep(workshop, Bench.path(file), key, bench.clock());
             bench.print(new Page(bench.bold()).put(0, "Kept: ", kept.toString()).toString());
             return Bench.RELEASED;
         }
     }
 
     /** The rule book this workshop signs by, with its files. */
-    static RulePack.Source atHand(Shop shop, Bench bench) {
+    static RulePack.Source inUse(Shop shop, Bench bench) {
         return new RulePack.Source(RuleFiles.shipped(), Workshop.book(shop, bench));
     }
 
-    /** Keeps the rule book at hand where a lead has the key out anyway; what keeps it from that is told, and stops nothing. */
-    static void keepBesides(Shop shop, SigningKey key, Bench bench) {
+    /** Keeps the rule book in use when a lead uses a key; a failure is reported and stops nothing. */
+    static void keepInUse(Shop shop, SigningKey key, Bench bench) {
         try {
             if (RulePacks.mayKeep(shop, key, bench.clock())) {
-                RulePacks.keep(shop, atHand(shop, bench), key, bench.clock());
+                RulePacks.keep(shop, inUse(shop, bench), key, bench.clock());
             }
         } catch (UnusableInput e) {
-            bench.say("The rule book was not kept, so no later chock can judge again by it: " + e.getMessage());
+            bench.say("Rule book not kept, so a later version of chock cannot judge by it: " + e.getMessage());
         }
     }
 }

@@ -10,10 +10,10 @@ import picocli.CommandLine.Option;
 
 /** Which rule book, besides which house. It loads the classes of the sign-offs only when a rule book is named. */
 final class RuleBookOption extends HouseOption {
-    @Option(names = "--rule-book", paramLabel = "FILE", description = "Judge by this rule book, as 'chock rules pack' made it, in place of the one inside the program. Its rules are code: it is read only when a rule author or a lead you trust packed it.")
+    @Option(names = "--rule-book", paramLabel = "FILE", description = "Judge by this rule book, made by 'chock rules pack', instead of the one inside the program. Its rules are code, so it is read only when signed by a rule author or a lead on the trust list.")
     private String pack;
 
-    @Option(names = "--trust", paramLabel = "FILE", description = "With --rule-book: whose keys are believed. Default: those of the workshop.")
+    @Option(names = "--trust", paramLabel = "FILE", description = "With --rule-book: trust list to check its signature with. Default: that of the workshop.")
     private String trust;
 
     private ShopOption shop = new ShopOption();
@@ -38,19 +38,19 @@ final class RuleBookOption extends HouseOption {
     RuleBook base(Bench bench) {
         if (pack == null) {
             if (trust != null) {
-                throw UnusableInput.of("--trust", "it says whose rule books are believed, and none is named", "Add --rule-book FILE, or leave it out");
+                throw UnusableInput.of("--trust", "it is only used with --rule-book", "Add --rule-book FILE, or leave it out");
             }
             return super.base(bench);
         }
         if (trust == null && !shop.isGiven(bench)) {
-            throw UnusableInput.of("--rule-book", "it is not known whose rule books are believed", "Give --trust FILE, or the workshop with --shop or CHOCK_SHOP");
+            throw UnusableInput.of("--rule-book", "no trust list to check its signature with", "Give --trust FILE, or the workshop with --shop or CHOCK_SHOP");
         }
         String name = Bench.name(pack);
         byte[] bytes = bench.read(pack);
         RulePack opened = trust != null ? RulePack.open(name, bytes, TrustList.of(Bench.path(trust)), bench.clock().instant())
                 : RulePacks.open(Shop.of(Bench.path(shop.name(bench))), name, bytes, bench.clock().instant());
         if (!opened.digest().equals(bench.ruleBook().digest())) {
-            bench.say("Judged by " + opened.words() + ". Its rules are compiled first, which takes up to half a minute.");
+            bench.say("Judging by " + opened.words() + ". Its rules are compiled first; this takes up to half a minute.");
         }
         return opened.load();
     }

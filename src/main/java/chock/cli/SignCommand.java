@@ -57,7 +57,7 @@ final class SignCommand implements Callable<Integer> {
             throw SignOffs.keyStayedClosed(workshop, book, record, bytes, gate, keys, closed, bench.clock());
         }
         SignOffs.Signed signed = SignOffs.sign(workshop, key, book, record, bytes, gate, out == null ? null : Bench.path(out), bench.clock());
-        PackCommand.keepBesides(workshop, key, bench);
+        PackCommand.keepInUse(workshop, key, bench);
         bench.print(SignOffText.signed(signed, RulePacks.isKept(workshop, book.digest()), bench.bold()));
         return Bench.RELEASED;
     }

@@ -36,7 +36,7 @@ final class SignOffText {
         page.gap().put(0, "Sign-off: ", signed.file().toString());
         page.put(0, "Ledger:   ", "line " + signed.line());
         if (!kept) {
-            page.put(0, "The rule book is not kept in this workshop, so no later chock can judge this again: a lead keeps it with 'chock rules keep'.");
+            page.put(0, "Rule book not kept: a later version of chock cannot judge this record again by it. A lead can keep it with 'chock rules keep'.");
         }
         return page.gap().put(0, s.deferral()).toString();
     }

@@ -376,8 +376,8 @@ public final class BenchSteps {
         open().close(by, ago);
     }
 
-    @Given("nobody wrote the time of it")
-    @Explained(value = "The entry before has its day, and no time of day.", example = "nobody wrote the time of it")
+    @Given("its time of day was not recorded")
+    @Explained(value = "The entry before has a date and no time of day.", example = "its time of day was not recorded")
     public void untimed() {
         open().forgetTheTime();
     }

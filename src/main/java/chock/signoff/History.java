@@ -137,7 +137,7 @@ public final class History {
     private void kept(LedgerLine line) {
         TrustedKey by = keys.get(line.text("by"));
         if (by == null || !by.role().mayPackRules() || by.isRevoked() || !by.validAt(line.at()) || !by.name().equals(line.text("name"))) {
-            throw new Misfit("a rule book was kept by somebody who may not");
+            throw new Misfit("a rule book was kept with a key that may not sign rule books");
         }
         mustBeSealed(line, by);
         packs.put(line.text("pack"), line.text("ruleBook"));

@@ -45,7 +45,7 @@ final class Replay {
             return undone("the file of that rule book cannot be used (" + first(e) + ")");
         }
         if (kept.isEmpty()) {
-            return undone("this chock has another, and that rule book is not kept here");
+            return undone("that rule book is not kept here, and this version of chock has another");
         }
         RulePack pack = kept.get();
         CompletableFuture<Rejudged> judged = new CompletableFuture<>();
@@ -62,9 +62,9 @@ final class Replay {
         try {
             return told(pack, judged.get(LONGEST.toSeconds(), TimeUnit.SECONDS).differences(signOff));
         } catch (TimeoutException e) {
-            return undone("judging again by it, as it is kept here, took longer than " + LONGEST.toMinutes() + " minutes and was given up");
+            return undone("judging by it took longer than " + LONGEST.toMinutes() + " minutes and was given up");
         } catch (ExecutionException e) {
-            return undone("this chock (" + Program.name() + ") cannot judge by it; it was packed with " + pack.madeBy() + " (" + (e.getCause() instanceof UnusableInput wrong ? first(wrong) : e.getCause().getClass().getSimpleName()) + ")");
+            return undone(Program.name() + " cannot judge by it; it was packed with " + pack.madeBy() + " (" + (e.getCause() instanceof UnusableInput wrong ? first(wrong) : e.getCause().getClass().getSimpleName()) + ")");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return undone("judging again was interrupted");
@@ -79,17 +79,17 @@ final class Replay {
     }
 
     private static Result told(RulePack pack, List<String> differences) {
-        String kept = ", which is kept here (packed by " + pack.signedBy() + " with " + pack.madeBy() + "); ";
+        String kept = ", which is kept here (signed by " + pack.signedBy() + " with " + pack.madeBy() + "); ";
         if (differences.isEmpty()) {
             return new Result(Verification.Holds.YES, kept + "judged again by it, the gate is released with the same findings.");
         }
         String what = String.join(", ", differences);
         return pack.madeBy().equals(Program.name()) ? new Result(Verification.Holds.NO, kept + "judged again by it, this is not as signed: " + what + ".")
-                : new Result(Verification.Holds.NOT_LOOKED_AT, kept + "judged again by it with " + Program.name() + ", this differs: " + what + ". That may be the other chock's doing: look with the one it was packed with.");
+                : new Result(Verification.Holds.NOT_LOOKED_AT, kept + "judged again by it with " + Program.name() + ", this differs: " + what + ". The version of chock may be the cause: verify with " + pack.madeBy() + ".");
     }
 
     private static Result undone(String why) {
-        return new Result(Verification.Holds.NOT_LOOKED_AT, "; nothing was judged again by it: " + why + ".");
+        return new Result(Verification.Holds.NOT_LOOKED_AT, "; not judged again: " + why + ".");
     }
 
     private static String first(UnusableInput e) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 public enum Role {
     /** Signs. */ INSPECTOR,
     /** Signs, and says whose keys are believed. */ LEAD,
-    /** Packs rule books, and signs no release. */ AUTHOR;
+    /** Signs rule books, not releases. */ AUTHOR;
 
     /** The role of that word. */
     public static Optional<Role> of(String word) {

@@ -18,7 +18,7 @@ import java.util.TreeMap;
 
 /**
  * A rule book in one file: its files as text, and those of a house where one was in force, signed by a rule author or a lead.
- * The rules in it are code. So nothing in it is looked at before its signature fits a key that is believed.
+ * The rules in it are code, so nothing in it is read before its signature matches a trusted key.
  */
 public final class RulePack {
     /** The largest one that is read, in bytes; that of the shipped rule book has a twentieth of it. */
@@ -59,11 +59,6 @@ public final class RulePack {
      * @param files those of the rule book without the house
      */
     public record Source(RuleFiles files, RuleBook book) {
-        /** The rule book inside the program. */
-        public static Source shipped() {
-            return new Source(RuleFiles.shipped(), RuleBook.shipped());
-        }
-
         /** The same with a house in force, or with none where it is null. */
         public Source with(HouseBook house) {
             return house == null ? this : new Source(files, book.with(house));
@@ -85,34 +80,34 @@ public final class RulePack {
         return Jws.sign(Canonical.bytes(JSON.valueToTree(said)), TYP, key).getBytes(StandardCharsets.US_ASCII);
     }
 
-    /** Who is believed, and when. */
-    interface Believed {
-        /** @return the owner of the key that packed it, or empty with nothing more to be read */
-        Optional<TrustedKey> packedBy(String keyId, String digest);
+    /** Which keys are trusted, and when. */
+    interface Trusted {
+        /** @return the owner of the key it is signed with, or empty when that key is not trusted */
+        Optional<TrustedKey> signedBy(String keyId, String digest);
     }
 
     /**
-     * Reads a rule book that was packed by a rule author or a lead whose key is good now.
+     * Reads a rule book signed by a rule author or a lead whose key is valid now.
      *
      * @param file its name, for messages
-     * @throws UnusableInput when it is none, or nobody believed packed it; then nothing in it was read
+     * @throws UnusableInput when it is not a packed rule book, or not signed with a trusted key; its contents are not read then
      */
     public static RulePack open(String file, byte[] bytes, TrustList trust, Instant now) {
         return open(file, bytes, (keyId, digest) -> trust.key(keyId).filter(key -> key.validAt(now)));
     }
 
-    static RulePack open(String file, byte[] bytes, Believed believed) {
+    static RulePack open(String file, byte[] bytes, Trusted trusted) {
         Jws jws = bytes.length > LARGEST ? null : Jws.parse(new String(bytes, StandardCharsets.ISO_8859_1).strip().getBytes(StandardCharsets.ISO_8859_1));
         if (jws == null || !jws.typ().equals(TYP)) {
-            throw UnusableInput.of(file, "this is no packed rule book, or it was altered", "Name a file that 'chock rules pack' made");
+            throw UnusableInput.of(file, "not a packed rule book, or altered since it was signed", "Name a file that 'chock rules pack' made");
         }
-        TrustedKey key = believed.packedBy(jws.keyId(), Canonical.digest(bytes)).filter(one -> !one.isRevoked()).orElseThrow(() -> UnusableInput.of(file,
-                "it is packed with the key " + jws.keyId() + ", which is not believed now; nothing in it was read", "A lead trusts the key of a rule author with 'chock keys trust --role author'"));
+        TrustedKey key = trusted.signedBy(jws.keyId(), Canonical.digest(bytes)).filter(one -> !one.isRevoked()).orElseThrow(() -> UnusableInput.of(file,
+                "signed with the key " + jws.keyId() + ", which is not trusted now; contents not read", "A lead trusts the key of a rule author with 'chock keys trust --role author'"));
         if (!key.role().mayPackRules()) {
-            throw UnusableInput.of(file, "it is packed by " + key.name() + ", who is " + key.role().word() + "; nothing in it was read", "Only a rule author or a lead packs rule books: their rules are code");
+            throw UnusableInput.of(file, "signed by " + key.name() + " (" + key.role().word() + "); contents not read", "Only a rule author or a lead may sign a rule book, because its rules are code");
         }
         if (!jws.isSignedBy(key.x())) {
-            throw UnusableInput.of(file, "the signature does not fit: it was altered, or " + key.name() + " did not pack it; nothing in it was read", "Ask for it again");
+            throw UnusableInput.of(file, "invalid signature: altered since " + key.name() + " signed it, or signed by somebody else; contents not read", "Get the file again from its author");
         }
         return new RulePack(file, read(file, jws.payload()), key.name());
     }
@@ -126,9 +121,9 @@ public final class RulePack {
                 return said;
             }
         } catch (IOException e) {
-            // Told below: whoever signed it used another chock.
+            // Another version made it; the message below says so.
         }
-        throw UnusableInput.of(file, "it is no packed rule book of the form " + FORM + ", the only one this chock reads", "Use the chock it was made with, or a newer one");
+        throw UnusableInput.of(file, "not in the form " + FORM + ", the only one this version of chock reads", "Use the version it was made with, or a newer one");
     }
 
     /** The chock that packed it. */
@@ -146,14 +141,9 @@ public final class RulePack {
         return said.digest;
     }
 
-    /** In words, for whoever waits. */
+    /** In words. */
     public String words() {
-        return "rule book " + said.version + " (" + said.digest + "), packed by " + signedBy + " with " + said.madeBy;
-    }
-
-    /** True when a house is in it. */
-    public boolean hasHouse() {
-        return said.house != null;
+        return "rule book " + said.version + " (" + said.digest + "), signed by " + signedBy + " with " + said.madeBy;
     }
 
     /**
@@ -173,7 +163,7 @@ public final class RulePack {
             throw new UnusableInput(e.faults().stream().map(fault -> fault.in(file + ", " + fault.file())).toList());
         }
         if (!book.version().equals(said.version) || !book.digest().equals(said.digest)) {
-            throw UnusableInput.of(file, "it says it is rule book " + said.version + " with the digest " + said.digest + ", and its files are " + book.version() + " with " + book.digest(), "Ask for it again");
+            throw UnusableInput.of(file, "it claims rule book " + said.version + " with the digest " + said.digest + ", but its files give " + book.version() + " with " + book.digest(), "Get the file again from its author");
         }
         return book;
     }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The rule books a workshop keeps, so that a sign-off can be judged again by the very one it rests on when the program has
@@ -46,31 +47,26 @@ public final class RulePacks {
      * @throws UnusableInput when a file cannot be read or written
      */
     public static Path keep(Shop shop, RulePack.Source source, SigningKey key, InstantSource clock) {
-        return keep(shop, source.book().digest(), key, clock, ignored -> RulePack.pack(source, key));
+        return keep(shop, source.book().digest(), key, clock, () -> RulePack.pack(source, key));
     }
 
     /**
-     * Keeps a rule book that somebody else packed, whose key this workshop believes.
+     * Keeps a rule book that somebody else packed, signed with a key this workshop trusts.
      *
      * @param pack the file
      * @param key of a lead or a rule author, who answers for it
      * @return its file here
      * @throws NotSigned when this key may not
-     * @throws UnusableInput when it is no packed rule book, nobody believed packed it, or this chock cannot use it
+     * @throws UnusableInput when it is not a packed rule book, not signed with a trusted key, or this version of chock cannot use it
      */
     public static Path keep(Shop shop, Path pack, SigningKey key, InstantSource clock) {
         byte[] bytes = Disk.read(pack);
         RulePack opened = RulePack.open(pack.toString(), bytes, Ledgers.history(shop.ledger()).trust(), clock.instant());
         opened.load();
-        return keep(shop, opened.digest(), key, clock, ignored -> bytes);
+        return keep(shop, opened.digest(), key, clock, () -> bytes);
     }
 
-    /** Makes the file, once it is certain that it is wanted. */
-    private interface Making {
-        byte[] pack(Instant now);
-    }
-
-    private static Path keep(Shop shop, String digest, SigningKey key, InstantSource clock, Making making) {
+    private static Path keep(Shop shop, String digest, SigningKey key, InstantSource clock, Supplier<byte[]> pack) {
         try (OpenLedger ledger = OpenLedger.at(shop.ledger())) {
             History history = History.of(shop.ledger(), ledger.lines());
             Instant now = ledger.now(clock.instant());
@@ -79,7 +75,7 @@ public final class RulePacks {
             if (isKept(shop, digest, history)) {
                 return file;
             }
-            byte[] bytes = making.pack(now);
+            byte[] bytes = pack.get();
             RulePack opened = RulePack.open(file.toString(), bytes, history.trust(), now);
             try {
                 Files.createDirectories(folder(shop));
@@ -103,10 +99,10 @@ public final class RulePacks {
     }
 
     /**
-     * Reads a packed rule book: one that this workshop keeps, or one packed with a key that is good now.
+     * Reads a packed rule book: one that this workshop keeps, or one signed with a key that is valid now.
      *
      * @param file its name, for messages
-     * @throws UnusableInput when it is neither; then nothing in it was read
+     * @throws UnusableInput when it is neither; its contents are not read then
      */
     public static RulePack open(Shop shop, String file, byte[] bytes, Instant now) {
         History history = Ledgers.history(shop.ledger());
@@ -122,7 +118,7 @@ public final class RulePacks {
      * A rule book that is kept, opened and not loaded.
      *
      * @return empty when it is not kept
-     * @throws UnusableInput when its file was changed, or whoever packed it is not believed any more
+     * @throws UnusableInput when its file was changed, or its key is no longer trusted
      */
     static Optional<RulePack> find(Shop shop, History history, String digest) {
         if (!Withdrawal.DIGEST.matcher(digest).matches() || !history.packs().containsValue(digest) || !Files.isRegularFile(file(shop, digest))) {

@@ -39,7 +39,7 @@ public final class Signers {
         }
         mustBeValid(known, now);
         if (!known.role().maySignReleases()) {
-            throw new NotSigned(known.name() + " is " + known.role().word() + ": whoever writes rules signs no release with that key");
+            throw new NotSigned(known.name() + " has the role " + known.role().word() + ", and such a key cannot sign a release");
         }
         return known;
     }

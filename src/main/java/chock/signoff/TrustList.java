@@ -52,7 +52,7 @@ public final class TrustList {
             boolean authors = WITH_AUTHORS.equals(sheet.as("chock", TrustList::form));
             sheet.sheets("keys").forEach(one -> key(one).ifPresent(key -> {
                 if (key.role() == Role.AUTHOR && !authors) {
-                    one.fault("role", "author is no role in a list of the form " + FORM, "Write chock: " + WITH_AUTHORS + ".");
+                    one.fault("role", "the role author needs a list of the form " + WITH_AUTHORS, "Write chock: " + WITH_AUTHORS + ".");
                 }
                 if (keys.stream().anyMatch(k -> k.id().equals(key.id()))) {
                     one.fault("kid", "this key stands twice", "Keep one of them.");

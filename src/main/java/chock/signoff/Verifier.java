@@ -55,7 +55,7 @@ public final class Verifier {
         this.judging = judging;
     }
 
-    /** The same without judging anything again: for whoever asks without being known. The sign-off is held against the ledger and the record alone. */
+    /** The same without judging the record again, for visitors who are not signed in: the sign-off is compared with the ledger and the record. */
     public Verifier comparing() {
         return new Verifier(trust, shop, book, asOf, false);
     }
@@ -214,8 +214,8 @@ public final class Verifier {
                 : "Everything that was signed stands in the record unchanged; it has been added to since.");
         if (!judging) {
             since(signOff, record, difference, signOff.criticalPoints());
-            add("rule book", found.isPresent() ? Holds.YES : Holds.NOT_LOOKED_AT, ruleBook(signOff) + (found.isPresent() ? " when it was signed; the ledger has this very sign-off, so its findings are those of then. Nothing was judged again here."
-                    : "; nothing was judged again here."));
+            add("rule book", found.isPresent() ? Holds.YES : Holds.NOT_LOOKED_AT, ruleBook(signOff) + (found.isPresent() ? " when it was signed. The ledger lists this sign-off, so its findings are as signed. Not judged again here."
+                    : "; not judged again here."));
             return;
         }
         // What was found out about an instrument since then voids it below; the findings signed are those of that moment.
@@ -308,7 +308,7 @@ public final class Verifier {
         } else if (!same) {
             add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; only the very record signed can be judged again by it." + today(rejudged));
         } else if (replay == null) {
-            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; this chock has another, and judges nothing again by it." + today(rejudged));
+            add("rule book", Holds.NOT_LOOKED_AT, ruleBook(signOff) + "; not judged again: this version of chock has another." + today(rejudged));
         } else {
             Replay.Result result = replay.get();
             add("rule book", result.holds(), ruleBook(signOff) + result.says() + today(rejudged));

@@ -479,7 +479,7 @@ class SigningTest {
         String seal = chock.signoff.SignOff.written(jws.getBytes(StandardCharsets.US_ASCII)).orElseThrow().seal();
         Visit stranger = running.visitor();
         assertThat(stranger.get("/verify").body()).contains("What the code on the sheet says").doesNotContain("HV-0142");
-        assertThat(code(stranger, seal).body()).contains("<strong>Holds:</strong>").contains("Ida Marrow").contains("Nothing was written since.").contains("Nothing was judged again here.").doesNotContain("judged again by it").doesNotContain("/sign-offs/");
+        assertThat(code(stranger, seal).body()).contains("<strong>Holds:</strong>").contains("Ida Marrow").contains("Nothing was written since.").contains("Not judged again here.").doesNotContain("judged again by it").doesNotContain("/sign-offs/");
         assertThat(code(tom, seal).body()).as("for whoever is signed in").contains("judged again by it, the gate is released with the same findings.");
         assertThat(code(stranger, "  " + seal.substring(0, 200) + "\n" + seal.substring(200) + " \n").body()).as("as a reader of codes may break it").contains("<strong>Holds:</strong>");
         assertThat(stranger.upload("/verify", "file", jws.getBytes(StandardCharsets.US_ASCII)).body()).contains("<strong>Holds:</strong>");
@@ -492,7 +492,7 @@ class SigningTest {
         assertThat(JSON.readTree(byProgram.body()).get("holds").booleanValue()).isTrue();
         running.pass(Duration.ofMinutes(3));
         caliperOff();
-        assertThat(code(stranger, seal).body()).contains("<strong>Does not hold:</strong>").contains("that voids it").contains("this board holds the gate: ").doesNotContain(workshop.toString());
+        assertThat(code(stranger, seal).body()).contains("<strong>Does not hold:</strong>").contains("that voids it").contains("the gate is blocked: ").doesNotContain(workshop.toString());
         running.pass(Duration.ofDays(60));
         assertThat(code(stranger, seal).body()).contains("It lapsed on");
     }

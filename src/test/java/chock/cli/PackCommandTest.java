@@ -72,7 +72,7 @@ class PackCommandTest {
     void a_record_is_judged_by_the_rule_book_that_is_named() {
         assertThat(pack("nora.pem").out()).startsWith("Packed: rule book 2");
         Run judged = run(true, "assess", LARK, "--as-of", "2026-11-25T12:00", "--gate", "road-test", "--rule-book", path("mine.rules"));
-        assertThat(judged.err()).startsWith("Judged by rule book 2 (sha256:").contains("packed by Nora Pell with chock ");
+        assertThat(judged.err()).startsWith("Judging by rule book 2 (sha256:").contains("signed by Nora Pell with chock ");
         assertThat(judged.out()).startsWith("BLOCKED at road-test").contains("tyres.tread-depth", "at least 9 mm");
         assertThat(judged.status()).isEqualTo(1);
         Run own = run(true, "assess", LARK, "--as-of", "2026-11-25T12:00", "--gate", "road-test");
@@ -89,20 +89,20 @@ class PackCommandTest {
     }
 
     @Test
-    void a_rule_book_that_nobody_believed_packed_is_not_judged_by() {
+    void a_rule_book_that_is_not_signed_with_a_trusted_key_is_not_judged_by() {
         pack("ida.pem");
         Run byInspector = run(true, "assess", LARK, "--rule-book", path("mine.rules"));
-        assertThat(byInspector.err()).isEqualTo(path("mine.rules") + ": it is packed by Ida Marrow, who is inspector; nothing in it was read. Only a rule author or a lead packs rule books: their rules are code\n");
+        assertThat(byInspector.err()).isEqualTo(path("mine.rules") + ": signed by Ida Marrow (inspector); contents not read. Only a rule author or a lead may sign a rule book, because its rules are code\n");
         assertThat(byInspector.status()).isEqualTo(2);
         assertThat(byInspector.out()).isEmpty();
         Run nobody = run(false, "assess", LARK, "--rule-book", path("mine.rules"));
-        assertThat(nobody.err()).isEqualTo("--rule-book: it is not known whose rule books are believed. Give --trust FILE, or the workshop with --shop or CHOCK_SHOP\n");
+        assertThat(nobody.err()).isEqualTo("--rule-book: no trust list to check its signature with. Give --trust FILE, or the workshop with --shop or CHOCK_SHOP\n");
         assertThat(nobody.status()).isEqualTo(2);
         Run idle = run(false, "assess", LARK, "--trust", path("trust.json"));
         assertThat(idle.err()).contains("Add --rule-book FILE, or leave it out");
         assertThat(idle.status()).isEqualTo(2);
         Run none = run(true, "assess", LARK, "--rule-book", LARK);
-        assertThat(none.err()).isEqualTo(LARK + ": this is no packed rule book, or it was altered. Name a file that 'chock rules pack' made\n");
+        assertThat(none.err()).isEqualTo(LARK + ": not a packed rule book, or altered since it was signed. Name a file that 'chock rules pack' made\n");
         assertThat(none.status()).isEqualTo(2);
         assertThat(pack("nora.pem").err()).as("nothing signed is written over").contains("nothing is written over it");
     }
@@ -110,7 +110,7 @@ class PackCommandTest {
     @Test
     void what_is_signed_by_is_kept() throws IOException {
         Run signed = run(true, "sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem"), "--passphrase-env", "WORDS", "--out", path("s.jws"));
-        assertThat(signed.out()).contains("The rule book is not kept in this workshop");
+        assertThat(signed.out()).contains("Rule book not kept: a later version of chock cannot judge");
         Run refused = run(true, "rules", "keep", "--by", path("ida.pem"), "--passphrase-env", "WORDS");
         assertThat(refused.err()).contains("Ida Marrow is inspector; a lead or a rule author keeps rule books");
         assertThat(refused.status()).isEqualTo(1);

@@ -148,7 +148,7 @@ class VerifierTest {
     void another_rule_book_judges_nothing_again() throws IOException {
         Verification found = new Verifier(TrustList.of(bench.shop().trust()), bench.shop(), ShopBench.BOOK.without("brakes.bled"), ShopBench.NOON)
                 .verify(new Verifier.Source("sign-off", Files.readAllBytes(signed.file())), new Verifier.Source("record", Files.readAllBytes(bench.record)));
-        assertThat(says(found, "rule book")).startsWith("NOT_LOOKED_AT: ").endsWith("; nothing was judged again by it: this chock has another, and that rule book is not kept here. By the rule book at hand the same record is released.");
+        assertThat(says(found, "rule book")).startsWith("NOT_LOOKED_AT: ").endsWith("; not judged again: that rule book is not kept here, and this version of chock has another. By the rule book at hand the same record is released.");
     }
 
     @Test
