@@ -2,6 +2,7 @@ package chock.cli;
 
 import chock.record.UnusableInput;
 import chock.signoff.NotSigned;
+import chock.signoff.Program;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -150,12 +151,11 @@ public final class Chock implements Runnable {
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"chock " + number()};
+            return new String[] {Program.name()};
         }
 
         static String number() {
-            String version = Chock.class.getPackage().getImplementationVersion();
-            return version == null ? "(built here, not packaged)" : version;
+            return Program.version();
         }
     }
 }

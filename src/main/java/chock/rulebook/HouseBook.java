@@ -4,9 +4,6 @@ import chock.record.Fault;
 import chock.record.UnusableInput;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,8 +27,6 @@ public record HouseBook(String name, String digest, String folder, SortedMap<Str
     static final String CHECKS = "checks.yaml";
     private static final String NAME = "house.yaml";
     private static final String FEATURES = "features";
-    /** A house writes pages, not volumes; anything larger is another file. */
-    private static final int LARGEST = 1_000_000;
 
     /**
      * Reads a folder with {@code house.yaml} and at least one of {@code limits.yaml}, {@code checks.yaml}.
@@ -77,17 +72,9 @@ public record HouseBook(String name, String digest, String folder, SortedMap<Str
         if (Files.isDirectory(file) ? !name.equals(FEATURES) : !isKnown(name)) {
             faults.add(useless(folder + "/" + name));
         } else if (!Files.isDirectory(file)) {
-            try {
-                byte[] bytes = Files.size(file) > LARGEST ? null : Files.readAllBytes(file);
-                if (bytes == null) {
-                    faults.add(new Fault(folder + "/" + name, 0, "", "it is larger than 1 MB", "Name a house folder."));
-                } else {
-                    files.put(name, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
-                }
-            } catch (CharacterCodingException e) {
-                faults.add(new Fault(folder + "/" + name, 0, "", "it is not text in UTF-8", "Save it as UTF-8."));
-            } catch (IOException e) {
-                faults.add(new Fault(folder + "/" + name, 0, "", "it cannot be read", ""));
+            String text = RuleText.read(file, folder + "/" + name, "Name a house folder.", faults);
+            if (text != null) {
+                files.put(name, text);
             }
         }
     }

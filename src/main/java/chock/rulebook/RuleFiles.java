@@ -3,8 +3,6 @@ package chock.rulebook;
 import chock.record.Fault;
 import chock.record.UnusableInput;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,8 +25,6 @@ import org.drools.model.Model;
  */
 public record RuleFiles(String folder, SortedMap<String, String> texts) {
     private static final String FOLDER = "rules";
-    /** The largest file of a rule book in bytes; the largest shipped one has a fifth of it. */
-    private static final int LARGEST = 1_000_000;
     private static final Pattern PACKAGE = Pattern.compile("(?m)^package\\s+([\\w.]+)");
 
     public RuleFiles {
@@ -71,16 +67,9 @@ public record RuleFiles(String folder, SortedMap<String, String> texts) {
     }
 
     private static void take(Path folder, Path file, SortedMap<String, String> texts, List<Fault> faults) {
-        try {
-            if (Files.size(file) > LARGEST) {
-                faults.add(new Fault(file.toString(), 0, "", "it is larger than 1 MB", "Name a folder with the files of a rule book and no others."));
-            } else {
-                texts.put(folder.relativize(file).toString().replace('\\', '/'), Files.readString(file, StandardCharsets.UTF_8));
-            }
-        } catch (CharacterCodingException e) {
-            faults.add(new Fault(file.toString(), 0, "", "it is not text in UTF-8", "Save it as UTF-8, or take it out of the folder."));
-        } catch (IOException e) {
-            faults.add(new Fault(file.toString(), 0, "", "it cannot be read", ""));
+        String text = RuleText.read(file, file.toString(), "Name a folder with the files of a rule book and no others.", faults);
+        if (text != null) {
+            texts.put(folder.relativize(file).toString().replace('\\', '/'), text);
         }
     }
 

@@ -1,12 +1,17 @@
 package chock.signoff;
 
 /** This program, as it names itself in what it makes. */
-final class Program {
+public final class Program {
     private Program() { }
 
-    /** Such as {@code chock 0.2.0}. */
-    static String name() {
+    /** The version in the manifest of the program file, or that there is none. */
+    public static String version() {
         String version = Program.class.getPackage().getImplementationVersion();
-        return "chock " + (version == null ? "(built here, not packaged)" : version);
+        return version == null ? "(built here, not packaged)" : version;
+    }
+
+    /** Such as {@code chock 0.2.0}. */
+    public static String name() {
+        return "chock " + version();
     }
 }
