@@ -121,8 +121,9 @@ class RehearseCommandTest {
         String file = feature(MACHINE, "And the territory is DE\n", PAD, "Then brakes.pad-thickness is met at front-brake/caliper/inner-pad\n");
         Run run = Run.of("rehearse", file, "--boundaries", "--of", "brakes.pad-thickness");
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("brakes.pad-thickness, at least 1.5 mm\n  rules/brakes/limits.yaml:5\n    1.6 mm ± 0.0001 mm: met\n    1.6 mm ± 0.1 mm: doubt\n    1.5 mm ± 0.0001 mm: doubt\n    1.4 mm ± 0.0001 mm: fault\n",
-                "  by hand: nothing outside it; inside\n           " + file + ":3\n");
+        assertThat(run.out()).contains("brakes.pad-thickness, at least 1.5 mm\n  rules/brakes/limits.yaml:5\n    1.6 mm ± 0.0001 mm: met\n    1.6 mm ± 0.1 mm: doubt\n    1.5 mm ± 0.0001 mm: doubt\n    1.4 mm ± 0.0001 mm: fault\n  by hand: nothing outside it; inside");
+        // Where the line is broken depends on how long the name of the folder is.
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("fault by hand: nothing outside it; inside " + file + ":3 ");
     }
 
     @Test
