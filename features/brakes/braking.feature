@@ -754,13 +754,13 @@ Feature: What the brakes do
       Then brakes.efficiency-lesser is met
       And record.agreement is met
 
-    Scenario: a better force with nothing done in between proves nothing
+    Scenario: a better force with nothing done in between ends no fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
       And rear-brake/control measured braking-force 200 N ± 30 N 3 days ago
       And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
       And rear-brake/control measured braking-force 700 N ± 30 N 1 days ago
-      Then brakes.efficiency-lesser is doubt
+      Then brakes.efficiency-lesser is fault
 
     Scenario: reading it again does not end a defect
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

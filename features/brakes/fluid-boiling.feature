@@ -64,6 +64,20 @@ Feature: Brake fluid that has drawn water
       And front-brake/hydraulic/fluid seen grade-filled DOT-4
       And front-brake/hydraulic/fluid told fluid-boiling 200 °C
       Then brakes.fluid-boiling is missing
+      And it holds road-test, hand-over and no other gate
+
+    Scenario: judged by boiling a little in a spoon, not with a tester
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      And front-brake/hydraulic/fluid tried fluid-boiling 200 °C
+      Then brakes.fluid-boiling is missing
+
+    Scenario: tested and good
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/hydraulic/fluid seen grade-filled DOT-4
+      And front-brake/hydraulic/fluid measured fluid-boiling 200 °C ± 5 °C
+      Then brakes.fluid-boiling is met
+      And it holds until 2027-11-25
 
     Scenario: low, and tested again without new fluid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -739,6 +739,7 @@ Feature: Hydraulics
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then brakes.lever-feel is missing at front-brake/control
       And it holds road-test, hand-over and no other gate
+      And it is safety-critical
 
     Scenario: somebody says so
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -216,13 +216,13 @@ Feature: Disc and drum without a figure
       Then brakes.disc-wear is not applicable
       And brakes.disc-thickness is missing
 
-    Scenario: a second reading that contradicts the first leaves it open
+    Scenario: a second reading that contradicts the first ends no fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And front-brake/disc seen maker-mark none-legible
       And front-brake/disc measured thickness 4.30 mm ± 0.01 mm
       And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm
       And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
-      Then brakes.disc-wear is doubt
+      Then brakes.disc-wear is fault
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -451,13 +451,13 @@ Feature: Disc and drum without a figure
       Then brakes.drum-wear is not applicable
       And brakes.drum-bore is missing
 
-    Scenario: a second reading that contradicts the first leaves it open
+    Scenario: a second reading that contradicts the first ends no fault
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And rear-brake/drum seen maker-mark none-legible
       And rear-brake/drum measured bore 161.20 mm ± 0.01 mm
       And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm
       And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
-      Then brakes.drum-wear is doubt
+      Then brakes.drum-wear is fault
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -639,7 +639,7 @@ Feature: Disc and drum without a figure
       And tom wrote that front-brake/disc measured unworn-thickness 5.00 mm ± 0.01 mm 2 days ago
       And front-brake/disc measured thickness 4.40 mm ± 0.01 mm 2 days ago
       And front-brake/disc measured thickness 4.70 mm ± 0.01 mm
-      Then brakes.disc-wear is doubt
+      Then brakes.disc-wear is fault
 
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
@@ -699,7 +699,7 @@ Feature: Disc and drum without a figure
       And tom wrote that rear-brake/drum measured unworn-bore 160.00 mm ± 0.01 mm 2 days ago
       And rear-brake/drum measured bore 161.40 mm ± 0.01 mm 2 days ago
       And rear-brake/drum measured bore 160.40 mm ± 0.01 mm
-      Then brakes.drum-wear is doubt
+      Then brakes.drum-wear is fault
 
     Scenario: worn, on a machine ready for the road test
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -9,6 +9,7 @@ Feature: Acetylene lamps
       And the machine has the part acetylene-lamps
       And electrics/acetylene seen carbide empty-and-dry
       Then electrics.acetylene-empty is met
+      And it holds until 2026-11-25
 
     Scenario Outline: not in order
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

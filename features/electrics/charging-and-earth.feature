@@ -345,7 +345,7 @@ Feature: Charging and earth
       And electrics/charging measured charging-voltage 15.2 V ± 0.1 V
       And electrics/charging measured charging-speed 4000 rpm ± 50 rpm
       And tom wrote that electrics/charging measured charging-voltage 14.3 V ± 0.1 V
-      Then electrics.battery-charging is doubt
+      Then electrics.battery-charging is fault
 
     Scenario Outline: how long it holds
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -59,8 +59,9 @@ Feature: Decompressor
       Then engine.decompressor is <state>
 
       Examples:
-        | f0         | place               | work     | state |
-        | stays-open | engine/decompressor | adjusted | met   |
+        | f0         | place               | work       | state |
+        | stays-open | engine/decompressor | adjusted   | met   |
+        | stays-open | engine/decompressor | lubricated | met   |
 
     Scenario Outline: how long the result is valid
       Given a motorcycle with one hydraulic disc in front and a rod drum behind

@@ -103,3 +103,20 @@ Feature: What the remaining work needs
     And it stood since 1998
     And controls/grips tried grips tight-and-whole
     Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.cooling-works, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.pressure-sign, roadtest.engine-warm, transmission.idle-clutch is proven with the engine running
+
+  Scenario: an outfit with reverse, acetylene lamps, a belt to its generator and a parking brake, for the road
+    Given a motorcycle with a cable drum in front and a rod drum behind
+    And the machine is a motorcycle-sidecar
+    And the machine has the part twin-leading-shoes
+    And the machine has the part parking-brake
+    And the machine has the part acetylene-lamps
+    And the machine has the part generator-belt
+    And the machine has the part reverse-gear
+    And the equipment has rear-springing leaf-spring
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running
+
+  Scenario: a sprung hub, and brake fluid that somebody says was tested, for the road
+    Given a motorcycle with one hydraulic disc in front and a rod drum behind
+    And the equipment has rear-springing sprung-hub
+    And front-brake/hydraulic/fluid told fluid-boiling 200 °C
+    Then for road-test nothing but controls.idle-at-locks, controls.stop-idle, electrics.charging-speed, electrics.charging-voltage, engine.exhaust-leak, engine.idle, engine.knock, engine.leak-warm, fuel.leak-after-run, oil.delivery, roadtest.engine-warm, transmission.clutch-drag is proven with the engine running

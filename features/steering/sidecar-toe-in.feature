@@ -67,6 +67,35 @@ Feature: Toe-in of the third wheel
       And frame/sidecar-fittings measured track-in-front 1132 mm ± 1 mm 2 hours ago
       Then steering.sidecar-toe-in is missing
 
+    Scenario: measured and right
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And frame/sidecar-fittings measured track-behind 1150 mm ± 1 mm
+      And frame/sidecar-fittings measured track-in-front 1132 mm ± 1 mm
+      Then steering.sidecar-toe-in is met
+      And it holds until 2027-11-25
+
+    Scenario: too little, and measured again without setting it
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And frame/sidecar-fittings measured track-behind 1135.2 mm ± 4 mm 2 hours ago
+      And frame/sidecar-fittings measured track-in-front 1132 mm ± 4 mm 2 hours ago
+      And frame/sidecar-fittings measured track-behind 1138.9 mm ± 1 mm
+      And frame/sidecar-fittings measured track-in-front 1128.4 mm ± 1 mm
+      Then steering.sidecar-toe-in is fault
+
+    Scenario Outline: one of the two only tried
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine is a motorcycle-sidecar
+      And frame/sidecar-fittings <behind>
+      And frame/sidecar-fittings <in-front>
+      Then steering.sidecar-toe-in is missing
+
+      Examples:
+        | behind                               | in-front                               |
+        | tried track-behind 1150 mm           | measured track-in-front 1132 mm ± 1 mm |
+        | measured track-behind 1150 mm ± 1 mm | tried track-in-front 1132 mm           |
+
     Scenario: set by eye
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       And the machine is a motorcycle-sidecar

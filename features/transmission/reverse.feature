@@ -97,6 +97,13 @@ Feature: Reverse gear
         | point       | work    |
         | front-wheel | removed |
 
+    Scenario: what is to be done about it first
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And the machine has the part reverse-gear
+      And a machine ready for road-test
+      And transmission/reverse tried reverse-lock no-lock
+      Then for road-test transmission/reverse is to be adjusted first
+
     Scenario: does not apply to a machine without one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
       Then transmission.reverse is not applicable

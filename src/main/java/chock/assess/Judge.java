@@ -57,6 +57,11 @@ public final class Judge {
         return new Lack(fault.required(), State.STALE, fault.says() + "; worked on since, and not read again");
     }
 
+    /** A fault worked out from earlier readings, and nothing was done about it since. */
+    public static Judgement stillKnown(Judgement fault) {
+        return new Judgement(fault.required(), fault.want(), State.FAULT, fault.says() + "; not mended since, and reading again ends no fault", fault.measured(), fault.applied(), fault.margin(), fault.evidence(), null);
+    }
+
     public static Lack nothingThatCounts(Wanted wanted) {
         Deed weakest = wanted.want().weakest();
         return new Lack(wanted.required(), State.MISSING, words(wanted.want().aspect()) + at(wanted) + " was written down, but not by somebody who "

@@ -319,15 +319,29 @@ public final class Requirements {
     /** All work that ends the fault as far as one part goes: it undid that reading and mends something, or the card names it, and it certainly came after every reading. */
     public List<Work> worksEnding(Judgement fault, String reading) {
         List<Entry> read = fault.evidence().stream().map(id -> record.entry(id).orElseThrow()).toList();
+        List<Work> mending = worksMending(fault, reading);
+        mending.removeIf(work -> read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at())));
+        return mending;
+    }
+
+    /** All work that undid one reading of a fault and mends something, or that the card names, and that certainly came after that reading. */
+    public List<Work> worksMending(Judgement fault, String reading) {
         Entry entry = record.entry(reading).orElseThrow();
         Evidence one = new Evidence(entry, Entry.key(entry.point(), entry.what()), null);
         Wanted wanted = wantedFor(fault.required()).stream().filter(w -> w.key().equals(one.key())).findFirst().orElse(null);
         if (wanted == null) {
-            return List.of();
+            return new ArrayList<>();
         }
         List<Work> mending = worksMending(wanted, one);
-        mending.removeIf(work -> Entry.shared(work.entry().point(), entry.point()) == 0 || read.stream().anyMatch(e -> !work.entry().at().surelyAfter(e.at())));
+        mending.removeIf(work -> Entry.shared(work.entry().point(), entry.point()) == 0 || !work.entry().at().surelyAfter(entry.at()));
         return mending;
+    }
+
+    /** All examinations after the last reading of a fault that name a cause which is no defect, at a part that was read. */
+    public List<Work> examinedSince(Judgement fault) {
+        List<Entry> read = fault.evidence().stream().map(id -> record.entry(id).orElseThrow()).toList();
+        return readingsOfParts(fault).stream().map(id -> record.entry(id).orElseThrow().point()).distinct().flatMap(point -> worksAround(point).stream())
+                .filter(work -> work.entry().what().equals("examined") && namesNoDefect(work) && read.stream().allMatch(e -> work.entry().at().surelyAfter(e.at()))).toList();
     }
 
     /** All work elsewhere that cannot be done without work at this place or on something it carries, in order of time. */

@@ -47,7 +47,8 @@ class NothingTouchedTest {
                     + "set-aside-instrument-not-named set-aside-too-weak set-aside-looked-since set-aside-impossible impossible-reading impossible "
                     + "impossible-besides asked-again instrument-unknown instrument-not-named open-note sunset-unknown exception-proven exception-met",
             "only of several readings, or worked out by a rule of the check", "spent-reading current-spent taken-together current-together "
-                    + "current-spent-together not-together derived derived-fault-all-the-same differing disagreement",
+                    + "current-spent-together read-earlier current-earlier found-earlier found-earlier-mended found-earlier-examined found-earlier-examined-alone "
+                    + "known-from-earlier not-together derived derived-fault-all-the-same differing disagreement",
             "only where something is set aside", "proven-once nothing-that-counts"));
 
     @Test

@@ -34,7 +34,7 @@ class ShakenRulesTest {
     @Test
     void whatCountsAndWhatComesOfItIsNoticedByAScenario() {
         Shake.Shaken evidence = shaken("evidence", List.of("features/evidence"));
-        assertThat(evidence.changes()).isEqualTo(62);
+        assertThat(evidence.changes()).isEqualTo(69);
         assertThat(evidence.unnoticed()).as("changes to write a scenario for").isEmpty();
         assertThat(evidence.idle()).containsExactly("evidence.asked-of-every-machine", "evidence.asked-with");
         Shake.Shaken outcome = shaken("outcome", List.of("features/evidence"));

@@ -15,18 +15,19 @@ public record Correction(String corrects, Entry entry) {
     /**
      * A slip may be put right by its writer, and who wrote that work was done may say that other work was. A fault may not: that takes
      * another person, and a new reading where a reading is put right. A fault of a safety-critical check takes more; see
-     * {@link #isFreshLookAt}.
+     * {@link #isFreshLookAt}. So it is with a reading that may have shown a fault together with others.
      */
     public boolean mayReplace(Evidence first, Wanted wanted) {
-        return isAsStrongAs(first) && (!wanted.faulty(first) || isByAnotherThan(first) && !wanted.card().critical());
+        return isAsStrongAs(first) && (isByAnotherThan(first) && !wanted.card().critical() || !wanted.faulty(first) && !wanted.maySpoilOthers());
     }
 
     /**
-     * True when it says less than the first did, such as that something was not seen but told: then the first proves nothing any more,
-     * whoever says so. Nobody may ride on what its own writer takes back. A fault is not taken back like that.
+     * True when the first proves nothing any more, and what it showed bad with others is still shown: when this says less than the first
+     * did, such as that something was not seen but told, whoever says so, or when a reading that counts with others is put right. Nobody
+     * may ride on what its own writer takes back. A fault is not taken back like that.
      */
     public boolean takesBack(Evidence first, Wanted wanted) {
-        return !isAsStrongAs(first) && !wanted.faulty(first);
+        return !wanted.faulty(first) && (!isAsStrongAs(first) || wanted.maySpoilOthers());
     }
 
     /** Work is corrected away only by another person, who knows it at first hand. */

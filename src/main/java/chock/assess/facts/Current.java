@@ -5,8 +5,17 @@ import chock.record.Moment;
 import chock.record.Value;
 import java.time.Instant;
 
-/** Evidence that decides: the newest that stands, each where nobody knows which is the newest, and every fault that stands. */
-public record Current(Wanted wanted, Evidence evidence) {
+/**
+ * Evidence that decides: the newest that stands, each where nobody knows which is the newest, and every fault that stands.
+ *
+ * @param earlier true of a reading that was read again since, and only shows with others what was known then
+ */
+public record Current(Wanted wanted, Evidence evidence, boolean earlier) {
+
+    /** Evidence that decides now. */
+    public Current(Wanted wanted, Evidence evidence) {
+        this(wanted, evidence, false);
+    }
 
     public Required required() {
         return wanted.required();
@@ -58,11 +67,11 @@ public record Current(Wanted wanted, Evidence evidence) {
     // The engine compares often, and from the first moment: what a record makes of itself is slow then.
     @Override
     public boolean equals(Object other) {
-        return other instanceof Current o && o.evidence.equals(evidence) && o.wanted.equals(wanted);
+        return other instanceof Current o && o.earlier == earlier && o.evidence.equals(evidence) && o.wanted.equals(wanted);
     }
 
     @Override
     public int hashCode() {
-        return 31 * wanted.hashCode() + evidence.hashCode();
+        return 31 * (31 * wanted.hashCode() + evidence.hashCode()) + Boolean.hashCode(earlier);
     }
 }

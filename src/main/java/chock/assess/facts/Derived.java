@@ -83,6 +83,11 @@ public record Derived(Required required, Measured value, LocalDate made, State s
         return Stream.concat(from.stream().map(Current::id), entries.stream()).sorted().toList();
     }
 
+    /** True when it was worked out from a reading that was read again since. */
+    public boolean earlier() {
+        return from.stream().anyMatch(Current::earlier);
+    }
+
     /** First instant at which one of its pieces is too old, or null. */
     public Instant lapses() {
         return from.stream().map(Current::lapses).filter(Objects::nonNull).min(Comparator.naturalOrder()).orElse(null);

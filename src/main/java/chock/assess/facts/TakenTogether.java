@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -53,9 +54,18 @@ public record TakenTogether(Required required, List<Standing> readings, List<Sta
 
     /** The newest readings that were once taken together, of those that stand and those that are spent. */
     public static List<Standing> once(Required required, Collection<Standing> standing, Collection<SpentReading> spent) {
+        return newest(required, all(standing, spent)).readings();
+    }
+
+    /** What was known of a check before it was read again, from the readings that stand and those that are spent. */
+    public static Set<Earlier> before(Required required, Collection<Standing> standing, Collection<SpentReading> spent) {
+        return Earlier.of(required, all(standing, spent));
+    }
+
+    private static List<Standing> all(Collection<Standing> standing, Collection<SpentReading> spent) {
         List<Standing> all = new ArrayList<>(standing);
         spent.forEach(reading -> all.add(new Standing(reading.wanted(), reading.evidence())));
-        return newest(required, all).readings();
+        return all;
     }
 
     private static boolean surelyApart(Standing one, Standing other, Duration most) {

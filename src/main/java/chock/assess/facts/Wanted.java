@@ -189,6 +189,16 @@ public record Wanted(Required required, Card card, Card.Want want, String point,
         return card.endsBy() == Card.EndsBy.TIME || latestDecides();
     }
 
+    /** True when nothing but work ends a fault found here. */
+    public boolean faultEndsByWork() {
+        return card.endsBy() == Card.EndsBy.WORK && !latestDecides();
+    }
+
+    /** True when it shows a fault only with others, and nothing but work ends that fault. */
+    public boolean maySpoilOthers() {
+        return !decidesAlone() && want.form() == Form.AMOUNT && faultEndsByWork();
+    }
+
     /** True when this later, good evidence ends a fault: a look where nothing was broken, an answer that names its document. */
     public boolean isSettledBy(Evidence good) {
         return switch (card.endsBy()) {
