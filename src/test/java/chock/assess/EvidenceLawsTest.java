@@ -12,6 +12,7 @@ import chock.record.Deed;
 import chock.record.Entry;
 import chock.record.Gate;
 import chock.record.JobRecord;
+import chock.record.Moment;
 import chock.record.Value;
 import chock.rulebook.Assembly;
 import chock.rulebook.Assembly.Kind;
@@ -23,6 +24,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
@@ -124,6 +127,41 @@ class EvidenceLawsTest {
                 assertThat(open).as("open without naming %s", record.entry(id).get()).allMatch(f -> f.evidence().contains(id) || f.says().contains("(" + id + ")"));
             }
         }
+    }
+
+    /** Whatever a check works out from several readings: what was bad a minute ago is not good because it was read again; at most the two leave it open. */
+    @Property(tries = 3)
+    void whatWasWorkedOutBadIsNotMetByReadingAgain(@ForAll("releasable") Life life) {
+        JobRecord ready = life.ready();
+        Conclusions concluded = Assessor.conclude(ready, Examples.BOOK, Examples.DAY);
+        int bad = 0;
+        for (Required required : Examples.BOOK.cards().keySet().stream().flatMap(check -> concluded.required(check).stream()).toList()) {
+            Set<String> keys = concluded.of(required, Wanted.class).stream().filter(Wanted::maySpoilOthers).map(Wanted::key).collect(Collectors.toSet());
+            List<Entry> readings = ready.entries().stream().filter(e -> keys.contains(Entry.key(e.point(), e.what())) && e.at().time() != null).toList();
+            for (Entry reading : readings) {
+                for (String factor : List.of("0.2", "0.5", "2", "5")) {
+                    List<Entry> before = readings.stream().map(e -> aMinuteBefore(e, e == reading ? new BigDecimal(factor) : BigDecimal.ONE)).toList();
+                    List<Entry> others = ready.entries().stream().filter(e -> !readings.contains(e)).toList();
+                    if (state(RandomRecords.with(ready, Stream.concat(others.stream(), before.stream()).toList()), required) == State.FAULT) {
+                        bad++;
+                        assertThat(state(RandomRecords.with(ready, Stream.concat(ready.entries().stream(), before.stream()).toList()), required))
+                                .as("%s with %s times %s, and read again", required, reading, factor).isIn(State.FAULT, State.DOUBT);
+                    }
+                }
+            }
+        }
+        Assume.that(bad > 0);
+    }
+
+    private static Entry aMinuteBefore(Entry e, BigDecimal factor) {
+        Measured was = ((Value.Amount) e.is()).measured();
+        Measured scaled = new Measured(was.value().times(factor), was.uncertainty());
+        Moment at = new Moment(e.at().date(), e.at().time().minusMinutes(1), e.at().zone());
+        return new Entry("before-" + e.id(), at, e.by(), e.deed(), e.point(), e.what(), new Value.Amount(scaled), e.with(), null, null, null, 0);
+    }
+
+    private static State state(JobRecord record, Required required) {
+        return Assessor.conclude(record, Examples.BOOK, Examples.DAY).of(required, Outcome.class).get(0).state();
     }
 
     /** Only work that is itself asked for, or that closes what was left open, brings a gate nearer to its release: work takes a fault away and proves nothing. */
