@@ -215,10 +215,15 @@ record Bench(InputStream in, PrintStream out, PrintStream err, Clock clock, bool
         if (house == null) {
             return book;
         }
+        return book.with(HouseBook.read(folder(house)));
+    }
+
+    /** A folder the user named; whether it is there is seen by whoever reads it. */
+    static Path folder(String name) {
         try {
-            return book.with(HouseBook.read(Path.of(house)));
+            return Path.of(name);
         } catch (InvalidPathException e) {
-            throw UnusableInput.of(house, "this is not the name of a folder", "");
+            throw UnusableInput.of(name, "this is not the name of a folder", "");
         }
     }
 

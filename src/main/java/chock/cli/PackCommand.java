@@ -50,7 +50,7 @@ final class PackCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         SigningKey key = KeyFile.read(Bench.path(keyFile), passphrase.ask(bench, keyFile));
-        RulePack.Source source = source().with(house == null ? null : HouseBook.read(Bench.path(house)));
+        RulePack.Source source = source().with(house == null ? null : HouseBook.read(Bench.folder(house)));
         bench.write(out, new String(RulePack.pack(source, key), StandardCharsets.US_ASCII) + "\n", force);
         RuleBook book = source.book();
         bench.print(new Page(bench.bold()).put(0, "Packed: ", "rule book " + book.version() + " (" + book.digest() + ")" + book.house().map(one -> " with the house rules '" + one.name() + "'").orElse("")).put(0, "File:   ", out).toString());

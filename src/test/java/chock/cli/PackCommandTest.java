@@ -108,6 +108,21 @@ class PackCommandTest {
     }
 
     @Test
+    void the_rules_of_a_house_are_packed_with_it_and_not_named_again() {
+        String house = "docs/examples/house";
+        Run packed = run(false, "rules", "pack", path("with-house.rules"), "--house", house, "--key", path("nora.pem"), "--passphrase-env", "WORDS");
+        assertThat(packed.err()).isEmpty();
+        assertThat(packed.out()).contains("with the house rules '");
+        Run judged = run(true, "assess", LARK, "--as-of", "2026-11-25T12:00", "--rule-book", path("with-house.rules"), "--format", "json");
+        assertThat(judged.out()).contains("house.").isEqualTo(run(false, "assess", LARK, "--as-of", "2026-11-25T12:00", "--house", house, "--format", "json").out());
+        Run twice = run(true, "assess", LARK, "--rule-book", path("with-house.rules"), "--house", house);
+        assertThat(twice.err()).contains("--house: the rule book already contains the house rules");
+        assertThat(twice.status()).isEqualTo(2);
+        Run nowhere = run(false, "rules", "pack", path("m"), "--house", path("nowhere"), "--key", path("nora.pem"), "--passphrase-env", "WORDS");
+        assertThat(nowhere.err()).startsWith(path("nowhere") + ": there is no such folder");
+    }
+
+    @Test
     void what_is_signed_by_is_kept() throws IOException {
         Run signed = run(true, "sign", shop.record.toString(), "--gate", "road-test", "--key", path("ida.pem"), "--passphrase-env", "WORDS", "--out", path("s.jws"));
         assertThat(signed.out()).contains("Rule book not kept: a later version of chock cannot judge");
