@@ -40,7 +40,7 @@ class HouseTest {
             .whereLayer("note").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess")
             .whereLayer("report").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess", "signoff", "note")
             .whereLayer("rehearse").mayOnlyAccessLayers("quantity", "figure", "record", "rulebook", "assess")
-            .whereLayer("archive").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess", "report")
+            .whereLayer("archive").mayOnlyAccessLayers("quantity", "record", "rulebook", "assess", "signoff", "report")
             .whereLayer("archive").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("board").mayOnlyBeAccessedByLayers("cli")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()

@@ -5,6 +5,7 @@ import chock.record.UnusableInput;
 import chock.rulebook.HouseBook;
 import chock.rulebook.RuleBook;
 import chock.rulebook.Trial;
+import chock.signoff.RulePack;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,10 +16,11 @@ import java.util.TreeMap;
  *
  * @param asOf the moment of judgement as it was written; there is no "now", since what is judged again must come to the same
  * @param gates ids of the gates to judge; empty for those that each record seeks
+ * @param rules the rule book, or null for that inside the program
  * @param house the rules of a house, or null for none
  * @param sets limits under trial, each as {@code LIMIT=VALUE}
  */
-public record Terms(String asOf, List<String> gates, House house, List<String> sets) implements Serializable {
+public record Terms(String asOf, List<String> gates, SignedRules rules, House house, List<String> sets) implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** A house folder with all its text. */
@@ -57,13 +59,18 @@ public record Terms(String asOf, List<String> gates, House house, List<String> s
     public record InForce(RuleBook book, List<String> changes) { }
 
     /**
-     * The shipped rule book with the house in force and the limits changed. Made anew each time: the rules of a house take a
+     * The rule book named, or the shipped one, with the house in force and the limits changed. Made anew each time: rules take a
      * while to compile, so keep it.
      *
-     * @throws UnusableInput when the house is not sound, or there is no such limit
+     * @throws UnusableInput when the rule book named is not signed with a trusted key, the house is not sound, or there is no such limit
      */
     public InForce inForce() {
-        RuleBook book = house == null ? RuleBook.shipped() : RuleBook.shipped().with(house.book());
+        List<String> changes = new ArrayList<>();
+        RuleBook book = base(changes);
+        if (house != null) {
+            book = book.with(house.book());
+        }
+        book.house().ifPresent(one -> changes.add("house " + one.name() + " (" + one.folder() + ")"));
         List<Trial> trials = new ArrayList<>();
         for (String set : sets) {
             try {
@@ -72,15 +79,24 @@ public record Terms(String asOf, List<String> gates, House house, List<String> s
                 throw UnusableInput.of("--set", e.getMessage(), "");
             }
         }
-        List<String> changes = new ArrayList<>();
-        if (house != null) {
-            changes.add("house " + house.name + " (" + house.folder + ")");
-        }
         for (Trial trial : trials) {
             book = book.with(trial.change());
             changes.add(trial.words());
         }
         return new InForce(book, List.copyOf(changes));
+    }
+
+    private RuleBook base(List<String> changes) {
+        if (rules == null) {
+            return RuleBook.shipped();
+        }
+        RulePack pack = rules.open();
+        RuleBook book = pack.load();
+        if (house != null && book.house().isPresent()) {
+            throw UnusableInput.of("--house", "the rule book already contains the house rules '" + book.house().get().name() + "'", "Leave --house out, or name a rule book without a house");
+        }
+        changes.add("rule book " + book.version() + " (" + rules.file() + ")");
+        return book;
     }
 
     /** Judges under the rule book in force. */

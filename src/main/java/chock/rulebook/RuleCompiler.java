@@ -174,6 +174,19 @@ public final class RuleCompiler {
         if (sources.isEmpty()) {
             throw new IllegalArgumentException("no rule files were found");
         }
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        // The compiler looks for its own services with the class loader of the thread. In a process that loads the program with a
+        // class loader of its own, as Apache Spark does, a thread of the common pool has another and finds none.
+        thread.setContextClassLoader(RuleCompiler.class.getClassLoader());
+        try {
+            return compiled(sources);
+        } finally {
+            thread.setContextClassLoader(before);
+        }
+    }
+
+    private static Map<String, byte[]> compiled(Map<String, String> sources) {
         KieServices services = KieServices.get();
         KieFileSystem files = services.newKieFileSystem();
         sources.forEach((name, text) -> files.write("src/main/resources/rules/" + name, text));

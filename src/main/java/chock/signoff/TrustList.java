@@ -44,7 +44,11 @@ public final class TrustList {
         return read(file.toString(), Disk.read(file));
     }
 
-    static TrustList read(String file, byte[] bytes) {
+    /**
+     * @param file its name, for messages
+     * @throws UnusableInput with every fault, each with its line
+     */
+    public static TrustList read(String file, byte[] bytes) {
         List<Fault> faults = new ArrayList<>();
         List<TrustedKey> keys = new ArrayList<>();
         Sheet sheet = Sheet.one(file, new String(bytes, StandardCharsets.UTF_8), faults);

@@ -1,18 +1,20 @@
 package chock.spark;
 
 import chock.archive.AsOf;
+import chock.archive.SignedRules;
 import chock.archive.Terms;
 import chock.record.Gate;
 import chock.record.UnusableInput;
 import chock.rulebook.HouseBook;
 import chock.rulebook.RuleBook;
+import chock.signoff.RulePack;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -47,7 +49,7 @@ public final class ChockSpark implements Callable<Integer> {
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
     private boolean help;
 
-    @Parameters(arity = "1", paramLabel = "JOB", description = "judge: the verdict on every record at every gate. impact: what other limits or a house would change, gate by gate. holds: what holds most machines, by make, year, kind and territory.")
+    @Parameters(arity = "1", paramLabel = "JOB", description = "judge: the verdict on every record at every gate. impact: what other limits, a house or another rule book would change, gate by gate. holds: what holds most machines, by make, year, kind and territory.")
     private String what;
 
     @Option(names = "--as-of", paramLabel = "DATE-TIME", required = true,
@@ -65,6 +67,12 @@ public final class ChockSpark implements Callable<Integer> {
 
     @Option(names = "--house", paramLabel = "DIR", description = "Also hold it against the rules of this house. Its *.drl files are code, and run on every machine: name only a folder you trust.")
     private String house;
+
+    @Option(names = "--rule-book", paramLabel = "FILE", description = "Judge by this rule book, made by 'chock rules pack', instead of the one inside the program. Its rules are code and run on every machine, so it is read only when signed by a rule author or a lead on the trust list.")
+    private String pack;
+
+    @Option(names = "--trust", paramLabel = "FILE", description = "With --rule-book: trust list to check its signature with.")
+    private String trust;
 
     @Option(names = "--set", paramLabel = "LIMIT=VALUE", description = "Try this value, such as tyres.age=8y; may be given several times. What a law sets stays.")
     private List<String> sets = List.of();
@@ -117,7 +125,7 @@ public final class ChockSpark implements Callable<Integer> {
         RuleBook book = rules.book();
         List<String> changes = rules.changes();
         if (what.equals("impact") && changes.isEmpty()) {
-            throw UnusableInput.of("impact", "it is not said what is to be tried", "Give --set LIMIT=VALUE or --house DIR");
+            throw UnusableInput.of("impact", "it is not said what is to be tried", "Give --set LIMIT=VALUE, --house DIR or --rule-book FILE");
         }
         Job job = new Job(what, terms, format.equals("parquet"));
         try (SparkSession spark = session(); OutFolder folder = new OutFolder(out, spark.sparkContext().hadoopConfiguration())) {
@@ -128,6 +136,10 @@ public final class ChockSpark implements Callable<Integer> {
             JsonNode counts = archive.run(inputs, there);
             ObjectNode summary = about(terms, book);
             changes.forEach(summary.putArray("tried")::add);
+            if (terms.rules() != null) {
+                RulePack from = terms.rules().open();
+                summary.putObject("rulePack").put("file", pack).put("digest", from.digest()).put("signedBy", from.signedBy()).put("madeBy", from.madeBy());
+            }
             summary.set("counts", counts);
             folder.put("summary.json", summary.toPrettyString() + "\n");
             tell(counts, changes, book, archive);
@@ -154,7 +166,23 @@ public final class ChockSpark implements Callable<Integer> {
             // Its register and its house would be left out without a word, and a gate look open that is not.
             throw UnusableInput.of("CHOCK_SHOP", "an archive is of many workshops and is judged without the settings of one", "Unset it, and name the rules of a house with --house");
         }
-        return new Terms(asOf, gates, house == null ? null : Terms.House.of(HouseBook.read(Path.of(house))), sets);
+        return new Terms(asOf, gates, rules(), house == null ? null : Terms.House.of(HouseBook.read(TextFile.path(house))), sets);
+    }
+
+    /** The packed rule book with its trust list, or null; checked before Spark is started and before anything in it is read. */
+    private SignedRules rules() {
+        if (pack == null) {
+            if (trust != null) {
+                throw UnusableInput.of("--trust", "it is only used with --rule-book", "Add --rule-book FILE, or leave it out");
+            }
+            return null;
+        }
+        if (trust == null) {
+            throw UnusableInput.of("--rule-book", "no trust list to check its signature with", "Give --trust FILE");
+        }
+        SignedRules rules = new SignedRules(pack, TextFile.read(pack, "a packed rule book"), trust, TextFile.read(trust, "a trust list"), Instant.now());
+        say.println("Judging by " + rules.open().words() + ". Its rules are compiled first, here and in each executor; this takes up to half a minute.");
+        return rules;
     }
 
     /** What decides what comes of a record, and in what form it is written. */
@@ -162,7 +190,14 @@ public final class ChockSpark implements Callable<Integer> {
         ObjectNode node = JSON.createObjectNode().put("job", what).put("asOf", asOf).put("format", format).put("ruleBook", book.version()).put("digest", book.digest());
         terms.gates().forEach(node.putArray("gates")::add);
         terms.sets().forEach(node.putArray("set")::add);
-        return node.put("house", terms.house() == null ? "none" : terms.house().digest());
+        node.put("house", terms.house() == null ? "none" : terms.house().digest());
+        if (terms.rules() != null) {
+            node.put("packed", terms.rules().open().digest());
+        }
+        if (what.equals("impact")) {
+            node.put("against", RuleBook.shipped().digest());
+        }
+        return node;
     }
 
     private SparkSession session() {

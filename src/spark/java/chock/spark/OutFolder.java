@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileAlreadyExistsException;
 import org.apache.hadoop.fs.FileStatus;
@@ -61,15 +62,22 @@ final class OutFolder implements AutoCloseable {
             }
             hold();
             JsonNode before = read(about);
-            for (String key : (Iterable<String>) terms::fieldNames) {
-                if (!terms.get(key).equals(before.path(key))) {
-                    throw UnusableInput.of(name, "it was begun with " + key + " " + before.path(key) + ", and this run has " + terms.get(key),
+            TreeSet<String> keys = new TreeSet<>();
+            terms.fieldNames().forEachRemaining(keys::add);
+            before.fieldNames().forEachRemaining(keys::add);
+            for (String key : keys) {
+                if (!terms.path(key).equals(before.path(key))) {
+                    throw UnusableInput.of(name, "it was begun with " + key + " " + said(before.path(key)) + ", and this run has " + said(terms.path(key)),
                             "Rows of both in one folder could not be told apart: name a new folder, or go on as it was begun");
                 }
             }
         } catch (IOException e) {
             throw unwritable(e);
         }
+    }
+
+    private static String said(JsonNode value) {
+        return value.isMissingNode() ? "none" : value.toString();
     }
 
     /** Two runs at once would write over each other's slices. */

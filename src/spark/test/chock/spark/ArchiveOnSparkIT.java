@@ -11,14 +11,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -303,25 +306,160 @@ class ArchiveOnSparkIT {
         assertThat(changed.err).contains("part-1.ndjson: it was written to since it was judged into this folder");
     }
 
+    /** The same on one machine: a file for each record. */
+    private static List<String> alone(List<byte[]> some, String name, String... more) throws IOException {
+        List<String> command = new ArrayList<>(List.of("target/chock", "impact", "--format", "json", "--as-of", NOON));
+        command.addAll(List.of(more));
+        Files.createDirectories(folder.resolve(name));
+        for (int i = 0; i < some.size(); i++) {
+            command.add(Files.write(folder.resolve(name).resolve(i + ".json"), some.get(i)).toString());
+        }
+        return command;
+    }
+
+    private static List<String> impacts(Run alone) throws IOException {
+        List<String> rows = new ArrayList<>();
+        JSON.readTree(alone.out).get("impacts").forEach(impact -> rows.add(impact.toString()));
+        rows.sort(null);
+        return rows;
+    }
+
     @Test
     void whatOtherLimitsAndAHouseChangeIsTheSameAsOnOneMachine() throws IOException {
         List<byte[]> some = compared;
         Path in = write("impact.ndjson", some);
-        List<String> alone = new ArrayList<>(List.of("target/chock", "impact", "--format", "json", "--as-of", NOON, "--set", "tyres.age=1y", "--house", HOUSE));
-        for (int i = 0; i < some.size(); i++) {
-            Path file = folder.resolve("records/" + i + ".json");
-            Files.createDirectories(file.getParent());
-            alone.add(Files.write(file, some.get(i)).toString());
-        }
-        Run one = run(alone);
-        List<String> expected = new ArrayList<>();
-        JSON.readTree(one.out).get("impacts").forEach(impact -> expected.add(impact.toString()));
-        expected.sort(null);
+        Run one = run(alone(some, "records", "--set", "tyres.age=1y", "--house", HOUSE));
+        List<String> expected = impacts(one);
         Path out = folder.resolve("impact");
         Run many = run(spark("impact", in, out, "--set", "tyres.age=1y", "--house", HOUSE, "--master", CLUSTER));
         assertThat(rows(out, "judged")).hasSizeGreaterThanOrEqualTo(some.size()).isEqualTo(expected);
         assertThat(many.status).isEqualTo(one.status);
         assertThat(many.out).contains("tyres.age: 1 y instead of 10 y", "house.cam-lever-photo at road-test: ");
+    }
+
+    /** A workshop that trusts an author and an inspector, and a rule book of the author's with one limit and the rules of tyres changed. */
+    private static Path ruleBook() throws IOException {
+        Path shop = Files.createDirectories(folder.resolve("shop"));
+        if (Files.exists(shop.resolve("mine.rules"))) {
+            return shop;
+        }
+        Files.writeString(shop.resolve("shop.yaml"), run(List.of("target/chock", "new", "shop")).out);
+        Files.writeString(shop.resolve("words"), "three words and a number 7\n");
+        Map<String, String> roles = new LinkedHashMap<>();
+        roles.put("lead", "Nora Pell");
+        roles.put("author", "Petra Lomax");
+        roles.put("inspector", "Ida Marrow");
+        for (Map.Entry<String, String> one : roles.entrySet()) {
+            String key = shop.resolve(one.getKey() + ".pem").toString();
+            locked(shop, "keys", "new", key);
+            locked(shop, "keys", "trust", key + ".jwk", "--shop", shop.resolve("shop.yaml").toString(), "--by", shop.resolve("lead.pem").toString(),
+                    "--name", one.getValue(), "--role", one.getKey(), "--until", LocalDate.now().plusYears(1).toString());
+        }
+        Path rules = shop.resolve("rules");
+        try (Stream<Path> files = Files.walk(Path.of("rules"))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, rules.resolve(Path.of("rules").relativize(file).toString()));
+            }
+        }
+        changed(rules.resolve("tyres/limits.yaml"), "value: 0.8 mm", "value: 9 mm");
+        changed(rules.resolve("tyres/tyres.drl"), "\nimport ", "\n// Written anew, so that it is compiled.\nimport ");
+        locked(shop, "rules", "pack", shop.resolve("mine.rules").toString(), "--rules", rules.toString(), "--house", HOUSE, "--key", shop.resolve("author.pem").toString());
+        locked(shop, "rules", "pack", shop.resolve("other.rules").toString(), "--key", shop.resolve("lead.pem").toString());
+        locked(shop, "rules", "pack", shop.resolve("inspector.rules").toString(), "--key", shop.resolve("inspector.pem").toString());
+        return shop;
+    }
+
+    private static void locked(Path shop, String... command) throws IOException {
+        List<String> all = new ArrayList<>(List.of("target/chock"));
+        all.addAll(List.of(command));
+        all.addAll(List.of("--passphrase-file", shop.resolve("words").toString()));
+        Run run = run(all);
+        assertThat(run.status).as(run.err).isZero();
+    }
+
+    private static void changed(Path file, String was, String is) throws IOException {
+        String text = Files.readString(file);
+        assertThat(text).contains(was);
+        Files.writeString(file, text.replaceFirst(Pattern.quote(was), is));
+    }
+
+    private static String[] by(Path shop, String name, String... more) {
+        List<String> options = new ArrayList<>(List.of("--rule-book", shop.resolve(name).toString(), "--trust", shop.resolve("trust.json").toString()));
+        options.addAll(List.of(more));
+        return options.toArray(String[]::new);
+    }
+
+    @Test
+    void aPackedRuleBookIsCheckedCompiledOnceInEachExecutorAndJudgesAsOnOneMachine() throws IOException {
+        Path shop = ruleBook();
+        List<byte[]> some = records.subList(0, 60);
+        Path in = write("packed.ndjson", some);
+        Path out = folder.resolve("packed");
+        Run many = run(spark("judge", in, out, by(shop, "mine.rules", "--master", CLUSTER, "--spark", "spark.chock.partitionBytes=100000",
+                "--spark", "spark.executor.extraJavaOptions=-Xlog:class+load:file=" + folder.resolve("executor-%p.classes"))));
+        Run bulk = run(bulk(in, by(shop, "mine.rules")));
+        assertThat(rows(out, "judged")).as(many.err).hasSize(some.size()).isEqualTo(withoutNumbers(bulk.out)).isNotEqualTo(withoutNumbers(run(bulk(in)).out));
+        assertThat(many.status).isEqualTo(bulk.status);
+        assertThat(many.err).startsWith("Judging by rule book 2 (sha256:").contains(", signed by Petra Lomax with chock ");
+        JsonNode summary = JSON.readTree(out.resolve("summary.json").toFile());
+        String digest = JSON.readTree(bulk.out.lines().findFirst().orElseThrow()).get("rulebook").get("digest").asText();
+        assertThat(summary.get("rulePack").get("digest").asText()).isEqualTo(digest).isEqualTo(summary.get("digest").asText());
+        assertThat(summary.get("rulePack").get("file").asText()).isEqualTo(shop.resolve("mine.rules").toString());
+        assertThat(summary.get("rulePack").get("signedBy").asText()).isEqualTo("Petra Lomax");
+        int compiled = 0;
+        try (Stream<Path> logs = Files.list(folder)) {
+            for (Path log : logs.filter(file -> file.toString().endsWith(".classes")).toList()) {
+                long times = Files.readAllLines(log).stream().filter(line -> line.matches(".*\\] rules\\.tyres\\.Rules[0-9A-F]{32} source: .*") && !line.contains("chock.jar")).count();
+                assertThat(times).as("how often one executor loaded rules of tyres that it compiled").isEqualTo(1);
+                compiled++;
+            }
+        }
+        assertThat(compiled).as("executors").isEqualTo(2);
+
+        assertRefused(spark("judge", in, out, by(shop, "other.rules")), "it was begun with digest \"" + digest + "\", and this run has \"sha256:");
+        assertRefused(spark("judge", in, out), "it was begun with digest \"" + digest + "\", and this run has \"sha256:");
+        assertRefused(spark("judge", in, out, by(shop, "mine.rules", "--house", HOUSE)), "--house: the rule book already contains the house rules");
+    }
+
+    @Test
+    void aPackedRuleBookIsComparedWithTheShippedOneAsOnOneMachine() throws IOException {
+        Path shop = ruleBook();
+        List<byte[]> some = records.subList(0, 60);
+        Path in = write("against.ndjson", some);
+        Run one = run(alone(some, "against-records", by(shop, "mine.rules", "--set", "tyres.age=1y")));
+        Path out = folder.resolve("against");
+        Run many = run(spark("impact", in, out, by(shop, "mine.rules", "--set", "tyres.age=1y", "--master", CLUSTER)));
+        assertThat(rows(out, "judged")).as(many.err).hasSizeGreaterThanOrEqualTo(some.size()).isEqualTo(impacts(one));
+        assertThat(many.status).isEqualTo(one.status);
+        List<String> tried = new ArrayList<>();
+        JSON.readTree(out.resolve("summary.json").toFile()).get("tried").forEach(words -> tried.add(words.asText()));
+        List<String> alone = new ArrayList<>();
+        JSON.readTree(one.out).get("tried").forEach(words -> alone.add(words.asText()));
+        assertThat(tried).hasSize(3).isEqualTo(alone);
+        assertThat(many.out).contains("tyres.tread-depth at road-test: ", "house.cam-lever-photo at road-test: ");
+        Path held = folder.resolve("held-by-packed");
+        Run holds = run(spark("holds", in, held, by(shop, "mine.rules")));
+        assertThat(holds.out).as(holds.err).contains("machines: house.cam-lever-photo");
+    }
+
+    @Test
+    void aRuleBookThatIsNotByATrustedAuthorIsRefusedBeforeItIsRead() throws IOException {
+        Path shop = ruleBook();
+        Path in = write("refused.ndjson", records.subList(0, 1));
+        Path out = folder.resolve("not-judged");
+        String mine = shop.resolve("mine.rules").toString();
+        assertRefused(spark("judge", in, out, by(shop, "inspector.rules")), "inspector.rules: signed by Ida Marrow (inspector); contents not read. Only a rule author or a lead may sign a rule book");
+        Path nobody = Files.writeString(shop.resolve("nobody.json"), "{\"chock\": \"trust/2\", \"keys\": []}");
+        assertRefused(spark("impact", in, out, "--rule-book", mine, "--trust", nobody.toString()), ", which is not trusted now; contents not read. A lead trusts the key of a rule author");
+        String text = Files.readString(Path.of(mine));
+        int at = text.length() / 2;
+        Files.writeString(shop.resolve("altered.rules"), text.substring(0, at) + (text.charAt(at) == 'A' ? 'B' : 'A') + text.substring(at + 1));
+        assertRefused(spark("holds", in, out, by(shop, "altered.rules")), "altered.rules: invalid signature: altered since Petra Lomax signed it");
+        assertRefused(spark("judge", in, out, "--rule-book", mine), "--rule-book: no trust list to check its signature with. Give --trust FILE");
+        assertRefused(spark("judge", in, out, "--trust", nobody.toString()), "--trust: it is only used with --rule-book. Add --rule-book FILE, or leave it out");
+        assertRefused(spark("judge", in, out, by(shop, "nowhere.rules")), "nowhere.rules: there is no such file. Name the file of a packed rule book");
+        assertRefused(spark("judge", in, out, "--rule-book", in.toString(), "--trust", shop.resolve("trust.json").toString()), "refused.ndjson: not a packed rule book");
+        assertThat(Files.exists(out)).isFalse();
     }
 
     @Test
@@ -335,7 +473,7 @@ class ArchiveOnSparkIT {
             for (Path file : files.filter(f -> f.getFileName().toString().startsWith("part-")).toList()) {
                 for (String row : Files.readAllLines(file)) {
                     JsonNode node = JSON.readTree(row);
-                    found.merge(key(node.get("gate"), node.get("check"), node.get("marque"), node.get("built"), node.get("territory")), node.get("machines").asLong(), Long::sum);
+                    found.merge(key(node.get("gate"), node.get("check"), node.get("finding"), node.get("marque"), node.get("built"), node.get("kind"), node.get("territory")), node.get("machines").asLong(), Long::sum);
                 }
             }
         }
@@ -344,17 +482,25 @@ class ArchiveOnSparkIT {
         for (int i = 0; i < judged.size(); i++) {
             JsonNode record = JSON.readTree(some.get(i));
             JsonNode machine = record.get("machine");
-            TreeSet<String> anywhere = new TreeSet<>();
+            JsonNode[] of = {machine.get("marque"), machine.get("built"), machine.path("kind"), record.get("territory")};
+            TreeMap<String, String> anywhere = new TreeMap<>();
             JSON.readTree(judged.get(i)).get("gates").properties().forEach(gate -> {
-                TreeSet<String> here = new TreeSet<>();
-                gate.getValue().get("notMet").fieldNames().forEachRemaining(here::add);
-                gate.getValue().get("closedBy").forEach(check -> here.add(check.asText()));
-                anywhere.addAll(here);
-                here.forEach(check -> expected.merge(key(JSON.getNodeFactory().textNode(gate.getKey()), JSON.getNodeFactory().textNode(check), machine.get("marque"), machine.get("built"), record.get("territory")), 1L, Long::sum));
+                TreeMap<String, String> here = new TreeMap<>();
+                gate.getValue().get("notMet").properties().forEach(one -> here.merge(one.getKey(), one.getValue().asText(), ArchiveOnSparkIT::worse));
+                gate.getValue().get("closedBy").forEach(check -> here.merge(check.asText(), "fault", ArchiveOnSparkIT::worse));
+                here.forEach((check, finding) -> {
+                    anywhere.merge(check, finding, ArchiveOnSparkIT::worse);
+                    expected.merge(gate.getKey() + " " + check + " " + finding + " " + key(of), 1L, Long::sum);
+                });
             });
-            anywhere.forEach(check -> expected.merge(key(JSON.nullNode(), JSON.getNodeFactory().textNode(check), machine.get("marque"), machine.get("built"), record.get("territory")), 1L, Long::sum));
+            anywhere.forEach((check, finding) -> expected.merge("null " + check + " " + finding + " " + key(of), 1L, Long::sum));
         }
         assertThat(found).isNotEmpty().isEqualTo(expected);
+    }
+
+    private static String worse(String one, String other) {
+        List<String> worst = List.of("fault", "doubt", "stale", "missing");
+        return worst.indexOf(one) <= worst.indexOf(other) ? one : other;
     }
 
     private static String key(JsonNode... parts) {
@@ -449,7 +595,7 @@ class ArchiveOnSparkIT {
         Path out = folder.resolve("never");
         assertRefused(List.of("target/chock-spark", "judge", "--in", in.toString(), "--out", out.toString()), "Missing required option: '--as-of=DATE-TIME'");
         assertRefused(List.of("target/chock-spark", "judge", "--as-of", "now", "--in", in.toString(), "--out", out.toString()), "'now' is not a date and time. Write 2026-11-25T12:00");
-        assertRefused(spark("impact", in, out), "impact: it is not said what is to be tried. Give --set LIMIT=VALUE or --house DIR");
+        assertRefused(spark("impact", in, out), "impact: it is not said what is to be tried. Give --set LIMIT=VALUE, --house DIR or --rule-book FILE");
         assertRefused(spark("judge", in, out, "--set", "tyres.age=8 mm"), "--set: tyres.age is 10 y now, and 8 mm is of another kind");
         assertRefused(spark("judge", folder.resolve("nowhere"), out), "there is no such file or folder");
         assertThat(Files.exists(out)).isFalse();
@@ -465,9 +611,11 @@ class ArchiveOnSparkIT {
 
     @Test
     void everyLibraryThatJudgingLoadsLiesBesideTheJob() throws IOException, InterruptedException {
+        Path shop = ruleBook();
         Path loaded = folder.resolve("loaded");
         Path in = write("few.ndjson", records.subList(0, 10));
-        Process judging = new ProcessBuilder("java", "-Xlog:class+load:file=" + loaded, "-cp", "target/classes" + File.pathSeparator + "target/lib/*", "chock.cli.Chock", "assess", "--bulk", "--as-of", NOON, "--house", HOUSE, in.toString())
+        Process judging = new ProcessBuilder("java", "-Xlog:class+load:file=" + loaded, "-cp", "target/classes" + File.pathSeparator + "target/lib/*", "chock.cli.Chock", "assess", "--bulk", "--as-of", NOON,
+                "--rule-book", shop.resolve("mine.rules").toString(), "--trust", shop.resolve("trust.json").toString(), in.toString())
                 .redirectOutput(folder.resolve("few").toFile()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
         assertThat(judging.waitFor(5, TimeUnit.MINUTES)).isTrue();
         TreeSet<String> jars = new TreeSet<>();

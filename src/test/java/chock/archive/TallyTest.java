@@ -71,7 +71,7 @@ class TallyTest {
     @Test
     void what_other_limits_change_is_counted_from_and_to() throws IOException {
         byte[] record = Files.readAllBytes(Path.of("docs/examples/lark-released.yaml"));
-        RuleBook stricter = new Terms("2026-11-25T12:00", List.of(), null, List.of("tyres.age=1y")).inForce().book();
+        RuleBook stricter = new Terms("2026-11-25T12:00", List.of(), null, null, List.of("tyres.age=1y")).inForce().book();
         Tally tally = new Tally();
         tally.compared(JUDGING.compare("here", record, stricter).result());
         assertThat(tally.counts()).containsEntry(new Counted("verdict", "road-test", null, "released", "blocked", null), 1L)
