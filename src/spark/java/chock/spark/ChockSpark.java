@@ -104,13 +104,18 @@ public final class ChockSpark implements Callable<Integer> {
         if (e instanceof UnusableInput) {
             return refuse(e.getMessage());
         }
+        say.println("chock-spark itself failed: " + first(e));
+        return PROGRAM_FAILED;
+    }
+
+    /** The first line of what was at the root of it. */
+    private static String first(Throwable e) {
         Throwable cause = e;
         while (cause.getCause() != null && cause.getCause() != cause) {
             cause = cause.getCause();
         }
         String first = cause.toString().lines().findFirst().orElse("");
-        say.println("chock-spark itself failed: " + (first.length() > LONGEST_WORDS ? first.substring(0, LONGEST_WORDS) + " …" : first));
-        return PROGRAM_FAILED;
+        return first.length() > LONGEST_WORDS ? first.substring(0, LONGEST_WORDS) + " …" : first;
     }
 
     private int refuse(String why) {
@@ -201,7 +206,7 @@ public final class ChockSpark implements Callable<Integer> {
     }
 
     private SparkSession session() {
-        SparkConf conf = new SparkConf().setAppName("chock-spark " + what);
+        SparkConf conf = new SparkConf().setAppName("chock-spark-" + what);
         // What is not said otherwise. Nobody asked for a page in the browser, which everybody on the network could read.
         Map<String, String> usual = new TreeMap<>(Map.of("spark.ui.enabled", "false", "spark.executor.memory", "2g", "spark.sql.session.timeZone", "UTC",
                 "spark.sql.shuffle.partitions", "8", "spark.sql.parquet.compression.codec", "zstd"));
@@ -212,7 +217,14 @@ public final class ChockSpark implements Callable<Integer> {
         }
         usual.forEach(conf::setIfMissing);
         settings.forEach(conf::set);
-        return SparkSession.builder().config(conf).getOrCreate();
+        try {
+            SparkSession session = SparkSession.builder().config(conf).getOrCreate();
+            session.sparkContext().defaultParallelism();
+            return session;
+        } catch (RuntimeException e) {
+            String advice = to.startsWith("local") ? "Mend or leave out what is set with --spark" : "Name a cluster that can be reached and runs Spark 4.2, and mend what is set with --spark";
+            throw UnusableInput.of("--master", "Spark cannot be started on " + to + " with these settings: " + first(e), advice);
+        }
     }
 
     private int status(JsonNode counts) {

@@ -8,6 +8,7 @@ import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,6 +25,7 @@ import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,8 +42,11 @@ class ArchiveOnSparkIT {
     private static final int COMPARED = Integer.getInteger("chock.impact");
     private static final int BAD = 40;
     private static final String HOUSE = "src/test/resources/house/rules/sound-with-rules";
+    private static final String REFUSED_HOUSE = "src/test/resources/house/refused/rule-does-not-compile";
     private static final String CLUSTER = "local-cluster[2,1,1024]";
-    /** Small partitions, so that few records fill many of them. */
+    /** Of about twenty partitions, so many are judged when an executor is killed. */
+    private static final int MIDWAY = 8;
+    /** Small partitions, so that few records fill many of them: about twenty. */
     private static final List<String> SHORT = List.of("--spark", "spark.chock.partitionBytes=" + 60_000L * Math.max(4, RECORDS / 100), "--spark", "spark.executor.memory=1g");
 
     @TempDir private static Path folder;
@@ -95,16 +100,27 @@ class ArchiveOnSparkIT {
     }
 
     private static Process start(Path out, Path err, List<String> command) throws IOException {
+        return start(out, err, command, null);
+    }
+
+    private static Process start(Path out, Path err, List<String> command, String sparkHome) throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
         builder.environment().put("SPARK_LOCAL_IP", "127.0.0.1");
         List.of("CHOCK_SHOP", "SPARK_HOME").forEach(builder.environment()::remove);
+        if (sparkHome != null) {
+            builder.environment().put("SPARK_HOME", sparkHome);
+        }
         return builder.start();
     }
 
     private static Run run(List<String> command) throws IOException {
+        return run(command, null);
+    }
+
+    private static Run run(List<String> command, String sparkHome) throws IOException {
         Path out = Files.createTempFile(folder, "out", "");
         Path err = Files.createTempFile(folder, "err", "");
-        int status = status(start(out, err, command));
+        int status = status(start(out, err, command, sparkHome));
         return new Run(status, Files.readString(out), Files.readString(err));
     }
 
@@ -175,14 +191,14 @@ class ArchiveOnSparkIT {
             all.add((i + 1) * all.size() / (BAD + 2), bad.get(i));
         }
         int half = all.size() / 2;
-        int most = all.size() * 9 / 10;
+        int most = all.size() * 95 / 100;
         Path in = folder.resolve("archive");
         write("archive/first.ndjson", all.subList(0, half));
         write("archive/second.ndjson", all.subList(half, most));
         Path out = folder.resolve("judged");
         Path said = folder.resolve("said");
         Process driver = start(folder.resolve("told"), said, spark("judge", in, out, "--master", CLUSTER));
-        await(() -> written(out.resolve("rows")), driver);
+        await(() -> written(out.resolve("rows")) >= MIDWAY, driver);
         List<ProcessHandle> executors = driver.descendants().filter(p -> p.info().commandLine().orElse("").contains("CoarseGrainedExecutorBackend")).toList();
         assertThat(executors).as("executors in processes of their own").hasSize(2);
         assertThat(executors.get(0).destroyForcibly()).isTrue();
@@ -206,15 +222,15 @@ class ArchiveOnSparkIT {
         verdictsAddUp(JSON.readTree(out.resolve("summary.json").toFile()).get("counts"), bulk.out);
     }
 
-    /** True as soon as one partition of this slice has been judged. */
-    private static boolean written(Path rows) {
+    /** How many partitions of a slice have been judged. */
+    private static long written(Path rows) {
         if (!Files.exists(rows)) {
-            return false;
+            return 0;
         }
         try (Stream<Path> files = Files.walk(rows)) {
-            return files.anyMatch(f -> f.toString().matches(".*_temporary/\\d+/task_.*"));
+            return files.filter(f -> f.toString().matches(".*_temporary/\\d+/task_[^/]*")).count();
         } catch (IOException | java.io.UncheckedIOException e) {
-            return false;
+            return 0;
         }
     }
 
@@ -597,6 +613,10 @@ class ArchiveOnSparkIT {
         assertRefused(List.of("target/chock-spark", "judge", "--as-of", "now", "--in", in.toString(), "--out", out.toString()), "'now' is not a date and time. Write 2026-11-25T12:00");
         assertRefused(spark("impact", in, out), "impact: it is not said what is to be tried. Give --set LIMIT=VALUE, --house DIR or --rule-book FILE");
         assertRefused(spark("judge", in, out, "--set", "tyres.age=8 mm"), "--set: tyres.age is 10 y now, and 8 mm is of another kind");
+        assertRefused(spark("judge", in, out, "--set", "tyres.agge=8y"), "--set: there is no limit 'tyres.agge'. Did you mean tyres.age?");
+        assertRefused(spark("judge", in, out, "--house", REFUSED_HOUSE), REFUSED_HOUSE + "/");
+        assertRefused(spark("judge", in, out, "--master", "nowhere:7077"), "--master: 'nowhere:7077' is no cluster; name spark://HOST:PORT");
+        assertRefused(spark("judge", in, out, "--spark", "spark.driver.maxResultSize=lots"), "--master: Spark cannot be started on local[*] with these settings: ");
         assertRefused(spark("judge", folder.resolve("nowhere"), out), "there is no such file or folder");
         assertThat(Files.exists(out)).isFalse();
         assertRefused(spark("judge", in, Files.createDirectories(folder.resolve("letters/old")).getParent()), "it is there already, and no archive was judged into it");
@@ -604,9 +624,55 @@ class ArchiveOnSparkIT {
 
     private static void assertRefused(List<String> command, String why) throws IOException {
         Run run = run(command);
-        assertThat(run.err).contains(why);
+        assertThat(run.err).contains(why).doesNotContain("\tat ", "spark: ");
         assertThat(run.status).isEqualTo(2);
         assertThat(run.out).isEmpty();
+    }
+
+    @Test
+    void aLineThatIsLongerThanMemoryIsCutAndTheRecordsAroundItAreJudged() throws IOException {
+        Path in = folder.resolve("long.ndjson.gz");
+        byte[] much = new byte[1 << 20];
+        Arrays.fill(much, (byte) 'x');
+        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(in))) {
+            out.write(records.get(0));
+            out.write('\n');
+            // 1.5 GB, and the executor has 1 GB.
+            for (int i = 0; i < 1500; i++) {
+                out.write(much);
+            }
+            out.write('\n');
+            out.write(records.get(1));
+        }
+        Path out = folder.resolve("long");
+        Run run = run(spark("judge", in, out, "--gate", "on-show", "--master", "local-cluster[1,1,1024]"));
+        assertThat(rows(out, "judged")).as(run.err).hasSize(2).isEqualTo(withoutNumbers(run(bulk(write("around.ndjson", records.subList(0, 2)), "--gate", "on-show")).out));
+        assertThat(run.err).doesNotContain("Lost executor");
+        List<String> refused = rows(out, "refused");
+        assertThat(refused).hasSize(1);
+        assertThat(JSON.readTree(refused.get(0)).get("bytes").asLong()).isEqualTo(1500L << 20);
+        assertThat(JSON.readTree(refused.get(0)).get("raw").binaryValue()).hasSize(10_000).containsOnly('x');
+        assertThat(JSON.readTree(refused.get(0)).get("reason").asText()).endsWith("it is longer than 5 MB. Write one job record a line");
+    }
+
+    @Test
+    void theSparkThatIsNamedIsCalledAlsoWhereItsPathHasABlank() throws IOException {
+        List<String> nothing = List.of("target/chock-spark", "weigh", "--as-of", NOON, "--in", "a b", "--out", "c", "--master", "spark://head:7077");
+        Run own = run(nothing, Path.of("target/spark").toAbsolutePath().toString());
+        assertThat(own.err).as("the one beside the program may be named").startsWith("weigh: there is no such job");
+        Path installed = folder.resolve("a Spark that is installed");
+        Run none = run(nothing, installed.toString());
+        assertThat(none.err).contains("SPARK_HOME names " + installed + ", which is no Spark 4.2 for Scala 2.13");
+        assertThat(none.status).isEqualTo(2);
+        Files.createDirectories(installed.resolve("jars"));
+        Files.createFile(installed.resolve("jars/spark-core_2.13-4.2.0.jar"));
+        Path submit = Files.createDirectories(installed.resolve("bin")).resolve("spark-submit");
+        Files.writeString(submit, "#!/bin/sh\nfor one; do printf '%s\\n' \"$one\"; done\nexit 7\n");
+        assertThat(submit.toFile().setExecutable(true)).isTrue();
+        Run called = run(nothing, installed.toString());
+        assertThat(called.status).as(called.err).isEqualTo(7);
+        assertThat(called.out.lines().toList()).containsSubsequence("--master", "spark://head:7077", "--deploy-mode", "client", "--class", "chock.spark.ChockSpark", "--jars")
+                .containsSubsequence("weigh", "--as-of", NOON, "--in", "a b", "--out", "c").contains("spark.executor.userClassPathFirst=true");
     }
 
     @Test
