@@ -182,3 +182,51 @@ Feature: What was worked out from several readings, and read again
       And engine/cylinder-1 measured crankcase-pressure-left 43 kPa ± 0.5 kPa 1 day ago
       And the instrument was found out of tolerance
       Then engine.crankcase-pressure is doubt
+
+  Rule: What was said of a reading ends with it, once the part was mended and read again
+
+    Scenario: its writer called it a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 30 N 3 days ago
+      And there was the defect "one shoe is soaked in oil"
+      And rear-brake was repaired 2 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 1 day ago
+      Then brakes.efficiency-lesser is met
+      And it notes nothing
+
+    Scenario: it had a note that may be a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And rear-brake/control measured braking-force 200 N ± 30 N 3 days ago
+      And there was the note "one shoe is soaked in oil"
+      And rear-brake was repaired 2 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 1 day ago
+      Then brakes.efficiency-lesser is met
+      And it notes nothing
+
+    Scenario: it was so low that it is asked about
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And a spring-balance is taken from here on
+      And rear-brake/control measured braking-force 40 N 3 days ago
+      And a brake-roller is taken from here on
+      And rear-brake was repaired 2 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 1 day ago
+      Then brakes.efficiency-lesser is met
+      And it notes nothing
+
+    Scenario: it was a correction, and its reason may be a defect
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 3 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 3 days ago
+      And rear-brake/control measured braking-force 250 N ± 30 N 3 days ago
+      And tom corrected it to 300 N ± 30 N
+      And the reason was "one shoe is soaked in oil"
+      And rear-brake was repaired
+      And rear-brake/control measured braking-force 700 N ± 30 N
+      Then brakes.efficiency-lesser is met
+      And it notes nothing

@@ -102,7 +102,8 @@ Feature: Reverse gear
       And the machine has the part reverse-gear
       And a machine ready for road-test
       And transmission/reverse tried reverse-lock no-lock
-      Then for road-test transmission/reverse is to be adjusted first
+      Then transmission.reverse is fault
+      And for road-test transmission/reverse is to be adjusted first
 
     Scenario: does not apply to a machine without one
       Given a motorcycle with one hydraulic disc in front and a rod drum behind
