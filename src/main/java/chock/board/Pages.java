@@ -260,17 +260,20 @@ final class Pages {
         List<Gate> judged = Stream.concat(record.seeks().stream(), Stream.of(gate)).distinct().toList();
         Assessment assessment = judging.assess(record, judged, now);
         GateVerdict verdict = assessment.gates().get(judged.indexOf(gate));
+        Map<Gate, String> withdrawn = signing.withdrawn(assessment, g -> judging.assess(record, List.of(g), now));
+        boolean released = verdict.released() && !withdrawn.containsKey(gate);
         boolean mayWrite = Guard.visitor(ctx).may(Action.WRITE_ENTRY);
         List<Views.Group> open = Arrays.stream(State.values()).filter(s -> s != State.MET)
                 .map(s -> new Views.Group(s.id(), Wording.meaning(s), findings(verdict.open(), f -> f.state() == s, kept.id(), verdict.gate(), mayWrite))).filter(g -> !g.findings().isEmpty()).toList();
         boolean everything = "all".equals(query(ctx, "entries"));
         List<Views.Line> lines = timeLine(record, kept.id(), mayWrite, album.of(kept.id()), datedBack(record, kept.id()));
         show(ctx, "machine", new Views.Machine(frame(ctx, kept.id()), kept.id(), name(record), about(record), effect(query(ctx, "wrote"), kept.id()),
-                assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
-                gates(gate.id(), false), gate.id(), verdict.released() ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), verdict.released(),
+                assessment.gates().stream().filter(g -> record.seeks().contains(g.gate())).map(g -> withdrawn.containsKey(g.gate()) ? Views.GateLine.withdrawn(g.gate()) : Views.GateLine.of(Judging.ofGate(g), true, record.zone())).toList(),
+                gates(gate.id(), false), gate.id(), withdrawn.containsKey(gate) ? withdrawn.get(gate) + "." : released ? "until " + Wording.moment(verdict.holdsUntil(), record.zone()) + ", " + Wording.UNTOUCHED : Wording.tally(verdict), released,
                 "Judged as of " + Wording.moment(now, record.zone()) + " by rule book " + assessment.ruleBookVersion() + ". Local code: " + assessment.localCode() + ".", open,
                 findings(verdict.findings(), f -> f.state() == State.MET, kept.id(), verdict.gate(), mayWrite), verdict.notApplicable().stream().map(n -> n.check() + ": " + n.why()).toList(),
-                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC, besides(assessment, mayWrite), Objects.requireNonNullElse(assessment.recordedLaw(), "")));
+                everything ? lines : lines.stream().limit(SHOWN).toList(), everything || lines.size() <= SHOWN ? "" : "/machines/" + Query.encoded(kept.id()) + "?" + Query.with(ctx, "entries", "all") + "#time-line", Wording.NOTICE, signing.panel(ctx, record, verdict), record.machine().engine().cycle() != Machine.Cycle.ELECTRIC, besides(assessment, mayWrite), Objects.requireNonNullElse(assessment.recordedLaw(), ""),
+                withdrawn.values().stream().findFirst().map(why -> why + ".").orElse("")));
     }
 
     private static Views.Besides besides(Assessment assessment, boolean mayWrite) {

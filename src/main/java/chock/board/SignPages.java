@@ -34,9 +34,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -120,6 +122,24 @@ final class SignPages {
     private static List<Views.Link> papers(String id, String gate, String size) {
         return List.of(new Views.Link(at(id) + "/papers/statement.pdf?" + size.replaceFirst("&", ""), "Condition statement"), new Views.Link(at(id) + "/papers/tag.pdf?" + size.replaceFirst("&", ""), "Tag for the handlebar"),
                 new Views.Link(at(id) + "/papers/worksheet.pdf?gate=" + gate + size, "Work sheet for " + gate));
+    }
+
+    /**
+     * The gates whose release rests on what a lead withdrew, each with who withdrew what.
+     *
+     * @param alone the same judgement of one gate
+     */
+    Map<Gate, String> withdrawn(Assessment assessment, Function<Gate, Assessment> alone) {
+        Map<Gate, String> withdrawn = new EnumMap<>(Gate.class);
+        List<Gate> released = assessment.gates().stream().filter(GateVerdict::released).map(GateVerdict::gate).toList();
+        try {
+            if (desk.withdrawn(assessment).isPresent()) {
+                released.forEach(gate -> desk.withdrawn(alone.apply(gate)).ifPresent(why -> withdrawn.put(gate, why)));
+            }
+        } catch (Refusal unreadable) {
+            released.forEach(gate -> withdrawn.put(gate, unreadable.getMessage().replaceFirst("\\.$", "")));
+        }
+        return withdrawn;
     }
 
     private void form(Context ctx, String complaint) {

@@ -7,6 +7,7 @@ import chock.board.store.Floor;
 import chock.board.store.Summary;
 import chock.record.Deed;
 import chock.record.Entry;
+import chock.record.Gate;
 import chock.report.Wording;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -60,6 +61,11 @@ final class Views {
 
     /** A gate in one line: its word, and what holds it or until when it holds. */
     record GateLine(String gate, boolean released, String word, String says, List<String> worst, String more) {
+        /** A gate whose release rests on what a lead withdrew. */
+        static GateLine withdrawn(Gate gate) {
+            return new GateLine(gate.id(), false, "held", "its release rests on what was withdrawn", List.of(), "");
+        }
+
         static GateLine of(Summary.OfGate gate, boolean judged, ZoneId zone) {
             if (!judged) {
                 return new GateLine(gate.gate(), false, "held", "waits to be judged again", List.of(), "");
@@ -95,7 +101,7 @@ final class Views {
     }
 
     record Machine(Frame frame, String id, String name, String about, String effect, List<GateLine> sought, List<Choice> gates, String gate, String verdict, boolean released,
-                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns, Besides besides, String law) { }
+                   String judged, List<Group> open, List<FindingLine> met, List<String> notAsked, List<Line> entries, String earlier, String notice, SignViews.Panel signing, boolean plansRuns, Besides besides, String law, String withdrawn) { }
 
     /**
      * What has to be told besides the findings.

@@ -99,6 +99,7 @@ class WithdrawingTest {
         assertThat(again.statusCode()).isEqualTo(422);
         assertThat(again.body()).contains(says, "Sign by a rule book with another digest", "Nothing was signed.");
         assertThat(ida.get("/machines/HV-0142/sign?gate=road-test").body()).contains("<strong>Held</strong>, so there is nothing to sign: " + says).doesNotContain("type=\"password\"");
+        assertThat(ida.get("/machines/HV-0142?gate=road-test").body()).contains("<strong>Do not use this release.</strong> " + says, "road-test: held", "its release rests on what was withdrawn").doesNotContain(">released<");
         for (String paper : List.of("tag.pdf", "statement.pdf")) {
             HttpResponse<String> none = ida.get("/machines/HV-0142/papers/" + paper);
             assertThat(none.statusCode()).as(paper).isEqualTo(422);
