@@ -168,6 +168,22 @@ Feature: What was worked out from several readings, and read again
       And rear-brake/control measured braking-force 700 N ± 30 N 1 day ago
       Then brakes.efficiency-lesser is met
 
+    Scenario Outline: the brake that was mended is not the one that was weak
+      Given a motorcycle with one hydraulic disc in front and a rod drum behind
+      And front-brake/control measured braking-force 900 N ± 30 N 40 days ago
+      And rear-brake/control measured braking-force 200 N ± 30 N 40 days ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 40 days ago
+      And <mended> was repaired 3 days ago
+      And rear-brake/control measured braking-force 700 N ± 30 N 2 days ago
+      And front-brake/control measured braking-force 900 N ± 30 N 1 day ago
+      And machine measured mass-with-rider 260 kg ± 2 kg 1 day ago
+      Then brakes.efficiency-lesser is <state>
+
+      Examples:
+        | mended      | state |
+        | front-brake | fault |
+        | rear-brake  | met   |
+
   Rule: A good pair read with a gauge found out of tolerance hides nothing
 
     Scenario: too close to tell before it

@@ -21,7 +21,8 @@ public record Earlier(Required required, List<Standing> readings) {
 
     /**
      * For each reading what was known when it was taken: the newest of each other want up to then, or the first after it where
-     * there was none. What is known now is not among it.
+     * there was none. Where a card takes nothing together also each reading with the newest others, for what was mended since may
+     * be another part. What is known now is not among it.
      *
      * @param readings whatever was read for one check and shows something, in any order
      */
@@ -37,11 +38,20 @@ public record Earlier(Required required, List<Standing> readings) {
                 complete &= !known.isEmpty();
                 set.addAll(known);
             }
-            if (complete && set.stream().anyMatch(s -> byWant.get(s.wanted().name()).stream().anyMatch(o -> o.laterThan(s)))) {
+            if (complete && set.stream().anyMatch(s -> isReadAgain(s, byWant))) {
                 sets.add(new Earlier(required, List.copyOf(set)));
+            }
+            if (then.wanted().card().together() == null && isReadAgain(then, byWant)) {
+                List<Standing> now = new ArrayList<>(List.of(then));
+                byWant.values().stream().filter(all -> !all.contains(then)).flatMap(List::stream).filter(s -> !isReadAgain(s, byWant)).forEach(now::add);
+                sets.add(new Earlier(required, List.copyOf(now)));
             }
         }
         return sets;
+    }
+
+    private static boolean isReadAgain(Standing one, Map<String, List<Standing>> byWant) {
+        return byWant.get(one.wanted().name()).stream().anyMatch(other -> other.laterThan(one));
     }
 
     private static List<Standing> knownThen(Standing then, List<Standing> newestFirst) {
